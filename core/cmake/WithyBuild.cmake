@@ -1,0 +1,36 @@
+# Compiler settings shared by every target, in one place.
+set(CMAKE_CXX_STANDARD 20)
+set(CMAKE_CXX_STANDARD_REQUIRED ON)
+set(CMAKE_CXX_EXTENSIONS OFF)
+set(CMAKE_EXPORT_COMPILE_COMMANDS ON)
+if(NOT CMAKE_BUILD_TYPE)
+  set(CMAKE_BUILD_TYPE RelWithDebInfo)
+endif()
+
+find_program(CCACHE_PROGRAM ccache)
+if(CCACHE_PROGRAM)
+  set(CMAKE_CXX_COMPILER_LAUNCHER "${CCACHE_PROGRAM}")
+endif()
+
+add_library(withy_warnings INTERFACE)
+target_compile_options(withy_warnings INTERFACE
+  -Wall -Wextra -Wpedantic -Wshadow -Wnon-virtual-dtor -Wold-style-cast -Woverloaded-virtual
+  -Wconversion -Wno-sign-conversion)
+if(WITHY_WERROR)
+  target_compile_options(withy_warnings INTERFACE -Werror)
+endif()
+
+add_library(withy_sanitize INTERFACE)
+if(WITHY_SANITIZE)
+  target_compile_options(withy_sanitize INTERFACE
+    -fsanitize=address,undefined -fno-sanitize-recover=undefined -fno-omit-frame-pointer)
+  target_link_options(withy_sanitize INTERFACE -fsanitize=address,undefined)
+endif()
+
+# withy_layer(NAME DEPS...): a static library of ours, with our warnings, rooted at the source
+# folder so that includes read as "core/model/season.h".
+function(withy_layer name)
+  add_library(${name} STATIC)
+  target_include_directories(${name} PUBLIC "${PROJECT_SOURCE_DIR}")
+  target_link_libraries(${name} PUBLIC ${ARGN} withy_sanitize PRIVATE withy_warnings)
+endfunction()
