@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+/// What a paper says, as plain data. A paper is filled in by its own file, then drawn on A4 or Letter, or
+/// written as plain text; nothing here knows about fonts, pages or the screen.
+/// All strings are UTF-8 and already worded; they are shown as typed, so markup has no meaning.
+namespace withy::papers {
+
+/// A stretch of words of one weight.
+struct Run {
+    std::string text;
+    bool strong = false;
+
+    friend bool operator==(const Run&, const Run&) = default;
+};
+
+/// Words with bold stretches: the count or the name stands out, the rest is plain.
+using Text = std::vector<Run>;
+
+Text plain(std::string_view words);
+Text strong(std::string_view words);
+/// Joins two texts as they are; put the space where it belongs.
+Text operator+(Text left, const Text& right);
+/// The words alone, without their weights.
+std::string words(const Text& text);
+
+/// A name in serif above a thick rule. Stays with the row below it.
+struct SectionHead {
+    std::string title;
+    Text note; // at the right, small; a date belongs here, not in the title
+};
+
+/// One timed step: time, tick box, what, how, who.
+struct TimedTask {
+    std::string time;
+    std::string title;
+    Text detail;
+    std::string who;
+    int pieces = 0; // small tick boxes under the step, one a piece, in fours, eight to a row
+};
+
+/// Hours that are taken already: a hatched band in its place between the steps.
+struct BusyBand {
+    std::string hours;
+    std::string label;
+};
+
+/// A count with its word: `2  leaf ninebark`.
+struct CountRow {
+    std::string count;
+    std::string word;
+    std::string rest;
+};
+
+/// A tick box and what is to be ticked; `right` stands at the right edge. Ruled rows take a line below.
+struct TickRow {
+    Text text;
+    Text right;
+    bool ruled = false;
+};
+
+/// One figure to be read from a step away, and its words: `6.6 litres  jars`.
+struct FigureLine {
+    std::string figure;
+    Text rest;
+};
+
+/// Running words. The only block whose lines may part at a page end.
+struct Paragraph {
+    Text text;
+    bool small = false;
+};
+
+/// What the letters in small boxes stand for.
+struct KeyRow {
+    struct Item {
+        std::string mark;
+        std::string meaning;
+    };
+
+    std::vector<Item> items;
+};
+
+/// The hours of a round side by side, the closed ones hatched, a heavy bar before the first closed one.
+struct HourStrip {
+    struct Cell {
+        std::string hour;
+        std::string value;
+        bool closed = false;
+    };
+
+    std::vector<Cell> cells;
+    std::string openNote; // under the strip, at `noteAt` with a small solid pointer
+    double noteAt = 0;    // in cells from the left; 0.43 is in the first cell
+    std::string closedNote;
+};
+
+/// A patch on the walk: its number in a black circle, strung on a dotted line with the others.
+struct PatchHead {
+    std::string number;
+    std::string name;
+    Text note; // the way from the last patch
+};
+
+/// One plant to cut, with pencil boxes for one stroke a stem.
+struct TallyRow {
+    std::string count;
+    std::string unit;
+    std::string mark; // whose it is, one letter as in the KeyRow
+    std::string title;
+    Text detail;
+    std::string bucket;
+    std::vector<int> boxes; // size of each tally box, usually tens and a rest
+    std::string writeLabel; // label of the write-in box; empty = no box
+};
+
+enum class Align { Left, Centre, Right };
+
+struct Column {
+    std::string title;
+    Align align = Align::Left;
+    double weight = 0;    // share of the width that is left over; 0 = as wide as its longest entry
+    bool numeric = false; // right-aligned and never broken over lines while it fits
+};
+
+enum class RowKind {
+    Body,  // one cell for each column
+    Group, // a head inside the table: only the first cell, serif, kept with the row below
+    Total  // strong, closed by a thick rule
+};
+
+struct TableRow {
+    std::vector<Text> cells; // missing cells are blank, extra ones are left out
+    RowKind kind = RowKind::Body;
+};
+
+/// Rows under heads that come again on every page. If no column has a title there is no head row.
+struct Table {
+    std::string title; // serif, in the head row when the first column has no title, else above it
+    std::vector<Column> columns;
+    std::vector<TableRow> rows;
+    bool small = false; // entries at the floor size, for wide tables
+};
+
+/// What may go wrong: bold what, then what to do. Framed when there are three or more.
+struct Cautions {
+    struct Item {
+        std::string what;
+        std::string toDo;
+    };
+
+    std::string title;
+    std::vector<Item> items;
+};
+
+/// Boxes for the pencil, typed in later.
+struct WriteHere {
+    struct Box {
+        std::string label;
+        double widthMm = 0; // 0 = shares what is left over
+    };
+
+    std::string title; // may hold one line break
+    std::vector<Box> boxes;
+};
+
+/// Air, in millimetres; dropped at the top of a page.
+struct Spacer {
+    double mm = 0;
+};
+
+struct Block;
+
+enum class Split { TwoThirds, Halves };
+
+/// Two columns side by side; each flows over the pages on its own. Not nested.
+struct Columns {
+    Split split = Split::TwoThirds;
+    std::vector<Block> left;
+    std::vector<Block> right;
+};
+
+struct Block {
+    std::variant<SectionHead, TimedTask, BusyBand, CountRow, TickRow, FigureLine, Paragraph, KeyRow,
+                 HourStrip, PatchHead, TallyRow, Table, Cautions, WriteHere, Spacer, Columns>
+        content;
+    bool keepWithNext = false; // section and patch heads keep in any case
+};
+
+struct Document {
+    std::string kind;        // "Prep sheet"
+    std::string name;        // the booking, the round, the season
+    std::string key;         // the one thing looked for: a day, a sum, a year
+    std::string keyNote;     // small, under the key
+    std::vector<Text> facts; // three to five, in one strip on page 1
+    std::vector<Block> body;
+    std::vector<Block> last; // at the foot of the last page only: write-here boxes, signatures
+    std::string footWhat;
+    std::string footPrinted; // "printed Thu 9 Sep, 19:40"
+    std::string version;     // joined to it when not empty: "version 2"
+};
+
+/// The middle of the foot: when it was printed, and which version it is.
+std::string footMiddle(const Document& document);
+
+/// Splits a number of stems into tally boxes: tens, then the rest. Nought or less gives none; at most
+/// `most` boxes are made and the last of them then holds all that is left.
+std::vector<int> tallyBoxes(int stems, int bunch = 10, int most = 60);
+
+} // namespace withy::papers

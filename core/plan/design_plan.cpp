@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/design_plan.h"
+
+#include "core/base/working_lines.h"
+#include "core/plan/convert.h"
+#include "core/runup/rates.h"
+
+#include <cmath>
+
+namespace withy::plan {
+
+namespace {
+
+using model::Container;
+using model::Design;
+using model::Plant;
+using model::Slot;
+
+constexpr double usualStemDiameter = 4; ///< mm, from memory
+constexpr double looseBelow = 0.15;     ///< of the neck: stems lean (common practice, no source)
+constexpr double overfullAbove = 0.9;   ///< round stems cannot fill more (hexagonal packing 0.9069)
+
+/// Everything about one design while its plan is made.
+struct Work {
+    const Index& index;
+    const Design& design;
+    const Container* container;
+    DesignPlan plan;
+
+    [[nodiscard]] const model::Settings& settings() const { return index.season.theSettings(); }
+
+    void find(FindingCode code, Severity severity, std::vector<std::string> subjects,
+              std::vector<double> numbers = {}) {
+        plan.findings.push_back(
+            {code, severity, {model::TableKind::designs, design.id.value}, std::move(subjects), std::move(numbers)});
+    }
+
+    void impossible(const Problem& p) {
+        find(FindingCode::sizesImpossible, Severity::fault, {design.name, p.field});
+    }
+};
+
+std::vector<designs::StemGroup> stemGroups(const Work& w) {
+    std::vector<designs::StemGroup> groups;
+    for (const auto* slot : Index::of(w.index.slots, w.design.id)) {
+        const auto fill = slotFill(w.index, slot->id);
+        const Plant* plant = fill.empty() ? nullptr : w.index.season.plants.find(fill.front().first);
+        const bool known = plant && plant->stemDiameterMm;
+        groups.push_back({slot->count.value, known ? *plant->stemDiameterMm : usualStemDiameter,
+                          known ? Basis::published : Basis::fromMemory, plant ? plant->name : slot->label});
+    }
+    return groups;
+}
+
+/// The plant's longest stem against the tier; names what is missing and what would do.
+template <class Piece>
+void checkReach(Work& w, const Piece& piece, const Slot& slot, const Plant& plant) {
+    if (!plant.stemLengthMax) return;
+    const bool canPull = plant.method == model::HarvestMethod::cut && plant.habit == model::HarvestHabit::oneCut;
+    const auto shortStem =
+        designs::tooShort(piece, tierOf(slot.tier), {*plant.stemLengthMax, canPull, Basis::published, "", plant.name});
+    if (!shortStem.ok() || !*shortStem) return;
+    double depth = -1;
+    for (const auto& choice : (*shortStem)->choices) {
+        if (choice.depth) depth = static_cast<double>(choice.depth->value);
+    }
+    w.find(FindingCode::stemsTooShort, Severity::warning, {plant.name, w.design.name},
+           {static_cast<double>((*shortStem)->missing.value), depth});
+}
+
+template <class Piece>
+void planSlots(Work& w, const Piece& piece) {
+    for (const auto* slot : Index::of(w.index.slots, w.design.id)) {
+        SlotPlan sp{slot->id, slotFill(w.index, slot->id), std::nullopt};
+        w.plan.stemsPerPiece += slot->count;
+        auto cut = designs::cutLength(piece, tierOf(slot->tier));
+        if (cut.ok())
+            sp.cutLength = std::move(cut).value();
+        else
+            w.impossible(cut.error());
+        if (sp.fill.empty()) w.find(FindingCode::slotWithoutPlant, Severity::warning, {w.design.name, slot->label});
+        for (const auto& [plant, share] : sp.fill)
+            checkReach(w, piece, *slot, *w.index.season.plants.find(plant));
+        w.plan.slots.push_back(std::move(sp));
+    }
+    if (w.plan.slots.empty()) w.find(FindingCode::designWithoutSlots, Severity::note, {w.design.name});
+}
+
+void planNeck(Work& w, const designs::ProfileShape& shape, const std::vector<designs::StemGroup>& groups) {
+    auto filling = designs::neckFilling(shape, groups);
+    if (!filling.ok()) return w.impossible(filling.error());
+    const double share = filling->share;
+    if (share > overfullAbove)
+        w.find(FindingCode::neckOverfull, Severity::warning, {w.design.name}, {std::round(share * 100)});
+    else if (w.design.loose && share < looseBelow && !groups.empty())
+        w.find(FindingCode::neckLoose, Severity::note, {w.design.name}, {std::round(share * 100)});
+    w.plan.neck = std::move(filling).value();
+}
+
+void planWater(Work& w) {
+    const auto groups = stemGroups(w);
+    const auto shape = shapeOf(*w.container);
+    planNeck(w, shape, groups);
+    auto water = designs::waterFill({shape, w.container->measuredVolume, tenThousandths(w.design.waterShare),
+                                     static_cast<double>(w.design.lift.value), groups});
+    if (!water.ok()) return w.impossible(water.error());
+    auto weight = designs::pieceWeight(w.container->emptyWeight, water->water, w.plan.stemsPerPiece);
+    if (weight.ok()) w.plan.weight = std::move(weight).value();
+    w.plan.water = std::move(water).value();
+}
+
+double meanStemDiameter(const std::vector<designs::StemGroup>& groups) {
+    double sum = 0;
+    std::int64_t stems = 0;
+    for (const auto& g : groups) {
+        sum += g.diameter * static_cast<double>(g.count);
+        stems += g.count;
+    }
+    return stems > 0 ? sum / static_cast<double>(stems) : usualStemDiameter;
+}
+
+std::optional<Result<Figure, Problem>> girth(const Work& w) {
+    if (w.container) {
+        if (w.container->outerNeck) return shed::girthOfNeck(*w.container->outerNeck);
+        constexpr double usualWall = 3; // mm of glass, from memory
+        return designs::outerGirth(shapeOf(*w.container), usualWall);
+    }
+    if (w.plan.stemsPerPiece.value < 1) return std::nullopt;
+    return shed::girthOfBound(w.plan.stemsPerPiece, meanStemDiameter(stemGroups(w)));
+}
+
+void planRibbon(Work& w) {
+    const auto finish = w.design.finish;
+    if (!w.design.ribbonMix || finish == model::RibbonFinish::none) return;
+    if (finish == model::RibbonFinish::knot && w.design.tail.value == 0)
+        w.find(FindingCode::ribbonWithoutTail, Severity::note, {w.design.name});
+    const auto g = girth(w);
+    if (!g) return;
+    if (!g->ok()) return w.impossible(g->error());
+    auto piece = shed::ribbonForPiece((*g)->value, tieOf(w.design));
+    if (!piece.ok()) return w.impossible(piece.error());
+    Working working = (*g)->working;
+    append(working, piece->working);
+    w.plan.ribbon = std::move(piece).value();
+    w.plan.ribbon->working = std::move(working);
+}
+
+void planMinutes(Work& w) {
+    runup::RateUsed rate = runup::defaultMakingMinutes(w.design.kind);
+    if (w.design.minutes) rate = {*w.design.minutes, w.design.minutesBasis, ""};
+    w.plan.minutes.value = rate.minutes;
+    w.plan.minutes.unit = Unit::minutes;
+    w.plan.minutes.working = {
+        lineOf(Step::result, "minutes a piece", rate.minutes, Unit::minutes, rate.basis, rate.source, w.design.name)};
+}
+
+} // namespace
+
+std::vector<std::pair<Id<Plant>, double>> slotFill(const Index& index, Id<Slot> slot) {
+    const auto& plants = Index::of(index.slotPlants, slot);
+    std::vector<std::pair<Id<Plant>, double>> fill;
+    double sum = 0;
+    for (const auto* p : plants) {
+        if (p->share && *p->share > 0) {
+            fill.emplace_back(p->plant, *p->share);
+            sum += *p->share;
+        }
+    }
+    if (fill.empty() && !plants.empty()) return {{plants.front()->plant, 1.0}};
+    for (auto& [plant, share] : fill)
+        share /= sum;
+    return fill;
+}
+
+DesignPlan designPlan(const Index& index, const Design& design) {
+    Work w{index, design, design.container ? index.season.containers.find(*design.container) : nullptr, {}};
+    w.plan.design = design.id;
+    if (w.container)
+        planSlots(w, standingOf(design, *w.container, w.settings()));
+    else
+        planSlots(w, boundOf(design, w.settings()));
+    if (w.container) planWater(w);
+    planRibbon(w);
+    planMinutes(w);
+    return std::move(w.plan);
+}
+
+} // namespace withy::plan

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/runup/work_calendar.h"
+
+#include <algorithm>
+#include <cassert>
+
+namespace withy::runup {
+
+namespace {
+
+constexpr int furthestDays = 60;
+
+std::vector<TimeSpan> merged(std::vector<TimeSpan> spans) {
+    std::erase_if(spans, [](const TimeSpan& s) { return s.to <= s.from; });
+    std::sort(spans.begin(), spans.end(), [](const TimeSpan& a, const TimeSpan& b) { return a.from < b.from; });
+    std::vector<TimeSpan> out;
+    for (const auto& s : spans) {
+        if (!out.empty() && s.from <= out.back().to)
+            out.back().to = std::max(out.back().to, s.to);
+        else
+            out.push_back(s);
+    }
+    return out;
+}
+
+} // namespace
+
+WorkCalendar::WorkCalendar(int workFrom, int workTo, std::vector<TimeSpan> busy)
+    : workFrom_(workFrom), workTo_(workTo), busy_(merged(std::move(busy))) {
+    assert(0 <= workFrom && workFrom < workTo && workTo <= 1440);
+}
+
+void WorkCalendar::occupy(TimeSpan span) {
+    busy_.push_back(span);
+    busy_ = merged(std::move(busy_));
+}
+
+std::vector<TimeSpan> WorkCalendar::freeOn(Day day) const {
+    LocalTime at{day, workFrom_};
+    const LocalTime end = LocalTime{day, 0} + Minutes(workTo_);
+    std::vector<TimeSpan> free;
+    for (const auto& b : busy_) {
+        if (b.to <= at) continue;
+        if (end <= b.from) break;
+        if (at < b.from) free.push_back({at, b.from});
+        at = b.to;
+    }
+    if (at < end) free.push_back({at, end});
+    return free;
+}
+
+LocalTime WorkCalendar::startFor(LocalTime end, Minutes work) const {
+    if (work.value <= 0) return end;
+    Minutes left = work;
+    for (int back = 0; back <= furthestDays; ++back) {
+        auto free = freeOn(end.day - back);
+        for (auto span = free.rbegin(); span != free.rend(); ++span) {
+            const LocalTime to = std::min(span->to, end);
+            if (to <= span->from) continue;
+            const Minutes here = to - span->from;
+            if (left <= here) return to - left;
+            left -= here;
+        }
+    }
+    return LocalTime{end.day - furthestDays, workFrom_};
+}
+
+LocalTime WorkCalendar::endFor(LocalTime start, Minutes work) const {
+    if (work.value <= 0) return start;
+    Minutes left = work;
+    for (int ahead = 0; ahead <= furthestDays; ++ahead) {
+        for (const auto& span : freeOn(start.day + ahead)) {
+            const LocalTime from = std::max(span.from, start);
+            if (span.to <= from) continue;
+            const Minutes here = span.to - from;
+            if (left <= here) return from + left;
+            left -= here;
+        }
+    }
+    return LocalTime{start.day + furthestDays, workTo_ == 1440 ? 1439 : workTo_};
+}
+
+Minutes WorkCalendar::freeMinutes(LocalTime from, LocalTime to) const {
+    Minutes sum;
+    for (Day d = from.day; d <= to.day; d = d + 1) {
+        for (const auto& span : freeOn(d)) {
+            const LocalTime a = std::max(span.from, from);
+            const LocalTime b = std::min(span.to, to);
+            if (a < b) sum += b - a;
+        }
+    }
+    return sum;
+}
+
+} // namespace withy::runup

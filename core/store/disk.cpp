@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/disk.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QTemporaryFile>
+
+#include <filesystem>
+#include <utility>
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+namespace withy::store {
+
+namespace {
+
+const auto sideSuffixes = {QLatin1String("-journal"), QLatin1String("-wal"), QLatin1String("-shm")};
+
+StoreFault faultOf(QFileDevice::FileError error) {
+    switch (error) {
+    case QFileDevice::PermissionsError:
+        return StoreFault::readOnly;
+    case QFileDevice::ResourceError:
+        return StoreFault::diskFull;
+    default:
+        return StoreFault::cannotWrite;
+    }
+}
+
+/// Forces a file or folder to the disk.
+void sync(const QString& path, const Doing& doing) {
+    const int fd = ::open(QFile::encodeName(path).constData(), O_RDONLY | O_CLOEXEC);
+    const bool done = fd >= 0 && ::fsync(fd) == 0;
+    if (fd >= 0) ::close(fd);
+    if (!done) doing.fail(StoreFault::cannotWrite, "fsync " + path.toStdString());
+}
+
+void replaceFile(const QString& from, const QString& to, const Doing& doing) {
+    std::error_code error;
+    std::filesystem::rename(QFile::encodeName(from).toStdString(), QFile::encodeName(to).toStdString(), error);
+    if (error) doing.fail(StoreFault::cannotWrite, "rename: " + error.message());
+}
+
+void renameFile(const QString& from, const QString& to, const Doing& doing) {
+    QFile file(from);
+    if (file.rename(to)) return;
+    const bool taken = QFileInfo::exists(to);
+    doing.fail(taken ? StoreFault::alreadyThere : faultOf(file.error()), file.errorString().toStdString());
+}
+
+} // namespace
+
+FileBeside::FileBeside(const QString& target, Doing doing) : target_(target), doing_(std::move(doing)) {
+    const QFileInfo info(target_);
+    if (!info.dir().exists()) doing_.fail(StoreFault::notThere, "no such folder");
+    // Short, so that a name as long as the system allows still has a neighbour.
+    QTemporaryFile file(info.dir().filePath(QStringLiteral(".withy-XXXXXX.part")));
+    file.setAutoRemove(false);
+    if (!file.open()) doing_.fail(faultOf(file.error()), file.errorString().toStdString());
+    path_ = file.fileName();
+}
+
+FileBeside::~FileBeside() {
+    if (path_.isEmpty()) return;
+    QFile::remove(path_);
+    for (const auto& side : sideFilesOf(path_))
+        QFile::remove(side);
+}
+
+void FileBeside::publish(Existing existing) {
+    sync(path_, doing_);
+    if (QFileInfo(target_).isDir()) doing_.fail(StoreFault::isDirectory, "a folder has this name");
+    if (existing == Existing::refuse && QFileInfo::exists(target_))
+        doing_.fail(StoreFault::alreadyThere, "a file has this name");
+    for (const auto& side : sideFilesOf(target_))
+        renameFile(side, freePath(side, QStringLiteral("left over")), doing_);
+    if (existing == Existing::replace)
+        replaceFile(path_, target_, doing_);
+    else
+        renameFile(path_, target_, doing_);
+    path_.clear();
+    sync(QFileInfo(target_).path(), doing_);
+}
+
+WriteLock::WriteLock(const QString& season, const Doing& doing)
+    : lock_(std::make_unique<QLockFile>(season + QStringLiteral(".lock"))) {
+    lock_->setStaleLockTime(0); // never by age: a season may be open all day
+    if (lock_->tryLock(0)) return;
+    switch (lock_->error()) {
+    case QLockFile::LockFailedError: {
+        StoreError error(StoreFault::lockedBy, doing.attempt, doing.path, "lockedBy: lock file held");
+        qint64 process = 0;
+        lock_->getLockInfo(&process, &error.owner.host, &error.owner.program);
+        error.owner.process = process;
+        throw error;
+    }
+    case QLockFile::PermissionError:
+        doing.fail(StoreFault::readOnly, "no right to make the lock file");
+    default:
+        doing.fail(StoreFault::cannotWrite, "the lock file could not be made");
+    }
+}
+
+FileIdentity identityOf(const QString& path, const Doing& doing) {
+    struct stat status {};
+    if (::stat(QFile::encodeName(path).constData(), &status) != 0)
+        doing.fail(StoreFault::notThere, "stat failed");
+    return {static_cast<quint64>(status.st_dev), static_cast<quint64>(status.st_ino)};
+}
+
+QString truePath(const QString& path) {
+    const QFileInfo info(path);
+    if (const QString canonical = info.canonicalFilePath(); !canonical.isEmpty()) return canonical;
+    const QString folder = QFileInfo(info.absolutePath()).canonicalFilePath();
+    return (folder.isEmpty() ? info.absolutePath() : folder) + QLatin1Char('/') + info.fileName();
+}
+
+QString freePath(const QString& path, const QString& remark) {
+    const QFileInfo info(path);
+    const QString stem = info.dir().filePath(info.completeBaseName()) + QStringLiteral(" (") + remark;
+    const QString suffix = info.suffix().isEmpty() ? QString() : QLatin1Char('.') + info.suffix();
+    QString free = stem + QLatin1Char(')') + suffix;
+    for (int n = 2; QFileInfo::exists(free); ++n)
+        free = stem + QStringLiteral(" %1)").arg(n) + suffix;
+    return free;
+}
+
+std::vector<QString> sideFilesOf(const QString& path) {
+    std::vector<QString> all;
+    for (const auto suffix : sideSuffixes) {
+        if (QFileInfo::exists(path + suffix)) all.push_back(path + suffix);
+    }
+    return all;
+}
+
+void moveWithSideFiles(const QString& from, const QString& to, const Doing& doing) {
+    for (const auto& side : sideFilesOf(from))
+        renameFile(side, to + side.mid(from.size()), doing);
+    renameFile(from, to, doing);
+}
+
+void copyBytes(const QString& from, const QString& to, const Doing& doing) {
+    QFile source(from);
+    QFile target(to);
+    if (!source.open(QIODevice::ReadOnly))
+        doing.fail(StoreFault::cannotRead, source.errorString().toStdString());
+    if (!target.open(QIODevice::WriteOnly)) doing.fail(faultOf(target.error()), target.errorString().toStdString());
+    target.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner);
+    const QByteArray bytes = source.readAll();
+    if (bytes.size() != source.size())
+        doing.fail(StoreFault::cannotRead, source.errorString().toStdString());
+    if (target.write(bytes) != bytes.size() || !target.flush())
+        doing.fail(faultOf(target.error()), target.errorString().toStdString());
+}
+
+} // namespace withy::store
