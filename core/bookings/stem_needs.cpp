@@ -61,8 +61,8 @@ void addBunches(std::int64_t bunch, StemNeed& sum) {
 
 } // namespace
 
-Result<std::int64_t, Problem> perTenThousand(double percent) {
-    if (const auto p = outsideReal("spare_percent", percent, 0, 1000)) return *p;
+Result<std::int64_t, Problem> perTenThousand(double percent, std::string_view field) {
+    if (const auto p = outsideReal(field, percent, 0, 1000)) return *p;
     return std::int64_t{std::llround(percent * 100)};
 }
 

@@ -10,6 +10,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <variant>
 #include <vector>
@@ -64,8 +65,8 @@ struct StemNeed {
 };
 
 /// Parts of ten thousand for a percentage as typed: 12.5 is 1250. Rounded to a hundredth of a percent,
-/// so that the binary fraction of a typed decimal does no harm.
-Result<std::int64_t, Problem> perTenThousand(double percent);
+/// so that the binary fraction of a typed decimal does no harm. 0 to 1000 %; also for gift and water shares.
+Result<std::int64_t, Problem> perTenThousand(double percent, std::string_view field = "spare_percent");
 
 /// ceil(need x share), in whole numbers: 10 % of 70 is 7.
 Result<Stems, Problem> spareByPercent(Stems need, std::int64_t perTenThousand);

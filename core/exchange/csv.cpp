@@ -173,6 +173,15 @@ Result<CsvRows, Problems> Reader::read() {
     return std::move(rows_);
 }
 
+std::string inQuotes(std::string_view text) {
+    std::string out = "\"";
+    for (const char c : text) {
+        if (c == '"') out += '"';
+        out += c;
+    }
+    return out + '"';
+}
+
 } // namespace
 
 Result<CsvRows, Problems> parseCsv(std::string_view text) {
@@ -182,17 +191,14 @@ Result<CsvRows, Problems> parseCsv(std::string_view text) {
 std::string csvField(std::string_view text) {
     const bool bare =
         text.find_first_of("\",\r\n") == std::string_view::npos && !text.starts_with(byteOrderMark);
-    if (bare) return std::string(text);
-    std::string out = "\"";
-    for (const char c : text) {
-        if (c == '"') out += '"';
-        out += c;
-    }
-    return out + '"';
+    return bare ? std::string(text) : inQuotes(text);
 }
 
 std::string csvRow(const std::vector<std::string>& fields) {
-    if (fields.size() == 1 && fields.front().empty()) return "\"\"\r\n";
+    // With no comma beside it, an empty field would be no row and a semicolon look like the separator.
+    const bool alone = fields.size() == 1;
+    if (alone && (fields.front().empty() || fields.front().find_first_of(";\t") != std::string::npos))
+        return inQuotes(fields.front()) + "\r\n";
     std::string out;
     for (std::size_t i = 0; i < fields.size(); ++i) {
         if (i > 0) out += ',';

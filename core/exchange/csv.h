@@ -38,7 +38,8 @@ Result<CsvRows, Problems> parseCsv(std::string_view text);
 /// begins like a byte-order mark. Spaces and signs at its front stay as they are.
 std::string csvField(std::string_view text);
 
-/// One row with its CRLF.
+/// One row with its CRLF. A field that is alone in its row is in quotes too when it is empty or holds a
+/// semicolon or tab, so that it is read back as what it is.
 std::string csvRow(const std::vector<std::string>& fields);
 
 /// The rows as a text that parseCsv reads back to the same fields.

@@ -14,8 +14,7 @@ const NameIndex::Ids& NameIndex::idsOf(model::TableKind kind) {
     const model::FieldInfo& field = *info.field(info.nameField);
     model::forEachRecord(season_, kind, [&](std::int64_t id, const void* record) {
         const model::Value name = field.get(record);
-        if (const auto* text = std::get_if<std::string>(&name))
-            ids[folded(trimmed(*text))].push_back(id);
+        if (const auto* text = std::get_if<std::string>(&name)) ids[folded(trimmed(*text))].push_back(id);
     });
     return ids;
 }

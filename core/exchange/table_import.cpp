@@ -89,7 +89,7 @@ void TableImport::checkGivenId(const CsvRow& row, const CsvField& cell) {
     const bool settings = info_.kind == TableKind::settings;
     const auto blank = trimmed(cell.text).empty();
     const auto id = blank && settings ? std::optional<std::int64_t>(1) : readId(trimmed(cell.text));
-    ids_.push_back(id.value_or(0));
+    ids_.push_back(id.value_or(blank ? 0 : -1));
     if (blank && !settings) return;
     if (!id || (settings && *id != 1)) {
         say(ProblemCode::badId, cell, "id");
@@ -119,9 +119,10 @@ void TableImport::giveIds() {
 }
 
 void TableImport::checkNeededColumns() {
-    const bool makesRecords = std::any_of(ids_.begin(), ids_.end(), [&](std::int64_t id) {
-        return id == 0 || !model::hasRecord(season_, info_.kind, id);
-    });
+    const bool makesRecords = std::find(ids_.begin(), ids_.end(), 0) != ids_.end() ||
+                              std::any_of(rowOf_.begin(), rowOf_.end(), [&](const auto& given) {
+                                  return !model::hasRecord(season_, info_.kind, given.first);
+                              });
     if (!makesRecords) return;
     const CsvField header{{}, rows_.front().line, 0};
     for (const FieldInfo& field : info_.fields) {

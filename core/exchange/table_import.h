@@ -46,8 +46,8 @@ private:
     Problems problems_;
     std::optional<std::size_t> idColumn_;
     std::map<std::string_view, std::size_t> columnOf_; ///< field to index in a row
-    std::vector<std::int64_t> ids_;                    ///< of each row after the header; 0: none yet
-    std::map<std::int64_t, std::size_t> rowOf_;        ///< id to index in rows_
+    std::vector<std::int64_t> ids_;             ///< of each row after the header; 0: none yet, -1: not an id
+    std::map<std::int64_t, std::size_t> rowOf_; ///< id to index in rows_
 };
 
 } // namespace withy::exchange

@@ -77,7 +77,8 @@ Backup Backups::make(const QString& season, const QDateTime& at) const {
     Backup made;
     made.at = at.toUTC();
     const auto pathAt = [&] {
-        return QDir(folder_).filePath(prefixOf(season) + made.at.toString(stampFormat) + QStringLiteral(".withy"));
+        return QDir(folder_).filePath(prefixOf(season) + made.at.toString(stampFormat) +
+                                      QStringLiteral(".withy"));
     };
     while (QFileInfo::exists(pathAt()))
         made.at = made.at.addMSecs(1);

@@ -51,8 +51,9 @@ const auto sharedPragmas = {"PRAGMA foreign_keys=ON", "PRAGMA trusted_schema=OFF
 } // namespace
 
 Connection::Connection(const QString& path, Access access, Doing doing)
-    : doing_(std::move(doing)), name_(QStringLiteral("withy-%1").arg(reinterpret_cast<quintptr>(this))),
-      db_(QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), name_)) {
+    : doing_(std::move(doing))
+    , name_(QStringLiteral("withy-%1").arg(reinterpret_cast<quintptr>(this)))
+    , db_(QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), name_)) {
     db_.setDatabaseName(path);
     const bool reading = access == Access::read;
     try {

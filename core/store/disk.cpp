@@ -40,7 +40,8 @@ void sync(const QString& path, const Doing& doing) {
 
 void replaceFile(const QString& from, const QString& to, const Doing& doing) {
     std::error_code error;
-    std::filesystem::rename(QFile::encodeName(from).toStdString(), QFile::encodeName(to).toStdString(), error);
+    std::filesystem::rename(QFile::encodeName(from).toStdString(), QFile::encodeName(to).toStdString(),
+                            error);
     if (error) doing.fail(StoreFault::cannotWrite, "rename: " + error.message());
 }
 
@@ -106,6 +107,7 @@ WriteLock::WriteLock(const QString& season, const Doing& doing)
 
 FileIdentity identityOf(const QString& path, const Doing& doing) {
     struct stat status {};
+
     if (::stat(QFile::encodeName(path).constData(), &status) != 0)
         doing.fail(StoreFault::notThere, "stat failed");
     return {static_cast<quint64>(status.st_dev), static_cast<quint64>(status.st_ino)};
@@ -147,11 +149,11 @@ void copyBytes(const QString& from, const QString& to, const Doing& doing) {
     QFile target(to);
     if (!source.open(QIODevice::ReadOnly))
         doing.fail(StoreFault::cannotRead, source.errorString().toStdString());
-    if (!target.open(QIODevice::WriteOnly)) doing.fail(faultOf(target.error()), target.errorString().toStdString());
+    if (!target.open(QIODevice::WriteOnly))
+        doing.fail(faultOf(target.error()), target.errorString().toStdString());
     target.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner);
     const QByteArray bytes = source.readAll();
-    if (bytes.size() != source.size())
-        doing.fail(StoreFault::cannotRead, source.errorString().toStdString());
+    if (bytes.size() != source.size()) doing.fail(StoreFault::cannotRead, source.errorString().toStdString());
     if (target.write(bytes) != bytes.size() || !target.flush())
         doing.fail(faultOf(target.error()), target.errorString().toStdString());
 }

@@ -27,8 +27,7 @@ void checkKindOfFile(const QFileInfo& info, const Doing& doing) {
 
 QByteArray readHeader(const QString& path, const Doing& doing) {
     QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        doing.fail(StoreFault::cannotRead, file.errorString().toStdString());
+    if (!file.open(QIODevice::ReadOnly)) doing.fail(StoreFault::cannotRead, file.errorString().toStdString());
     const QByteArray header = file.read(headerSize);
     if (header.isEmpty()) doing.fail(StoreFault::cannotRead, file.errorString().toStdString());
     if (!header.startsWith(magic) && !magic.startsWith(header))
@@ -43,8 +42,8 @@ void checkLength(const QByteArray& header, qint64 size, const Doing& doing) {
     const qint64 pageSize = stored == 1 ? 65536 : stored;
     const qint64 pages = numberAt(header, 28);
     if (numberAt(header, 24) == numberAt(header, 92) && pages * pageSize > size)
-        doing.fail(StoreFault::damaged, "cut short: " + std::to_string(size) + " bytes of " +
-                                            std::to_string(pages * pageSize));
+        doing.fail(StoreFault::damaged,
+                   "cut short: " + std::to_string(size) + " bytes of " + std::to_string(pages * pageSize));
 }
 
 void checkVersion(int version, int latest, const Doing& doing) {
@@ -120,7 +119,8 @@ int checkFile(const QString& path, const SchemaVersions& versions, const Doing& 
     return checkStructure(connection, versions);
 }
 
-void copyVerified(const QString& from, const QString& to, const SchemaVersions& versions, const Doing& doing) {
+void copyVerified(const QString& from, const QString& to, const SchemaVersions& versions,
+                  const Doing& doing) {
     FileBeside copy(to, doing);
     {
         Connection connection(from, Connection::Access::read, doing);

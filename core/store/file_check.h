@@ -9,7 +9,7 @@ namespace withy::store {
 /// What the first 100 bytes say; read without SQLite and without taking any lock.
 /// Format: https://www.sqlite.org/fileformat2.html, section 1.3.
 struct FileHeader {
-    int version = 0;           ///< user_version
+    int version = 0;          ///< user_version
     bool interrupted = false; ///< a journal lies beside it: a writer is at work, or died at it
 };
 

@@ -21,8 +21,8 @@ namespace {
 void mustBeWritable(const QString& path, const Doing& doing) {
     QFile file(path);
     if (file.open(QIODevice::ReadWrite | QIODevice::ExistingOnly)) return;
-    const bool forbidden = file.error() == QFileDevice::PermissionsError ||
-                           file.error() == QFileDevice::OpenError;
+    const bool forbidden =
+        file.error() == QFileDevice::PermissionsError || file.error() == QFileDevice::OpenError;
     doing.fail(forbidden ? StoreFault::readOnly : StoreFault::cannotWrite, file.errorString().toStdString());
 }
 
@@ -78,6 +78,7 @@ struct SeasonFile::Held {
     qlonglong dataVersion = 0;
 
     void connect(const OpenOptions& options, const Doing& doing);
+
     [[nodiscard]] qlonglong versionOfData() const {
         return connection->value(QStringLiteral("PRAGMA data_version")).toLongLong();
     }

@@ -45,7 +45,7 @@ public:
     static SeasonFile create(const QString& path, const model::Season& initial,
                              Existing existing = Existing::refuse, const OpenOptions& options = {});
     /// Checks the file in full, then reads it. A file of an earlier version is brought up to date:
-    /// in place after a backup when writing, on a copy in memory's stead when only reading.
+    /// in place after a backup when writing, on a temporary copy when only reading.
     static SeasonFile open(const QString& path, Mode mode, const OpenOptions& options = {});
 
     SeasonFile(SeasonFile&&) noexcept;

@@ -50,10 +50,10 @@ public:
     StoreFault fault;
     Attempt attempted;
     QString path;
-    std::string technical;      ///< for the log, never for the screen
-    std::int64_t version = 0;   ///< laterVersion: the file's
-    LockOwner owner;            ///< lockedBy
-    Problems problems;          ///< dataAtFault
+    std::string technical;    ///< for the log, never for the screen
+    std::int64_t version = 0; ///< laterVersion: the file's
+    LockOwner owner;          ///< lockedBy
+    Problems problems;        ///< dataAtFault
 };
 
 /// Words for logs and tests: "notThere", "laterVersion".

@@ -26,13 +26,12 @@ ProfileShape tapered(double base, double rim, double depth) {
     return s;
 }
 
-/// A globe of radius r cut level at `depth`: the rim is the circle it is cut in.
+/// A globe of radius r cut level at `depth`, above its middle: the rim is the circle it is cut in.
 ProfileShape globe(double r, double depth) {
     ProfileShape s = cylinder(2 * std::sqrt(depth * (2 * r - depth)), depth);
     s.kind = Profile::rounded;
     s.base = 0;
     s.body = 2 * r;
-    if (depth <= r) s.body = s.rim; // below the middle the rim is the widest: an ellipsoid's lower half
     return s;
 }
 

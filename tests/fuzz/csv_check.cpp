@@ -81,13 +81,13 @@ std::string brokenByImport(const Season& season, TableKind kind, std::string_vie
 
 std::string brokenCsvPromise(std::string_view bytes) {
     static const Season season = smallSeason();
-    std::string broken = brokenByReading(bytes);
+    if (auto broken = brokenByReading(bytes); !broken.empty()) return broken;
     for (const auto kind : {TableKind::settings, TableKind::plants, TableKind::patches, TableKind::bookings,
                             TableKind::payments, TableKind::busyHours}) {
-        if (broken.empty()) broken = brokenByImport(season, kind, bytes);
+        const std::string broken = brokenByImport(season, kind, bytes);
         if (!broken.empty()) return std::string(tableInfo(kind).name) + ": " + broken;
     }
-    return broken;
+    return {};
 }
 
 } // namespace withy::fuzz

@@ -39,25 +39,43 @@ TEST(Thinning, KeepsTenDaysAndTwelveMonths) {
         const char* newest;
         const char* gone; ///< newest first
     };
+
     for (const Row& row : std::vector<Row>{
              {"nothing there", {}, "2026-06-15T12:00:00", ""},
              {"one alone", {"2026-06-15T12:00:00"}, "2026-06-15T12:00:00", ""},
-             {"the newest of a day", {"2026-06-15T08:00:00", "2026-06-15T12:00:00", "2026-06-15T10:00:00"},
-              "2026-06-15T12:00:00", "2026-06-15T10:00 2026-06-15T08:00 "},
-             {"the tenth day stays, the eleventh goes", {"2026-06-15T12:00:00", "2026-06-06T12:00:00", "2026-06-05T12:00:00"},
-              "2026-06-15T12:00:00", "2026-06-05T12:00 "},
-             {"the newest of an earlier month stays", {"2026-06-15T12:00:00", "2026-05-30T12:00:00", "2026-05-29T12:00:00"},
-              "2026-06-15T12:00:00", "2026-05-29T12:00 "},
-             {"a month's newest within the ten days is both", {"2026-06-03T12:00:00", "2026-05-31T12:00:00", "2026-05-20T12:00:00"},
-              "2026-06-03T12:00:00", "2026-05-20T12:00 "},
-             {"the twelfth month stays, the thirteenth goes", {"2026-06-15T12:00:00", "2025-07-01T12:00:00", "2025-06-30T12:00:00"},
-              "2026-06-15T12:00:00", "2025-06-30T12:00 "},
-             {"over the leap day", {"2028-03-01T12:00:00", "2028-02-29T12:00:00", "2028-02-29T09:00:00", "2028-02-20T12:00:00"},
-              "2028-03-01T12:00:00", "2028-02-29T09:00 2028-02-20T12:00 "},
-             {"over the turn of the year", {"2027-01-02T12:00:00", "2026-12-31T12:00:00", "2026-12-20T12:00:00", "2026-02-01T12:00:00", "2026-01-31T12:00:00"},
-              "2027-01-02T12:00:00", "2026-12-20T12:00 2026-01-31T12:00 "},
-             {"what claims to be later is left alone", {"2026-06-15T12:00:00", "2027-01-01T12:00:00", "2027-01-01T11:00:00"},
-              "2026-06-15T12:00:00", ""},
+             {"the newest of a day",
+              {"2026-06-15T08:00:00", "2026-06-15T12:00:00", "2026-06-15T10:00:00"},
+              "2026-06-15T12:00:00",
+              "2026-06-15T10:00 2026-06-15T08:00 "},
+             {"the tenth day stays, the eleventh goes",
+              {"2026-06-15T12:00:00", "2026-06-06T12:00:00", "2026-06-05T12:00:00"},
+              "2026-06-15T12:00:00",
+              "2026-06-05T12:00 "},
+             {"the newest of an earlier month stays",
+              {"2026-06-15T12:00:00", "2026-05-30T12:00:00", "2026-05-29T12:00:00"},
+              "2026-06-15T12:00:00",
+              "2026-05-29T12:00 "},
+             {"a month's newest within the ten days is both",
+              {"2026-06-03T12:00:00", "2026-05-31T12:00:00", "2026-05-20T12:00:00"},
+              "2026-06-03T12:00:00",
+              "2026-05-20T12:00 "},
+             {"the twelfth month stays, the thirteenth goes",
+              {"2026-06-15T12:00:00", "2025-07-01T12:00:00", "2025-06-30T12:00:00"},
+              "2026-06-15T12:00:00",
+              "2025-06-30T12:00 "},
+             {"over the leap day",
+              {"2028-03-01T12:00:00", "2028-02-29T12:00:00", "2028-02-29T09:00:00", "2028-02-20T12:00:00"},
+              "2028-03-01T12:00:00",
+              "2028-02-29T09:00 2028-02-20T12:00 "},
+             {"over the turn of the year",
+              {"2027-01-02T12:00:00", "2026-12-31T12:00:00", "2026-12-20T12:00:00", "2026-02-01T12:00:00",
+               "2026-01-31T12:00:00"},
+              "2027-01-02T12:00:00",
+              "2026-12-20T12:00 2026-01-31T12:00 "},
+             {"what claims to be later is left alone",
+              {"2026-06-15T12:00:00", "2027-01-01T12:00:00", "2027-01-01T11:00:00"},
+              "2026-06-15T12:00:00",
+              ""},
          }) {
         SCOPED_TRACE(row.name);
         std::vector<QDateTime> stamps;
@@ -158,7 +176,8 @@ TEST_F(BackupsTest, RestoringKeepsWhatWasThere) {
     const auto restored = backups.restore(backup, at("spring.withy"), when);
     EXPECT_EQ(restored.setAside, at("spring (set aside 2026-03-14 17.15.00).withy"));
     EXPECT_EQ(bytesOf(restored.setAside), QByteArray("spoilt"));
-    EXPECT_EQ(bytesOf(restored.setAside + QStringLiteral("-journal")), QByteArray("left by the crash that spoilt it"));
+    EXPECT_EQ(bytesOf(restored.setAside + QStringLiteral("-journal")),
+              QByteArray("left by the crash that spoilt it"));
     EXPECT_EQ(textOf(SeasonFile::open(at("spring.withy"), Mode::write).season()), textOf(season));
     EXPECT_TRUE(QFileInfo::exists(backup.path));
 

@@ -101,8 +101,9 @@ TEST_F(BadFileTest, DatabaseOfAnotherProgram) {
 }
 
 TEST_F(BadFileTest, CutShort) {
-    for (const qsizetype size : {qsizetype(1), qsizetype(16), qsizetype(99), qsizetype(100), qsizetype(4095),
-                                 qsizetype(4096), sound().size() / 2, sound().size() - 4096, sound().size() - 1}) {
+    for (const qsizetype size :
+         {qsizetype(1), qsizetype(16), qsizetype(99), qsizetype(100), qsizetype(4095), qsizetype(4096),
+          sound().size() / 2, sound().size() - 4096, sound().size() - 1}) {
         SCOPED_TRACE(size);
         write("bad.withy", sound().left(size));
         refusedUntouched("damaged");
@@ -117,7 +118,8 @@ TEST_F(BadFileTest, BytesOverwritten) {
         SCOPED_TRACE(n);
         QByteArray bytes = sound();
         const auto where = 100 + static_cast<qsizetype>(random() % static_cast<unsigned>(bytes.size() - 100));
-        const auto length = std::min<qsizetype>(1 + static_cast<qsizetype>(random() % 4096), bytes.size() - where);
+        const auto length =
+            std::min<qsizetype>(1 + static_cast<qsizetype>(random() % 4096), bytes.size() - where);
         for (qsizetype i = where; i < where + length; ++i)
             bytes[i] = static_cast<char>(random());
         write("bad.withy", bytes);
@@ -176,7 +178,8 @@ TEST_F(BadFileTest, AnotherJournalModeIsPutRightOnceTheFileIsFoundSound) {
     }
     EXPECT_FAULT(SeasonFile::open(at("bad.withy"), Mode::read), none);
     SeasonFile::open(at("bad.withy"), Mode::write).close();
-    EXPECT_EQ(bytesOf(at("bad.withy")).mid(18, 2), QByteArray("\1\1", 2)) << "rollback journal, fileformat2 1.3";
+    EXPECT_EQ(bytesOf(at("bad.withy")).mid(18, 2), QByteArray("\1\1", 2))
+        << "rollback journal, fileformat2 1.3";
     EXPECT_EQ(filesHere(), QStringList({QStringLiteral("bad.withy")}));
 }
 
@@ -191,8 +194,10 @@ TEST_F(BadFileTest, RecordsThatBreakTheRules) {
         ProblemCode code;
         const char* field;
     };
+
     for (const Row& row : {
-             Row{"UPDATE booking SET event_end='2026-02-30T10:00' WHERE id=1", ProblemCode::notATime, "event_end"},
+             Row{"UPDATE booking SET event_end='2026-02-30T10:00' WHERE id=1", ProblemCode::notATime,
+                 "event_end"},
              Row{"UPDATE settings SET last_day='soon'", ProblemCode::notADate, "last_day"},
              Row{"UPDATE booking SET standing='dreamt' WHERE id=1", ProblemCode::notAWord, "standing"},
              Row{"UPDATE ribbon SET colour='beige' WHERE id=1", ProblemCode::notAColour, "colour"},

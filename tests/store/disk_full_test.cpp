@@ -52,7 +52,7 @@ class DiskFullTest : public StoreTest {};
 
 TEST_F(DiskFullTest, AnEditThatFindsNoRoomIsNotKeptAndNothingIsLost) {
     OpenOptions options;
-    options.mostPages = 100;
+    options.mostPages = 300;
     auto file = SeasonFile::create(at("spring.withy"), lawfulSeason(1, 2), Existing::refuse, options);
     std::int64_t kept = 0;
     std::string fault = "none";
@@ -77,7 +77,8 @@ TEST_F(DiskFullTest, AnEditThatFindsNoRoomIsNotKeptAndNothingIsLost) {
 TEST_F(DiskFullTest, ANewFileThatFindsNoRoomLeavesNothingBehind) {
     OpenOptions options;
     options.mostPages = 20;
-    EXPECT_FAULT(SeasonFile::create(at("spring.withy"), lawfulSeason(1, 2), Existing::refuse, options), diskFull);
+    EXPECT_FAULT(SeasonFile::create(at("spring.withy"), lawfulSeason(1, 2), Existing::refuse, options),
+                 diskFull);
     EXPECT_EQ(filesHere(), QStringList());
 }
 

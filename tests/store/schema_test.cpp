@@ -51,8 +51,8 @@ TEST(Schema, ColumnsAreTheFields) {
     Fresh fresh;
     for (const auto& table : model::allTables()) {
         SCOPED_TRACE(table.name);
-        const auto columns = fresh.memory.rows(
-            QStringLiteral("PRAGMA table_xinfo(\"%1\")").arg(QString::fromStdString(std::string(table.name))));
+        const auto columns = fresh.memory.rows(QStringLiteral("PRAGMA table_xinfo(\"%1\")")
+                                                   .arg(QString::fromStdString(std::string(table.name))));
         ASSERT_EQ(columns.size(), table.fields.size() + 1);
         EXPECT_EQ(columns[0][1].toString(), QStringLiteral("id"));
         EXPECT_EQ(columns[0][5].toInt(), 1) << "id is not the key";
@@ -75,7 +75,8 @@ TEST(Schema, ReferencesAreThoseOfTheModel) {
         std::set<std::string> found;
         for (const auto& row : fresh.memory.rows(QStringLiteral("PRAGMA foreign_key_list(\"%1\")")
                                                      .arg(QString::fromStdString(std::string(table.name))))) {
-            found.insert((row[3].toString() + " to " + row[2].toString() + "." + row[4].toString()).toStdString());
+            found.insert(
+                (row[3].toString() + " to " + row[2].toString() + "." + row[4].toString()).toStdString());
         }
         std::set<std::string> described;
         for (const auto& field : table.fields) {

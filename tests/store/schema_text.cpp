@@ -41,10 +41,11 @@ std::string columnText(const FieldInfo& field) {
 } // namespace
 
 std::string schemaText() {
-    std::string text = "-- SPDX-License-Identifier: GPL-3.0-or-later\n"
-                       "-- Version 1 of the season file: one table per record, one column per field.\n"
-                       "-- Words, days (YYYY-MM-DD), times (YYYY-MM-DDTHH:MM) and colours (#rrggbb) are TEXT,\n"
-                       "-- money is in the currency's smallest unit, NULL is blank and never nought.\n";
+    std::string text =
+        "-- SPDX-License-Identifier: GPL-3.0-or-later\n"
+        "-- Version 1 of the season file: one table per record, one column per field.\n"
+        "-- Words, days (YYYY-MM-DD), times (YYYY-MM-DDTHH:MM) and colours (#rrggbb) are TEXT,\n"
+        "-- money is in the currency's smallest unit, NULL is blank and never nought.\n";
     for (const auto& table : model::allTables()) {
         text += "\nCREATE TABLE " + quoted(table.name) + " (\n    \"id\" INTEGER PRIMARY KEY";
         for (const auto& field : table.fields)

@@ -7,7 +7,6 @@
 #include <QFile>
 #include <QFileInfo>
 
-
 namespace withy::test {
 
 using namespace store;
@@ -75,7 +74,8 @@ TEST_F(SeasonFileTest, IsMarkedPrivateAndAlone) {
     EXPECT_TRUE(permissions & QFile::WriteOwner);
     EXPECT_FALSE(permissions & (QFile::ReadGroup | QFile::WriteGroup | QFile::ReadOther | QFile::WriteOther |
                                 QFile::ExeOwner));
-    EXPECT_EQ(filesHere(), QStringList({QStringLiteral("spring.withy"), QStringLiteral("spring.withy.lock")}));
+    EXPECT_EQ(filesHere(),
+              QStringList({QStringLiteral("spring.withy"), QStringLiteral("spring.withy.lock")}));
     // Offsets 60 and 68 of https://www.sqlite.org/fileformat2.html
     const QByteArray bytes = bytesOf(at("spring.withy"));
     EXPECT_EQ(bytes.mid(68, 4), QByteArray("With"));
@@ -110,8 +110,9 @@ TEST_F(SeasonFileTest, ErasesGoEvenWithThoseThatRefer) {
     model::Edit all("all.erase");
     for (const auto& table : model::allTables()) {
         if (table.kind == model::TableKind::settings) continue;
-        model::forEachRecord(file.season(), table.kind,
-                             [&](std::int64_t id, const void*) { all.erase(model::Ref{table.kind, id}); });
+        model::forEachRecord(file.season(), table.kind, [&](std::int64_t id, const void*) {
+            all.erase(model::Ref{table.kind, id});
+        });
     }
     file.commit(all); // parents first: references are judged at the end
     const auto left = SeasonFile::open(at("spring.withy"), Mode::read);
@@ -150,14 +151,16 @@ TEST_F(SeasonFileTest, ASecondWriterIsToldWhoAndMayRead) {
     EXPECT_FAULT(reader.commit(clientEdit(51, "Nobody")), readOnly);
     first.close();
     first.close();
-    EXPECT_NE(SeasonFile::open(at("spring.withy"), Mode::write).season().clients.find(Id<model::Client>(50)), nullptr);
+    EXPECT_NE(SeasonFile::open(at("spring.withy"), Mode::write).season().clients.find(Id<model::Client>(50)),
+              nullptr);
 }
 
 TEST_F(SeasonFileTest, ChangedByAnotherProgramIsNoticedBeforeWriting) {
     auto file = SeasonFile::create(at("spring.withy"), lawfulSeason(3, 3));
     file.commit(clientEdit(50, "Someone"));
     {
-        Connection other(at("spring.withy"), Connection::Access::write, {Attempt::commit, at("spring.withy")});
+        Connection other(at("spring.withy"), Connection::Access::write,
+                         {Attempt::commit, at("spring.withy")});
         other.exec(QStringLiteral("UPDATE client SET name='Other' WHERE id=50"));
     }
     EXPECT_FAULT(file.commit(clientEdit(51, "Lost")), changedByAnother);

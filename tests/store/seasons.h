@@ -17,6 +17,6 @@ model::Season wildSeason(unsigned seed, int perTable);
 
 /// Every table filled (settings: one record), all rules kept. Precondition: perTable > 1, as a
 /// swap needs two plants.
-model::Season lawfulSeason(unsigned seed, int perTable);
+model::Season lawfulSeason(unsigned seed, int perTable, std::size_t longestText = std::string::npos);
 
 } // namespace withy::test

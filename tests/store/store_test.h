@@ -15,7 +15,9 @@ namespace withy::test {
 /// A folder of its own for each test.
 class StoreTest : public testing::Test {
 protected:
-    [[nodiscard]] QString at(const char* name) const { return folder.path() + QLatin1Char('/') + QString::fromUtf8(name); }
+    [[nodiscard]] QString at(const char* name) const {
+        return folder.path() + QLatin1Char('/') + QString::fromUtf8(name);
+    }
 
     void write(const char* name, const QByteArray& bytes) const {
         QFile file(at(name));

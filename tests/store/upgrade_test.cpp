@@ -46,8 +46,10 @@ TEST_F(UpgradeTest, RunsAfterABackupBesideTheFile) {
     EXPECT_EQ(versionOf("spring.withy"), 2);
     EXPECT_EQ(versionOf("spring (version 1).withy"), 1);
     EXPECT_EQ(textOf(SeasonFile::open(at("spring (version 1).withy"), Mode::read).season()), textOf(season));
-    Connection connection(at("spring.withy"), Connection::Access::read, {Attempt::openToRead, at("spring.withy")});
-    EXPECT_EQ(connection.value(QStringLiteral("SELECT phase FROM moon")).toString(), QStringLiteral("half; waxing"));
+    Connection connection(at("spring.withy"), Connection::Access::read,
+                          {Attempt::openToRead, at("spring.withy")});
+    EXPECT_EQ(connection.value(QStringLiteral("SELECT phase FROM moon")).toString(),
+              QStringLiteral("half; waxing"));
     // Not a second time.
     EXPECT_FAULT(SeasonFile::open(at("spring.withy"), Mode::write, options), none);
     EXPECT_FALSE(QFileInfo::exists(at("spring (version 1 2).withy")));
@@ -76,11 +78,12 @@ TEST_F(UpgradeTest, ReadingLeavesTheFileAsItIs) {
 }
 
 TEST_F(UpgradeTest, AStepThatRebuildsATableKeepsWhatRefersToIt) {
-    const auto versions = withStep("CREATE TABLE new_client (\"id\" INTEGER PRIMARY KEY, \"name\" TEXT NOT NULL,"
-                                   " \"contact\" TEXT NOT NULL, \"address\" TEXT NOT NULL, \"note\" TEXT NOT NULL,"
-                                   " \"consent_to_keep\" INTEGER NOT NULL) STRICT;"
-                                   "INSERT INTO new_client SELECT * FROM client;"
-                                   "DROP TABLE client; ALTER TABLE new_client RENAME TO client;");
+    const auto versions =
+        withStep("CREATE TABLE new_client (\"id\" INTEGER PRIMARY KEY, \"name\" TEXT NOT NULL,"
+                 " \"contact\" TEXT NOT NULL, \"address\" TEXT NOT NULL, \"note\" TEXT NOT NULL,"
+                 " \"consent_to_keep\" INTEGER NOT NULL) STRICT;"
+                 "INSERT INTO new_client SELECT * FROM client;"
+                 "DROP TABLE client; ALTER TABLE new_client RENAME TO client;");
     const OpenOptions options{.beforeUpgrade = std::nullopt, .versions = versions};
     EXPECT_EQ(textOf(SeasonFile::open(at("spring.withy"), Mode::write, options).season()), textOf(season));
     EXPECT_EQ(versionOf("spring.withy"), 2);
@@ -91,9 +94,11 @@ TEST_F(UpgradeTest, AStepThatFailsChangesNothing) {
         const char* sql;
         const char* why;
     };
+
     for (const Row& row : {
              Row{"DELETE FROM plant;", "references lead nowhere"},
-             Row{"CREATE TABLE moon (id INTEGER PRIMARY KEY); INSERT INTO moon SELECT 1 FROM client;", "same key twice"},
+             Row{"CREATE TABLE moon (id INTEGER PRIMARY KEY); INSERT INTO moon SELECT 1 FROM client;",
+                 "same key twice"},
          }) {
         SCOPED_TRACE(row.why);
         const auto versions = withStep(row.sql);

@@ -7,13 +7,9 @@
 namespace withy::paper {
 namespace {
 
-/// The fonts leave air above accents and below tails; only what may carry ink counts.
 QRectF around(const TextOp& op) {
-    const double em = op.line.emMm();
-    const bool usual = op.line.ascent + op.line.descent <= 1.45 * em;
-    const double ascent = usual ? std::min(op.line.ascent, 0.95 * em) : op.line.ascent;
-    const double descent = usual ? std::min(op.line.descent, 0.3 * em) : op.line.descent;
-    return {op.at.x(), op.at.y() - ascent, op.line.width, ascent + descent};
+    const double ascent = inkAscent(op.line);
+    return {op.at.x(), op.at.y() - ascent, op.line.width, ascent + inkDescent(op.line)};
 }
 
 QRectF around(const LineOp& op) {

@@ -71,7 +71,7 @@ HeadWords setWords(const papers::Document& document, double width, bool again) {
 Row firstHead(const papers::Document& document, double width) {
     const HeadWords words = setWords(document, width, false);
     const double left = heightOf(words.kind, types::kKind.lineMm) + heightOf(words.name, types::kName.lineMm);
-    const double keyHeight = words.key.spans.empty() ? 0 : types::kKey.lineMm;
+    const double keyHeight = words.key.spans.empty() ? 0 : stepOf(words.key, types::kKey.lineMm);
     const double right = keyHeight + heightOf(words.note, types::kDetail.lineMm);
     const double high = std::max(left, right);
     Row row;
@@ -80,7 +80,10 @@ Row firstHead(const papers::Document& document, double width) {
     y += pen.lines(0, y, words.kind, types::kKind.lineMm);
     pen.lines(0, y, words.name, types::kName.lineMm);
     y = (high - right) / 2;
-    if (keyHeight > 0) pen.in(width, y, keyHeight, words.key, Align::Right);
+    if (keyHeight > 0) {
+        const double base = std::max(baselineIn(y, keyHeight, words.key), inkAscent(words.key));
+        pen.at(width, base, words.key, Align::Right);
+    }
     pen.lines(width, y + keyHeight, words.note, types::kDetail.lineMm, Align::Right);
 
     y = high + 2 + kThick;
@@ -117,6 +120,7 @@ Row laterHead(const papers::Document& document, double width) {
 Row pageFoot(const papers::Document& document, double width, int page, int pages) {
     constexpr double kTop = 3.4 + kThick + 1.5; // air over the rule, the rule, air over the words
     constexpr double kAir = 4;
+    constexpr double kLine = types::kDetail.lineMm + 0.4; // room for letters of other scripts
     Row row;
     Pen pen(row);
     const QString count = QCoreApplication::translate("paper", "page %1 of %2").arg(page).arg(pages);
@@ -125,12 +129,12 @@ Row pageFoot(const papers::Document& document, double width, int page, int pages
     const TextLine printed = oneLine(spansOf(papers::footMiddle(document), types::kDetail), room * 0.6);
     const TextLine what = oneLine(spansOf(document.footWhat, types::kDetail), room - printed.width);
     pen.across(3.4 + kThick / 2, 0, width, kThick);
-    pen.in(0, kTop, types::kDetail.lineMm, what);
+    pen.in(0, kTop, kLine, what);
     const double from = what.width + kAir;
     const double until = width - right.width - kAir;
-    pen.in((from + until - printed.width) / 2, kTop, types::kDetail.lineMm, printed);
-    pen.in(width, kTop, types::kDetail.lineMm, right, Align::Right);
-    row.height = kTop + types::kDetail.lineMm;
+    pen.in((from + until - printed.width) / 2, kTop, kLine, printed);
+    pen.in(width, kTop, kLine, right, Align::Right);
+    row.height = kTop + kLine;
     return row;
 }
 

@@ -55,6 +55,11 @@ double baselineIn(double top, double height, const TextLine& line) {
     return top + (height - line.ascent - line.descent) / 2 + line.ascent;
 }
 
+double between(double least, double value, double most) {
+    if (!(value > least)) return least;
+    return std::min(value, most);
+}
+
 double tightenedAir(double mm, double tight) {
     return mm * (1 - 5 * (1 - tight));
 }

@@ -52,6 +52,9 @@ double heightOf(const std::vector<TextLine>& lines, double lineMm);
 /// Where the baseline falls when a line is centred in a strip.
 double baselineIn(double top, double height, const TextLine& line);
 
+/// A length from outside brought between two sane ones; what is not a number counts as the least.
+double between(double least, double value, double most);
+
 /// Air above a row on a sheet drawn closer; air gives way faster than rows do.
 double tightenedAir(double mm, double tight);
 

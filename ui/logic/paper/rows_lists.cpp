@@ -167,7 +167,7 @@ void addRows(std::vector<Row>& out, const papers::Paragraph& paragraph, const Fr
 
 void addRows(std::vector<Row>& out, const papers::Spacer& spacer, const Frame&) {
     Row row;
-    row.before = std::clamp(spacer.mm, 0.0, 200.0);
+    row.before = between(0, spacer.mm, 200);
     out.push_back(std::move(row));
 }
 

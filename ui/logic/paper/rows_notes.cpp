@@ -122,8 +122,7 @@ std::vector<WriteLine> setBoxes(const std::vector<papers::WriteHere::Box>& boxes
     double used = 0;
     for (const auto& box : boxes) {
         const TextLine label = oneLine(spansOf(box.label, types::kDetail), width);
-        const double least =
-            std::max({label.width, std::clamp(box.widthMm, 0.0, width), std::min(18.0, width)});
+        const double least = std::max({label.width, between(0, box.widthMm, width), std::min(18.0, width)});
         if (!lines.empty() && used + kBetween + least > width) {
             stretch(lines.back(), open, width);
             open.clear();
@@ -132,7 +131,7 @@ std::vector<WriteLine> setBoxes(const std::vector<papers::WriteHere::Box>& boxes
         }
         if (lines.empty()) lines.emplace_back();
         lines.back().push_back({QRectF(0, 0, least, kBoxHeight), label});
-        open.push_back(box.widthMm <= 0);
+        open.push_back(!(box.widthMm > 0));
         used += least + (lines.back().size() > 1 ? kBetween : 0);
     }
     if (!lines.empty()) stretch(lines.back(), open, width);

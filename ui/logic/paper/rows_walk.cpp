@@ -46,8 +46,9 @@ struct Tally {
     std::vector<TextLine> detail;
     TextLine label;
     bool write = false;
-    std::size_t boxes = 0; // drawn at all
-    std::size_t here = 0;  // drawn in the first row
+    bool writeBelow = false; // a narrow column: the write-in box takes a line of its own
+    std::size_t boxes = 0;   // drawn at all
+    std::size_t here = 0;    // drawn in the first row
     int perLine = 1;
     double words = 0; // height of title and detail
     double content = 0;
@@ -56,7 +57,9 @@ struct Tally {
 void countBoxes(Tally& tally, const papers::TallyRow& row) {
     const double taken =
         tally.write ? kWriteWidth + (tally.label.width > 0 ? tally.label.width + 1.7 : 0) + 3 : 0;
-    tally.perLine = std::max(1, static_cast<int>((tally.inner - taken + kBoxStep - kBox) / kBoxStep));
+    auto fitting = [](double width) { return static_cast<int>((width + kBoxStep - kBox) / kBoxStep); };
+    tally.writeBelow = tally.write && fitting(tally.inner - taken) < 2;
+    tally.perLine = std::max(1, fitting(tally.writeBelow ? tally.inner : tally.inner - taken));
     tally.boxes = std::min<std::size_t>(row.boxes.size(), kMostBoxes);
     tally.here = std::min(tally.boxes, static_cast<std::size_t>(tally.perLine) * 4);
 }
@@ -75,7 +78,7 @@ Tally setTally(const papers::TallyRow& row, const Frame& frame) {
     tally.words = heightOf(tally.title, types::kPlant.lineMm) + heightOf(tally.detail, types::kText.lineMm);
     const std::size_t lines = (tally.here + tally.perLine - 1) / tally.perLine;
     double boxes = lines > 0 ? 1.5 + static_cast<double>(lines) * kBoxStep - (kBoxStep - kBox) : 0;
-    if (tally.write) boxes = std::max(boxes, 1.5 + kBox);
+    if (tally.write) boxes = tally.writeBelow ? boxes + 1.5 + kBox : std::max(boxes, 1.5 + kBox);
     tally.content = std::max(types::kCount.lineMm + types::kDetail.lineMm + 0.4, tally.words + boxes);
     return tally;
 }
@@ -83,11 +86,12 @@ Tally setTally(const papers::TallyRow& row, const Frame& frame) {
 void drawCount(Pen& pen, const papers::TallyRow& row, const Frame& frame, double top) {
     const double width = frame.tallyWidth - 2;
     pen.in(kIndent, top - 0.4, types::kCount.lineMm, oneLine(spansOf(row.count, types::kCount), width));
-    const double markRoom = row.mark.empty() ? 0 : 8;
+    const double markRoom = row.mark.empty() ? 0 : 10;
     const TextLine unit = oneLine(spansOf(row.unit, types::kDetail), width - markRoom);
     const double y = top + types::kCount.lineMm + 0.1;
     pen.in(kIndent, y, 5.2, unit);
-    drawMark(pen, kIndent + (unit.width > 0 ? unit.width + 1.7 : 0), y, row.mark, 8 + width - markRoom);
+    const double used = unit.width > 0 ? unit.width + 1.7 : 0;
+    drawMark(pen, kIndent + used, y, row.mark, width - used);
 }
 
 void drawPlant(Pen& pen, const Tally& tally, const Frame& frame, double top, double bottom) {
@@ -197,8 +201,7 @@ double drawNotes(Pen& pen, const papers::HourStrip& strip, double top, double ce
     const TextLine open = oneLine(spansOf(strip.openNote, types::kDetail), frame.width * 0.45);
     double end = 0;
     if (open.width > 0) {
-        const double x =
-            std::clamp(strip.noteAt * cellWidth, 2.0, std::max(2.0, frame.width - open.width - 4));
+        const double x = between(2, strip.noteAt * cellWidth, std::max(2.0, frame.width - open.width - 4));
         pen.sign(Sign::Pointer, {x - 1.7, top + 1.0, 3.4, 2.7});
         pen.in(x + 2.9, top, types::kDetail.lineMm, open);
         end = x + 2.9 + open.width + 3;

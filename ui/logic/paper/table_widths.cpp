@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/paper/table_widths.h"
 
-#include "ui/logic/paper/text_lines.h"
+#include "ui/logic/paper/row.h"
 
 #include <algorithm>
 #include <numeric>
@@ -13,6 +13,10 @@ constexpr double kGap = 3.2;
 
 bool isFigure(const papers::Column& column) {
     return column.numeric;
+}
+
+double weightOf(const papers::Column& column) {
+    return between(0, column.weight, 1000);
 }
 
 /// Widest entry of a column. Few letters cannot be wider than many by more than half, so short ones need
@@ -78,10 +82,11 @@ std::vector<TableSlot> tableSlots(const papers::Table& table, double widthMm, co
     double weights = 0;
     for (std::size_t c = 0; c < count; ++c) {
         const papers::Column& column = table.columns[c];
+        const double weight = weightOf(column);
         widths[c] = natural(table, c, normal, strong);
-        if (!isFigure(column) && column.weight <= 0) widths[c] = std::min(widths[c], room / 3);
-        if (column.weight > 0) {
-            weights += column.weight;
+        if (!isFigure(column) && weight <= 0) widths[c] = std::min(widths[c], room / 3);
+        if (weight > 0) {
+            weights += weight;
             widths[c] = std::min(widths[c], 24.0); // the least it gets when the others leave room
         }
     }
@@ -94,7 +99,7 @@ std::vector<TableSlot> tableSlots(const papers::Table& table, double widthMm, co
     const double left = room - std::accumulate(widths.begin(), widths.end(), 0.0);
     if (left > 0 && weights > 0)
         for (std::size_t c = 0; c < count; ++c)
-            widths[c] += left * std::max(0.0, table.columns[c].weight) / weights;
+            widths[c] += left * weightOf(table.columns[c]) / weights;
     return placed(widths, gap);
 }
 

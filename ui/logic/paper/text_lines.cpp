@@ -11,6 +11,7 @@ namespace withy::paper {
 namespace {
 
 constexpr double kVeryWide = 2'000'000; // dots; QTextLayout keeps 26 bits before the point
+constexpr double kRounding = 0.12;      // mm; a line set alone may come out a few dots wider
 constexpr int kMostLetters = 20'000;
 constexpr double kUsualHeight = 1.45; // ascent and descent in ems; Vollkorn 1.39, Lato 1.2, Noto 1.36
 
@@ -136,9 +137,24 @@ double TextLine::emMm() const {
     return most / kDotsPerMm;
 }
 
+namespace {
+
+bool isUsual(const TextLine& line) {
+    return line.ascent + line.descent <= kUsualHeight * line.emMm();
+}
+
+} // namespace
+
+double inkAscent(const TextLine& line) {
+    return isUsual(line) ? std::min(line.ascent, 0.95 * line.emMm()) : line.ascent;
+}
+
+double inkDescent(const TextLine& line) {
+    return isUsual(line) ? std::min(line.descent, 0.3 * line.emMm()) : line.descent;
+}
+
 double stepOf(const TextLine& line, double lineMm) {
-    const double high = line.ascent + line.descent;
-    return high <= kUsualHeight * line.emMm() ? lineMm : std::max(lineMm, high);
+    return isUsual(line) ? lineMm : std::max(lineMm, line.ascent + line.descent);
 }
 
 QString shown(const std::string& utf8) {
@@ -148,7 +164,7 @@ QString shown(const std::string& utf8) {
     for (QChar& c : text) {
         if (c == QLatin1Char('\n'))
             c = QChar(QChar::LineSeparator);
-        else if (c.category() == QChar::Other_Control)
+        else if (c.category() == QChar::Other_Control || c == QChar(QChar::SoftHyphen))
             c = QLatin1Char(' ');
     }
     return text;
@@ -163,18 +179,23 @@ Type figureType(const Type& serif) {
     return type;
 }
 
+/// Letters that Vollkorn changes beside others, into shapes that have no letter to read back from a PDF;
+/// Qt 6.4 cannot switch that off, but a letter in a span of its own has no neighbours.
+const QString kAlone = QStringLiteral(u"fR\u0154\u0156\u0158\u017F");
+
 void append(Spans& spans, const QString& words, const Type& type) {
     if (type.face == Face::Sans) {
         if (!words.isEmpty()) spans.push_back({words, type});
         return;
     }
+    auto kindOf = [](QChar c) { return c.isDigit() ? 1 : kAlone.contains(c) ? 2 : 0; };
     qsizetype from = 0;
     while (from < words.size()) {
-        const bool digits = words[from].isDigit();
+        const int kind = kindOf(words[from]);
         qsizetype end = from + 1;
-        while (end < words.size() && words[end].isDigit() == digits)
+        while (end < words.size() && kind != 2 && kindOf(words[end]) == kind)
             ++end;
-        spans.push_back({words.mid(from, end - from), digits ? figureType(type) : type});
+        spans.push_back({words.mid(from, end - from), kind == 1 ? figureType(type) : type});
         from = end;
     }
 }
@@ -209,7 +230,7 @@ std::vector<TextLine> breakLines(const Spans& given, double widthMm, int mostLin
     const Spans spans = capped(given, mostLines);
     const QString all = joined(spans);
     if (all.trimmed().isEmpty()) return lines;
-    const double width = std::max(5.0, widthMm);
+    const double width = std::max(5.0, widthMm) - kRounding;
     const Qt::LayoutDirection way = directionOf(all);
     auto layout = newLayout(spans, QTextOption::WrapAtWordBoundaryOrAnywhere, way);
     layout->beginLayout();

@@ -35,6 +35,10 @@ struct TextLine {
     double emMm() const; // size of its largest letters
 };
 
+/// Above and below the baseline, what letters may fill; fonts claim more than that.
+double inkAscent(const TextLine& line);
+double inkDescent(const TextLine& line);
+
 /// Height a line takes in a column of lines `lineMm` apart: more only for letters that stand much higher
 /// than Latin ones.
 double stepOf(const TextLine& line, double lineMm);

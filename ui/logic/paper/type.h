@@ -35,7 +35,7 @@ int dotsOf(const Type& type);
 QFont fontOf(const Type& type);
 
 namespace types {
-inline constexpr Type kKind{Face::Sans, QFont::Bold, 11.5, 5.08};
+inline constexpr Type kKind{Face::Sans, QFont::Bold, 11.5, 5.3};
 inline constexpr Type kName{Face::Serif, QFont::Bold, 28, 10.5};
 inline constexpr Type kKey{Face::Sans, QFont::Black, 30, 10.84};
 inline constexpr Type kNameAgain{Face::Serif, QFont::Bold, 17, 7.2};

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/plan/plan.h"
+
+#include <vector>
+
+/// What the season's bookings come to.
+namespace withy::review {
+
+struct OrderRow {
+    Id<model::Booking> booking;
+    Pieces pieces; ///< without spare ones
+    Stems stems;   ///< before spare
+    Money income;  ///< asked
+    Money owed;
+    Money gift;
+    int unpriced = 0; ///< lines without a price: the sums are then too low, and say so
+};
+
+struct Orders {
+    std::vector<OrderRow> rows; ///< by date of the event; lost bookings last and not in the sum
+    OrderRow sum;
+};
+
+Orders seasonOrders(const model::Season& season, const plan::Plan& plan);
+
+} // namespace withy::review

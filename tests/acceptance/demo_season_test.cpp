@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/season_text.h"
+#include "core/papers/text_render.h"
+#include "core/plan/plan.h"
+#include "core/plan/plan_json.h"
+#include "core/review/orders.h"
+#include "ui/logic/paper_shop.h"
+#include "ui/logic/starting_seasons.h"
+
+#include <gmock/gmock.h>
+
+namespace withy {
+
+namespace {
+
+Id<model::Booking> supperOf(const model::Season& season) {
+    for (const auto& b : season.bookings) {
+        if (b.title == "Library roof supper") return b.id;
+    }
+    return {};
+}
+
+/// Need, spare 10 % rounded up, whole bunches: counted by hand from the designs of the demo season.
+struct ByHand {
+    const char* plant;
+    std::int64_t need; ///< 24 jars, 1 pedestal, 1 posy
+    std::int64_t toCut;
+};
+
+constexpr ByHand supper[] = {
+    {"Ninebark, dark leaf", 24 * 2 + 10 + 4, 70}, // 62 + 7 = 69
+    {"Fennel, bronze", 24 * 2 + 6, 60},           // 54 + 6 = 60
+    {"Dahlia, plum", 24 * 2 + 8 + 2, 70},         // 58 + 6 = 64
+    {"Zinnia, coral", 24 * 3, 80},                // 72 + 8 = 80
+    {"Snapdragon, apricot", 24 * 1 + 4 + 3, 40},  // 31 + 4 = 35
+    {"Aster, lavender", 10, 20},                  // 10 + 1 = 11
+    {"Sedum, dusk", 4, 5},                        // 4 + 1 = 5, bunches of five
+    {"Cosmos, pale", 4, 10},                      // 4 + 1 = 5
+};
+
+} // namespace
+
+TEST(DemoSeason, IsSoundAndGenerous) {
+    const auto season = ui::demoSeason();
+    EXPECT_TRUE(model::check(season).empty());
+    EXPECT_GE(season.patches.size(), 40u);
+    EXPECT_GE(season.designs.size(), 25u);
+    EXPECT_GE(season.bookings.size(), 20u);
+}
+
+TEST(DemoSeason, SupperNeedsWhatAHandCountGives) {
+    const auto season = ui::demoSeason();
+    const auto plan = plan::plan(season);
+    const auto& b = *plan.bookings.at(supperOf(season));
+    ASSERT_EQ(b.needs.size(), std::size(supper));
+    EXPECT_EQ(b.stemsNeeded.value, 295);
+    EXPECT_EQ(b.stemsToCut.value, 355);
+    for (const auto& hand : supper) {
+        SCOPED_TRACE(hand.plant);
+        const auto found = std::find_if(b.needs.begin(), b.needs.end(), [&](const plan::PlantNeed& n) {
+            return season.plants.find(n.plant)->name == hand.plant;
+        });
+        ASSERT_NE(found, b.needs.end());
+        EXPECT_EQ(found->need.need.value, hand.need);
+        EXPECT_EQ(found->need.total.value, hand.toCut);
+        ASSERT_TRUE(found->window && found->window->window.times);
+        const auto& times = *found->window->window.times;
+        ASSERT_GE(found->round, 0);
+        const auto& round = b.rounds[static_cast<std::size_t>(found->round)];
+        EXPECT_LE(times.earliest, round.start);
+        EXPECT_LE(round.start, times.latest);
+    }
+}
+
+TEST(DemoSeason, PrepSheetSaysTheCounts) {
+    const auto season = ui::demoSeason();
+    const auto plan = plan::plan(season);
+    const auto sheet = ui::paperOf(ui::PaperKind::prepSheet, {season, plan, supperOf(season), {}});
+    const auto words = papers::renderText(sheet);
+    EXPECT_THAT(words, testing::HasSubstr("Library roof supper"));
+    EXPECT_THAT(words, testing::HasSubstr("80 Zinnia, coral"));
+    EXPECT_THAT(words, testing::HasSubstr("Decoration, not food"));
+}
+
+TEST(DemoSeason, StepsOfABookingFollowInOrder) {
+    const auto season = ui::demoSeason();
+    const auto plan = plan::plan(season);
+    for (const auto& [id, b] : plan.bookings) {
+        SCOPED_TRACE(season.bookings.find(id)->title);
+        EXPECT_LE(b->makeUpStart, b->makeUpEnd);
+        EXPECT_LE(b->makeUpEnd, b->driveStart);
+        for (const auto& step : b->steps) {
+            EXPECT_LE(step.from, step.to);
+            EXPECT_TRUE(step.kind != plan::StepKind::cut || step.from <= b->makeUpStart);
+        }
+    }
+}
+
+TEST(DemoSeason, ReplanningGivesThePlanAnew) {
+    const auto before = ui::demoSeason();
+    const auto first = plan::plan(before);
+    model::Line line = *before.lines.begin();
+    line.pieces = Pieces(line.pieces.value + 3);
+    const auto after = model::apply(before, model::Edit("line.pieces").put(line)).value().season;
+    const auto kept = plan::replan(after, {}, before, first, {});
+    EXPECT_EQ(plan::planJson(after, kept), plan::planJson(after, plan::plan(after)));
+    int same = 0;
+    for (const auto& [id, b] : kept.bookings)
+        same += b == first.bookings.at(id) ? 1 : 0;
+    EXPECT_EQ(same, static_cast<int>(kept.bookings.size()) - 1);
+}
+
+TEST(DemoSeason, OrdersSumUp) {
+    const auto season = ui::demoSeason();
+    const auto orders = review::seasonOrders(season, plan::plan(season));
+    Money income;
+    for (const auto& row : orders.rows) {
+        if (season.bookings.find(row.booking)->standing != model::Standing::lost) income += row.income;
+    }
+    EXPECT_EQ(orders.sum.income, income);
+    EXPECT_EQ(orders.rows.size(), season.bookings.size());
+}
+
+} // namespace withy

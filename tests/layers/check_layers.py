@@ -1,0 +1,36 @@
+#!/usr/bin/env python3
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""Reads the includes of every source and fails on an arrow that points the wrong way."""
+import pathlib
+import re
+import sys
+
+root = pathlib.Path(sys.argv[1])
+WIDGETS = re.compile(r"<Q(Widget|MainWindow|Dialog|Printer|PushButton|LineEdit|Table(View|Widget)|Application)\b")
+# folder -> what it may not include
+RULES = [
+    ("core", lambda f: "core/store" not in f, re.compile(r'<Q[A-Z]|"ui/|"app/|"core/store/'), "the pure core knows no Qt, disk or window"),
+    ("core/store", lambda f: True, re.compile(r'"ui/|"app/|<QGui|<QPainter|<QWidget'), "the store knows no window"),
+    ("ui/logic", lambda f: True, WIDGETS, "ui/logic knows no Widgets"),
+    ("ui/logic", lambda f: True, re.compile(r'"app/|<QSql'), "ui/logic knows neither the program nor SQL"),
+    ("app/cli", lambda f: True, WIDGETS, "the command line knows no Widgets"),
+]
+wrong = []
+seen = 0
+for folder, applies, banned, why in RULES:
+    for path in sorted(root.joinpath(folder).rglob("*")):
+        name = path.relative_to(root).as_posix()
+        if path.suffix not in (".h", ".cpp") or not applies(name):
+            continue
+        seen += 1
+        for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), 1):
+            if line.startswith("#include") and banned.search(line):
+                wrong.append(f"{name}:{number}: {line.strip()} ({why})")
+links = root.joinpath("core/CMakeLists.txt").read_text() + root.joinpath("ui/logic/CMakeLists.txt").read_text()
+for line in links.splitlines():
+    if line.startswith("withy_layer(withy_core") and "Qt6" in line or line.startswith("withy_layer(withy_ui_logic") and "Widgets" in line:
+        wrong.append("link list: " + line)
+if seen < 50:
+    wrong.append(f"only {seen} sources were read: is the root right?")
+print("\n".join(wrong) if wrong else f"{seen} sources, every arrow points inwards")
+sys.exit(1 if wrong else 0)

@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/edits.h"
+
+#include "ui/logic/format.h"
+
+#include <QCoreApplication>
+#include <QHash>
+
+namespace withy::ui::edits {
+
+namespace {
+
+/// Erases every record of one table that refers to `parent` by `field`.
+template <class Child, class Parent>
+void eraseChildren(Edit& edit, const model::Table<Child>& rows, Id<Parent> Child::*field, Id<Parent> parent) {
+    for (const auto& row : rows) {
+        if (row.*field == parent) edit.erase(row.id);
+    }
+}
+
+void eraseLineParts(Edit& edit, const Season& season, Id<model::Line> line) {
+    eraseChildren(edit, season.placements, &model::Placement::line, line);
+    eraseChildren(edit, season.made, &model::Made::line, line);
+    edit.erase(line);
+}
+
+} // namespace
+
+Edit newBooking(const Season& season, const std::string& title, Day day, Id<model::Booking>& made) {
+    model::Booking b;
+    b.id = made = season.bookings.nextId();
+    b.title = title;
+    b.eventStart = LocalTime{day, 12 * 60};
+    b.eventEnd = LocalTime{day, 16 * 60};
+    return put("booking.add", b, {title});
+}
+
+Edit eraseBooking(const Season& season, Id<model::Booking> id) {
+    const auto* b = season.bookings.find(id);
+    Edit edit("booking.erase", {b ? b->title : std::string()});
+    for (const auto& line : season.lines) {
+        if (line.booking == id) eraseLineParts(edit, season, line.id);
+    }
+    eraseChildren(edit, season.drops, &model::Drop::booking, id);
+    eraseChildren(edit, season.payments, &model::Payment::booking, id);
+    eraseChildren(edit, season.bookingColours, &model::BookingColour::booking, id);
+    eraseChildren(edit, season.agreedSwaps, &model::AgreedSwap::booking, id);
+    eraseChildren(edit, season.questions, &model::Question::booking, id);
+    eraseChildren(edit, season.sentVersions, &model::SentVersion::booking, id);
+    eraseChildren(edit, season.returns, &model::Return::booking, id);
+    eraseChildren(edit, season.roundBookings, &model::RoundBooking::booking, id);
+    for (const auto& note : season.jobNotes) {
+        if (note.booking != id) continue;
+        eraseChildren(edit, season.jobNotePlants, &model::JobNotePlant::note, note.id);
+        edit.erase(note.id);
+    }
+    return edit.erase(id);
+}
+
+Edit addLine(const Season& season, Id<model::Booking> booking, Id<model::Design> design, std::int64_t pieces) {
+    model::Line line;
+    line.id = season.lines.nextId();
+    line.booking = booking;
+    line.design = design;
+    line.pieces = Pieces(pieces);
+    return put("line.add", line,
+               {std::to_string(pieces), nameOf(season, model::TableKind::designs, design.value),
+                nameOf(season, model::TableKind::bookings, booking.value)});
+}
+
+Edit setPieces(const Season& season, Id<model::Line> id, std::int64_t pieces) {
+    const auto* old = season.lines.find(id);
+    if (!old) return Edit("line.pieces");
+    model::Line line = *old;
+    line.pieces = Pieces(pieces);
+    return put("line.pieces", line,
+               {std::to_string(pieces), nameOf(season, model::TableKind::designs, line.design.value)});
+}
+
+Edit eraseLine(const Season& season, Id<model::Line> id) {
+    const auto* line = season.lines.find(id);
+    Edit edit("line.erase", {line ? nameOf(season, model::TableKind::designs, line->design.value) : std::string()});
+    eraseLineParts(edit, season, id);
+    return edit;
+}
+
+Edit newDesign(const Season& season, const std::string& name, std::optional<Id<model::Container>> container,
+               Id<model::Design>& made) {
+    model::Design d;
+    d.id = made = season.designs.nextId();
+    d.name = name;
+    d.container = container;
+    d.kind = container ? model::PieceKind::table : model::PieceKind::handTied;
+    return put("design.add", d, {name});
+}
+
+Edit addSlot(const Season& season, Id<model::Design> design, const std::string& label, Id<model::Plant> plant,
+             std::int64_t count) {
+    model::Slot slot;
+    slot.id = season.slots.nextId();
+    slot.design = design;
+    slot.label = label;
+    slot.count = Stems(count);
+    for (const auto& other : season.slots) {
+        if (other.design == design) slot.position = std::max(slot.position, other.position + 1);
+    }
+    model::SlotPlant choice;
+    choice.id = season.slotPlants.nextId();
+    choice.slot = slot.id;
+    choice.plant = plant;
+    return Edit("slot.add", {label, nameOf(season, model::TableKind::designs, design.value)}).put(slot).put(choice);
+}
+
+Edit setCount(const Season& season, Id<model::Slot> id, std::int64_t count) {
+    const auto* old = season.slots.find(id);
+    if (!old) return Edit("slot.count");
+    model::Slot slot = *old;
+    slot.count = Stems(count);
+    return put("slot.count", slot, {std::to_string(count), slot.label});
+}
+
+Edit eraseSlot(const Season& season, Id<model::Slot> id) {
+    Edit edit("slot.erase", {nameOf(season, model::TableKind::slots, id.value)});
+    eraseChildren(edit, season.slotPlants, &model::SlotPlant::slot, id);
+    return edit.erase(id);
+}
+
+Edit addPayment(const Season& season, Id<model::Booking> booking, Day day, Money money) {
+    model::Payment p;
+    p.id = season.payments.nextId();
+    p.booking = booking;
+    p.date = day;
+    p.kind = model::PaymentKind::balance;
+    p.amount = money;
+    return put("payment.add", p, {nameOf(season, model::TableKind::bookings, booking.value)});
+}
+
+QString inWords(const model::EditName& name) {
+    static const QHash<QString, const char*> words{
+        {QStringLiteral("booking.add"), QT_TRANSLATE_NOOP("Edit", "new booking %1")},
+        {QStringLiteral("booking.erase"), QT_TRANSLATE_NOOP("Edit", "%1 taken out")},
+        {QStringLiteral("booking.change"), QT_TRANSLATE_NOOP("Edit", "change to %1")},
+        {QStringLiteral("line.add"), QT_TRANSLATE_NOOP("Edit", "%1 %2 for %3")},
+        {QStringLiteral("line.pieces"), QT_TRANSLATE_NOOP("Edit", "%1 of %2")},
+        {QStringLiteral("line.erase"), QT_TRANSLATE_NOOP("Edit", "%1 taken out")},
+        {QStringLiteral("design.add"), QT_TRANSLATE_NOOP("Edit", "new design %1")},
+        {QStringLiteral("design.change"), QT_TRANSLATE_NOOP("Edit", "change to %1")},
+        {QStringLiteral("slot.add"), QT_TRANSLATE_NOOP("Edit", "%1 in %2")},
+        {QStringLiteral("slot.count"), QT_TRANSLATE_NOOP("Edit", "%1 stems of %2")},
+        {QStringLiteral("slot.erase"), QT_TRANSLATE_NOOP("Edit", "%1 taken out")},
+        {QStringLiteral("payment.add"), QT_TRANSLATE_NOOP("Edit", "payment for %1")},
+        {QStringLiteral("import"), QT_TRANSLATE_NOOP("Edit", "import of %1")},
+    };
+    const auto found = words.find(text(name.key));
+    if (found == words.end()) return text(name.key);
+    QString out = QCoreApplication::translate("Edit", found.value());
+    for (const auto& arg : name.args)
+        out = out.contains(QLatin1Char('%')) ? out.arg(text(arg)) : out;
+    return out;
+}
+
+} // namespace withy::ui::edits

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/model/edit.h"
+
+#include <QString>
+
+/// What screens and commands call, in a grower's words; each builds one edit and changes nothing itself.
+namespace withy::ui::edits {
+
+using model::Edit;
+using model::Season;
+
+template <class R>
+Edit put(const char* key, const R& record, std::vector<std::string> args = {}) {
+    return Edit(key, std::move(args)).put(record);
+}
+
+/// A booking at noon on `day`, ready to be filled in.
+Edit newBooking(const Season& season, const std::string& title, Day day, Id<model::Booking>& made);
+/// With all that belongs to it: lines, drops, payments, notes.
+Edit eraseBooking(const Season& season, Id<model::Booking> id);
+Edit addLine(const Season& season, Id<model::Booking> booking, Id<model::Design> design, std::int64_t pieces);
+Edit setPieces(const Season& season, Id<model::Line> line, std::int64_t pieces);
+Edit eraseLine(const Season& season, Id<model::Line> line);
+Edit newDesign(const Season& season, const std::string& name, std::optional<Id<model::Container>> container,
+               Id<model::Design>& made);
+Edit addSlot(const Season& season, Id<model::Design> design, const std::string& label, Id<model::Plant> plant,
+             std::int64_t count);
+Edit setCount(const Season& season, Id<model::Slot> slot, std::int64_t count);
+Edit eraseSlot(const Season& season, Id<model::Slot> slot);
+Edit addPayment(const Season& season, Id<model::Booking> booking, Day day, Money amount);
+
+/// The undo menu's words: "24 Supper jar for Library roof supper".
+QString inWords(const model::EditName& name);
+
+} // namespace withy::ui::edits

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/format.h"
+
+#include <QLocale>
+
+namespace withy::ui {
+
+namespace {
+
+const QLocale& british() {
+    static const QLocale locale(QLocale::English, QLocale::UnitedKingdom);
+    return locale;
+}
+
+QDate date(Day day) { return QDate(day.year(), day.month(), day.dayOfMonth()); }
+
+QString grouped(QString digits) {
+    for (auto i = digits.size() - 3; i > 0; i -= 3)
+        digits.insert(i, QLatin1Char(','));
+    return digits;
+}
+
+} // namespace
+
+QString text(const std::string& utf8) { return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size())); }
+
+std::string utf8(const QString& text) { return text.toStdString(); }
+
+QString shortDay(Day day) {
+    // Qt's British "Sept" is four letters; three keep columns even.
+    return british().toString(date(day), QStringLiteral("ddd d ")) +
+           british().toString(date(day), QStringLiteral("MMMM")).left(3);
+}
+
+QString longDay(Day day) { return british().toString(date(day), QStringLiteral("dddd d MMMM yyyy")); }
+
+QString clock(LocalTime time) { return text(time.clock()); }
+
+QString whole(std::int64_t n) {
+    const QString digits = grouped(QString::number(n < 0 ? -n : n));
+    return n < 0 ? QLatin1Char('-') + digits : digits;
+}
+
+QString metres(Millimetres length) {
+    return QString::number(static_cast<double>(length.value) / 1000, 'f', 2) + QStringLiteral(" m");
+}
+
+QString litres(double litres) { return QString::number(litres, 'f', 1); }
+
+QString amount(Money money, const model::Settings& settings) {
+    const int digits = minorDigits(settings.currency).value_or(2);
+    QString plain = text(plainAmount(Money{money.minor < 0 ? -money.minor : money.minor}, digits));
+    const auto point = plain.indexOf(QLatin1Char('.'));
+    const QString fraction = point < 0 ? QString() : plain.mid(point);
+    plain = grouped(point < 0 ? plain : plain.left(point)) + fraction;
+    const QString sign = money.minor < 0 ? QStringLiteral("-") : QString();
+    if (settings.currency == "GBP") return sign + QStringLiteral("£") + plain;
+    if (settings.currency == "EUR") return sign + QStringLiteral("€") + plain;
+    return sign + text(settings.currency) + QLatin1Char(' ') + plain;
+}
+
+} // namespace withy::ui

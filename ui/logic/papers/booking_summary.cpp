@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/format.h"
+#include "ui/logic/papers/papers.h"
+#include "ui/logic/wording.h"
+
+#include <QCoreApplication>
+
+namespace withy::ui {
+
+namespace {
+
+using papers::Align;
+using papers::Block;
+using papers::plain;
+using papers::strong;
+
+class Summary {
+    Q_DECLARE_TR_FUNCTIONS(BookingSummary)
+
+public:
+    explicit Summary(const PaperOrder& order)
+        : season_(order.season), plan_(*order.plan.bookings.at(*order.booking)), booking_(*season_.bookings.find(*order.booking)) {}
+
+    papers::Document document() {
+        papers::Document d;
+        d.name = booking_.title;
+        d.key = utf8(shortDay(booking_.eventStart.day));
+        d.keyNote = utf8(tr("guests from %1").arg(clock(booking_.eventStart)));
+        d.facts = {plain(utf8(standingWords(booking_.standing))), plain(utf8(piecesInWords(season_, plan_))),
+                   strong(utf8(whole(plan_.stemsToCut.value))) + plain(utf8(tr(" stems to cut")))};
+        addBrief(d);
+        d.body.push_back(Block{pieces()});
+        d.body.push_back(Block{stems()});
+        addDrops(d);
+        addMoney(d);
+        addFindings(d);
+        d.footWhat = booking_.title;
+        return d;
+    }
+
+private:
+    void line(papers::Document& d, const QString& what, const std::string& words) {
+        if (!words.empty()) d.body.push_back(Block{papers::Paragraph{strong(utf8(what) + ": ") + plain(words), false}});
+    }
+
+    void addBrief(papers::Document& d) {
+        const auto* client = booking_.client ? season_.clients.find(*booking_.client) : nullptr;
+        const auto* venue = booking_.venue ? season_.venues.find(*booking_.venue) : nullptr;
+        line(d, tr("For"), client ? client->name : std::string());
+        line(d, tr("Where"), venue ? venue->name : std::string());
+        line(d, tr("Wishes"), booking_.wishes);
+        line(d, tr("Must have"), booking_.mustHave);
+        line(d, tr("Must not"), booking_.mustNot);
+        line(d, tr("Allergies"), booking_.allergies);
+        line(d, tr("Animals"), booking_.animals);
+        line(d, tr("Candles"), booking_.candles);
+        for (const auto& q : season_.questions) {
+            if (q.booking != booking_.id || !q.answer.empty()) continue;
+            d.body.push_back(Block{papers::TickRow{plain(q.text), plain(q.neededBy ? utf8(tr("by %1").arg(shortDay(*q.neededBy))) : std::string()), true}});
+        }
+    }
+
+    [[nodiscard]] papers::Table pieces() const {
+        papers::Table t;
+        t.title = utf8(tr("Pieces"));
+        t.columns = {{utf8(tr("piece")), Align::Left, 1, false}, {utf8(tr("pieces")), Align::Right, 0, true}, {utf8(tr("spare")), Align::Right, 0, true}, {utf8(tr("stems")), Align::Right, 0, true}};
+        for (const auto& l : plan_.lines) {
+            const auto& record = *season_.lines.find(l.line);
+            t.rows.push_back({{plain(season_.designs.find(l.design)->name), plain(utf8(whole(record.pieces.value))), plain(utf8(whole(record.sparePieces.value))), plain(utf8(whole(l.stems.value)))}, papers::RowKind::Body});
+        }
+        t.rows.push_back({{plain(utf8(tr("all"))), {}, {}, plain(utf8(whole(plan_.stemsNeeded.value)))}, papers::RowKind::Total});
+        return t;
+    }
+
+    [[nodiscard]] papers::Table stems() const {
+        papers::Table t;
+        t.title = utf8(tr("Stems"));
+        t.columns = {{utf8(tr("plant")), Align::Left, 1, false}, {utf8(tr("need")), Align::Right, 0, true}, {utf8(tr("spare")), Align::Right, 0, true}, {utf8(tr("to cut")), Align::Right, 0, true}, {utf8(tr("when")), Align::Left, 0, false}};
+        for (const auto& n : plan_.needs) {
+            const auto& spare = n.need.spare + n.need.toBunches;
+            t.rows.push_back({{plain(season_.plants.find(n.plant)->name), plain(utf8(whole(n.need.need.value))), plain(utf8(whole(spare.value))), strong(utf8(whole(n.need.total.value))), plain(utf8(when(n)))}, papers::RowKind::Body});
+        }
+        return t;
+    }
+
+    [[nodiscard]] QString when(const plan::PlantNeed& n) const {
+        if (n.round < 0) return tr("no time fits");
+        const auto& start = plan_.rounds[static_cast<std::size_t>(n.round)].start;
+        return shortDay(start.day) + QLatin1Char(' ') + clock(start);
+    }
+
+    void addDrops(papers::Document& d) {
+        for (const auto& drop : season_.drops) {
+            if (drop.booking != booking_.id) continue;
+            std::string who = drop.receivedBy.empty() ? utf8(tr("nobody named yet")) : drop.receivedBy;
+            line(d, tr("Drop, %1 %2").arg(shortDay(drop.time.day), clock(drop.time)), drop.place + ". " + utf8(tr("Received by: ")) + who);
+        }
+    }
+
+    void addMoney(papers::Document& d) {
+        if (!plan_.money) return;
+        const auto& s = season_.theSettings();
+        const auto& m = *plan_.money;
+        papers::Table t;
+        t.title = utf8(tr("Money"));
+        t.columns = {{"", Align::Left, 1, false}, {"", Align::Right, 0, true}};
+        auto row = [&](const QString& what, Money v, papers::RowKind kind = papers::RowKind::Body) {
+            t.rows.push_back({{plain(utf8(what)), plain(utf8(amount(v, s)))}, kind});
+        };
+        row(tr("At the prices given"), m.income.total);
+        if (m.split.given.minor != 0) row(tr("Given"), m.split.given);
+        row(tr("Asked"), m.split.asked);
+        row(tr("Paid"), m.owed.paid);
+        row(tr("Owed"), m.owed.owed, papers::RowKind::Total);
+        d.body.push_back(Block{std::move(t)});
+    }
+
+    void addFindings(papers::Document& d) {
+        if (plan_.findings.empty()) return;
+        d.body.push_back(Block{papers::SectionHead{utf8(tr("To look at")), {}}});
+        for (const auto& f : plan_.findings)
+            d.body.push_back(Block{papers::TickRow{plain(utf8(sentence(f))), {}, false}});
+    }
+
+    const model::Season& season_;
+    const plan::BookingPlan& plan_;
+    const model::Booking& booking_;
+};
+
+} // namespace
+
+papers::Document bookingSummary(const PaperOrder& order) { return Summary(order).document(); }
+
+QString piecesInWords(const model::Season& season, const plan::BookingPlan& plan) {
+    QStringList all;
+    for (const auto& l : plan.lines)
+        all << whole(season.lines.find(l.line)->pieces.value) + QLatin1Char(' ') + text(season.designs.find(l.design)->name);
+    if (all.size() > 3) {
+        std::int64_t rest = 0;
+        for (std::size_t i = 2; i < plan.lines.size(); ++i)
+            rest += season.lines.find(plan.lines[i].line)->pieces.value;
+        return all[0] + QStringLiteral(", ") + all[1] + QCoreApplication::translate("Papers", " and %n more", nullptr, static_cast<int>(rest));
+    }
+    return all.join(QStringLiteral(", "));
+}
+
+QString standingWords(model::Standing standing) { return text(std::string(model::wordOf(standing))); }
+
+} // namespace withy::ui

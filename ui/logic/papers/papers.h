@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/logic/paper_shop.h"
+
+#include <QString>
+
+namespace withy::ui {
+
+papers::Document prepSheet(const PaperOrder& order);
+papers::Document bookingSummary(const PaperOrder& order);
+papers::Document ordersPaper(const PaperOrder& order);
+
+/// The timed steps of a prep sheet, busy hours in their place, a head for every day but the main one.
+std::vector<papers::Block> prepSteps(const model::Season& season, const plan::BookingPlan& plan, Day mainDay);
+/// The day the make-up begins: the prep sheet's day.
+Day prepDay(const plan::BookingPlan& plan);
+
+/// "24 Supper jar, 1 Door pedestal".
+QString piecesInWords(const model::Season& season, const plan::BookingPlan& plan);
+QString standingWords(model::Standing standing);
+
+} // namespace withy::ui

@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/day_heat.h"
+#include "core/plan/index.h"
+#include "ui/logic/format.h"
+#include "ui/logic/papers/papers.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+#include <set>
+
+namespace withy::ui {
+
+namespace {
+
+using papers::Block;
+using papers::plain;
+using papers::strong;
+
+class Sheet {
+    Q_DECLARE_TR_FUNCTIONS(PrepSheet)
+
+public:
+    explicit Sheet(const PaperOrder& order)
+        : season_(order.season), index_(order.season), plan_(*order.plan.bookings.at(*order.booking)), all_(order.plan),
+          booking_(*season_.bookings.find(*order.booking)), day_(prepDay(plan_)) {}
+
+    papers::Document document() {
+        papers::Document d;
+        d.name = booking_.title;
+        d.key = utf8(shortDay(day_));
+        d.keyNote = utf8(keyNote());
+        d.facts = facts();
+        papers::Columns columns;
+        columns.left = prepSteps(season_, plan_, day_);
+        fillRight(columns.right);
+        d.body.push_back(Block{std::move(columns)});
+        d.last.push_back(Block{writeHere()});
+        d.footWhat = utf8(tr("%1, %2, guests %3").arg(text(booking_.title), shortDay(booking_.eventStart.day), clock(booking_.eventStart)));
+        return d;
+    }
+
+private:
+    [[nodiscard]] QString keyNote() const {
+        const int ahead = booking_.eventStart.day - day_;
+        if (ahead == 0) return tr("the same day");
+        return ahead == 1 ? tr("the day before") : tr("%n day(s) before", nullptr, ahead);
+    }
+
+    [[nodiscard]] std::vector<papers::Text> facts() const {
+        std::vector<papers::Text> out;
+        out.push_back(strong(utf8(whole(plan_.stemsToCut.value))) + plain(utf8(tr(" stems to cut"))));
+        plan::PlaceDays days(season_);
+        const auto& day = days.on(day_);
+        const auto& heat = day.garden.heat;
+        if (heat.sunrise)
+            out.push_back(plain(utf8(tr("sunrise "))) + strong(hourText(*heat.sunrise)));
+        else
+            out.push_back(plain(utf8(day.garden.sun == garden::SunStatus::allDay ? tr("the sun does not set") : tr("the sun does not rise"))));
+        if (day.basis) {
+            const double limit = season_.theSettings().heatLimitCelsius;
+            const auto over = garden::firstHourAbove(heat, limit);
+            const QString degrees = QString::number(limit);
+            if (over.ok() && *over)
+                out.push_back(plain(utf8(tr("over %1 °C from ").arg(degrees))) + strong(hourText(**over)));
+            else
+                out.push_back(plain(utf8(tr("not over %1 °C").arg(degrees))));
+        }
+        out.push_back(plain(utf8(tr("made by "))) + strong(plan_.makeUpEnd.clock()));
+        return out;
+    }
+
+    static std::string hourText(double hour) {
+        return LocalTime::fromMinutes(((std::llround(hour * 60) % 1440) + 1440) % 1440).clock();
+    }
+
+    void fillRight(std::vector<Block>& right) {
+        std::set<std::int64_t> seen;
+        for (const auto& line : plan_.lines) {
+            if (seen.insert(line.design.value).second) addDesign(line, right);
+        }
+        addLayOut(right);
+        addWater(right);
+        addRibbon(right);
+        addConditioning(right);
+        addCautions(right);
+    }
+
+    void addDesign(const plan::LinePlan& line, std::vector<Block>& right) const {
+        const auto& design = *season_.designs.find(line.design);
+        const auto& dp = *all_.designs.at(line.design);
+        right.push_back(Block{papers::SectionHead{design.name, plain(utf8(tr("%1 stems").arg(dp.stemsPerPiece.value)))}});
+        QStringList lengths;
+        for (const auto& slot : dp.slots) {
+            const auto& record = *season_.slots.find(slot.slot);
+            std::string plants;
+            for (const auto& [plant, share] : slot.fill)
+                plants += (plants.empty() ? "" : ", ") + season_.plants.find(plant)->name;
+            right.push_back(Block{papers::CountRow{std::to_string(record.count.value), record.label, plants}});
+            if (!slot.cutLength) continue;
+            const QString length = tr("%1 %2").arg(text(std::string(model::wordOf(record.tier)))).arg(slot.cutLength->length.value);
+            if (!lengths.contains(length)) lengths << length;
+        }
+        if (!lengths.isEmpty())
+            right.push_back(Block{papers::Paragraph{plain(utf8(tr("Cut %1 mm").arg(lengths.join(QStringLiteral(", "))))), true}});
+    }
+
+    void addLayOut(std::vector<Block>& right) const {
+        const auto& kit = plan_.kit;
+        if (kit.containers.empty() && kit.sundries.empty() && !kit.buckets) return;
+        right.push_back(Block{papers::SectionHead{utf8(tr("Lay out")), {}}});
+        for (const auto& c : kit.containers)
+            tick(right, whole(shed::wholeUnits(c.total.needed)), text(season_.containers.find(c.container)->name));
+        if (kit.buckets) tick(right, whole(kit.buckets->total), tr("clean buckets"));
+        for (const auto& s : kit.sundries) {
+            const auto& sundry = *season_.sundries.find(s.sundry);
+            tick(right, QString::number(static_cast<double>(s.total.needed) / 1000), text(sundry.unit) + QLatin1Char(' ') + text(sundry.name));
+        }
+    }
+
+    static void tick(std::vector<Block>& right, const QString& count, const QString& what) {
+        right.push_back(Block{papers::TickRow{strong(utf8(count)) + plain(" " + utf8(what)), {}, false}});
+    }
+
+    void addWater(std::vector<Block>& right) const {
+        if (plan_.kit.water.total.value == 0) return;
+        right.push_back(Block{papers::SectionHead{utf8(tr("Water")), {}}});
+        for (const auto& line : plan_.lines) {
+            const auto& water = all_.designs.at(line.design)->water;
+            if (!water) continue;
+            const double litresAll = static_cast<double>(water->water.value * line.pieces.value) / 1000;
+            right.push_back(Block{papers::FigureLine{utf8(tr("%1 litres").arg(litres(litresAll))),
+                                                     plain(utf8(tr("%1, %2 ml each").arg(text(season_.designs.find(line.design)->name)).arg(water->water.value)))}});
+        }
+    }
+
+    void addRibbon(std::vector<Block>& right) const {
+        for (const auto& need : plan_.kit.ribbons) {
+            const auto& ribbon = *season_.ribbons.find(need.ribbon);
+            right.push_back(Block{papers::SectionHead{utf8(tr("Ribbon, %1").arg(text(ribbon.name))), plain(utf8(tr("%1 mm wide").arg(ribbon.width.value)))}});
+            for (const auto& cut : need.cuts)
+                right.push_back(Block{papers::FigureLine{utf8(tr("%1 x %2 mm").arg(whole(cut.pieces.value)).arg(cut.each.value)),
+                                                         plain(season_.designs.find(season_.lines.find(cut.line)->design)->name)}});
+            QString stock = need.onHand ? tr("%1 on hand, in reels and ends.").arg(metres(*need.onHand)) : tr("Not counted yet.");
+            if (need.missing && need.missing->value > 0) stock = tr("%1 missing: %2").arg(metres(*need.missing), stock);
+            right.push_back(Block{papers::Paragraph{plain(utf8(stock)), true}});
+        }
+    }
+
+    void addConditioning(std::vector<Block>& right) const {
+        std::vector<Block> rows;
+        for (const auto& need : plan_.needs) {
+            const auto& plant = *season_.plants.find(need.plant);
+            if (plant.conditioning.empty() && !plant.conditioningHoursMin) continue;
+            QString how = text(plant.conditioning);
+            if (plant.conditioningHoursMin)
+                how = tr("%1 h at least. ").arg(*plant.conditioningHoursMin) + how;
+            rows.push_back(Block{papers::Paragraph{strong(plant.name) + plain(": " + utf8(how)), true}});
+        }
+        if (rows.empty()) return;
+        right.push_back(Block{papers::SectionHead{utf8(tr("Conditioning")), {}}});
+        right.insert(right.end(), rows.begin(), rows.end());
+    }
+
+    void addCautions(std::vector<Block>& right) const {
+        papers::Cautions cautions;
+        cautions.title = utf8(tr("Take care"));
+        QStringList gloves;
+        QStringList poison;
+        for (const auto& need : plan_.needs) {
+            const QString name = text(season_.plants.find(need.plant)->name);
+            for (const auto* h : plan::Index::of(index_.hazards, need.plant)) {
+                using model::HazardKind;
+                auto& list = h->kind == HazardKind::poison || h->kind == HazardKind::pets || h->kind == HazardKind::food ? poison : gloves;
+                if (!list.contains(name)) list << name;
+            }
+        }
+        if (!gloves.isEmpty()) cautions.items.push_back({utf8(tr("Gloves and sleeves")), utf8(tr("for %1. Wash hands after.").arg(gloves.join(QStringLiteral("; "))))});
+        if (!poison.isEmpty()) cautions.items.push_back({utf8(tr("Harmful if eaten")), utf8(tr("%1. Keep from food, children and animals; if swallowed, medical help at once.").arg(poison.join(QStringLiteral("; "))))});
+        cautions.items.push_back({utf8(tr("Decoration, not food.")), utf8(tr("Heads and water clear of plates; nobody drinks vase water."))});
+        if (!booking_.candles.empty()) cautions.items.push_back({utf8(tr("Candles")), utf8(tr("the venue's rule decides. Never unattended, never near dry stems."))});
+        cautions.items.push_back({utf8(tr("Lifting")), utf8(tr("a ten-litre bucket is ten kilos of water. Half-fill, bend knees."))});
+        right.push_back(Block{std::move(cautions)});
+    }
+
+    [[nodiscard]] static papers::WriteHere writeHere() {
+        return {utf8(tr("Write here,\ntype in later")),
+                {{utf8(tr("minutes for all")), 36}, {utf8(tr("thrown away, which")), 0}, {utf8(tr("broken or chipped")), 36}}};
+    }
+
+    const model::Season& season_;
+    plan::Index index_;
+    const plan::BookingPlan& plan_;
+    const plan::Plan& all_;
+    const model::Booking& booking_;
+    Day day_;
+};
+
+} // namespace
+
+papers::Document prepSheet(const PaperOrder& order) { return Sheet(order).document(); }
+
+} // namespace withy::ui

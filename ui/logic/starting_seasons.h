@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/result.h"
+#include "core/model/edit.h"
+
+namespace withy::ui {
+
+/// A season with settings for `year` and nothing else: a place in the middle of England, to be changed.
+model::Season emptySeason(int year);
+/// The same with the plant catalogue in it.
+model::Season seasonWithPlants(const model::Settings& settings);
+/// The invented demo season compiled into the program.
+model::Season demoSeason();
+
+} // namespace withy::ui

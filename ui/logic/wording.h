@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/problem.h"
+#include "core/base/working.h"
+#include "core/model/edit.h"
+#include "core/plan/finding.h"
+#include "core/store/store_error.h"
+
+#include <QString>
+#include <QStringList>
+
+/// The one place where facts become sentences: what is wrong, why, and what would mend it.
+namespace withy::ui {
+
+/// "Booking 3, event end: 10:00 is before the start, 18:30. Give a later end."
+QString sentence(const Problem& problem);
+/// One sentence a problem, the first few, and how many more there are.
+QString sentences(const Problems& problems);
+QString sentence(const store::StoreError& error);
+QString sentence(const plan::Finding& finding);
+/// "stem length max" for "stem_length_max".
+QString fieldWords(const std::string& field);
+/// The lines of a working, one each: "24 pieces", "x 5 stems", "= 120 stems".
+QStringList lines(const Working& working);
+QString basisWords(Basis basis);
+
+} // namespace withy::ui
