@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/edits.h"
 
+#include "core/model/schema.h"
 #include "ui/logic/format.h"
 
 #include <QCoreApplication>
@@ -9,6 +10,8 @@
 namespace withy::ui::edits {
 
 namespace {
+
+using model::nameOf;
 
 /// Erases every record of one table that refers to `parent` by `field`.
 template <class Child, class Parent>

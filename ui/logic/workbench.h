@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#ifndef Q_MOC_RUN // moc cannot read the table of records
 #include "core/model/edit.h"
 #include "core/plan/plan.h"
 #include "core/store/season_file.h"
+#endif
 
 #include <QObject>
 #include <QString>
