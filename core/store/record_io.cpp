@@ -41,17 +41,24 @@ QString eraseSql(const TableInfo& table) {
     return QStringLiteral("DELETE FROM %1 WHERE \"id\"=?").arg(quoted(table.name));
 }
 
-QString selectSql(const TableInfo& table) {
-    QStringList columns{QStringLiteral("\"id\"")};
-    for (const FieldInfo& field : table.fields)
-        columns << quoted(field.name);
-    return QStringLiteral("SELECT %1 FROM %2 ORDER BY \"id\"")
-        .arg(columns.join(QLatin1Char(',')), quoted(table.name));
-}
-
 bool isNumberKind(FieldKind kind) {
     return kind == FieldKind::whole || kind == FieldKind::yesNo || kind == FieldKind::money ||
            kind == FieldKind::reference;
+}
+
+bool isTextKind(FieldKind kind) {
+    return !isNumberKind(kind) && kind != FieldKind::real;
+}
+
+/// Texts are read as bytes: faster than by way of UTF-16, and bytes that are no UTF-8 stay seen.
+QString selectSql(const TableInfo& table) {
+    QStringList columns{QStringLiteral("\"id\"")};
+    for (const FieldInfo& field : table.fields) {
+        columns << (isTextKind(field.kind) ? QStringLiteral("CAST(%1 AS BLOB)").arg(quoted(field.name))
+                                           : quoted(field.name));
+    }
+    return QStringLiteral("SELECT %1 FROM %2 ORDER BY \"id\"")
+        .arg(columns.join(QLatin1Char(',')), quoted(table.name));
 }
 
 /// The value in the shape of the field's kind; nothing when it has another.
@@ -66,8 +73,8 @@ std::optional<Value> toValue(const QVariant& found, FieldKind kind) {
         if (type != QMetaType::Double) return std::nullopt;
         return Value{found.toDouble()};
     }
-    if (type != QMetaType::QString) return std::nullopt;
-    const QByteArray utf8 = found.toString().toUtf8();
+    if (type != QMetaType::QByteArray) return std::nullopt;
+    const QByteArray utf8 = found.toByteArray();
     return Value{std::string(utf8.constData(), static_cast<std::size_t>(utf8.size()))};
 }
 
@@ -97,7 +104,7 @@ Problem problemOf(const TableInfo& table, std::int64_t id, const FieldInfo& fiel
     p.table = table.name;
     p.record = id;
     p.field = field.name;
-    p.value = found.toString().toStdString();
+    p.value = found.toByteArray().toStdString();
     for (const auto word : field.words)
         p.details.emplace_back(word);
     return p;

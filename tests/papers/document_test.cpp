@@ -44,6 +44,7 @@ TEST(TallyBoxes, AreTensAndARest) {
                 {12, 5, 60, {5, 5, 2}},
                 {3, 0, 60, {1, 1, 1}},
                 {100, 10, 3, {10, 10, 80}}};
+
     for (const auto& row : rows) {
         SCOPED_TRACE(std::to_string(row.stems) + " in " + std::to_string(row.bunch));
         EXPECT_EQ(tallyBoxes(row.stems, row.bunch, row.most), row.expected);

@@ -77,9 +77,10 @@ TEST(RenderText, RowsOfEachKind) {
 
 TEST(RenderText, APatchAndWhatToCutThere) {
     EXPECT_EQ(only(PatchHead{"3", "Long border", plain("start at the gate")}),
-              "(3) Long border                                              start at the gate\n" + kRule + "\n");
-    EXPECT_EQ(only(TallyRow{"23", "stems", "L", "Dahlia, plum", strong("half open") + plain(", 35 cm"), "bucket 1",
-                            tallyBoxes(23), "cut"}),
+              "(3) Long border                                              start at the gate\n" + kRule +
+                  "\n");
+    EXPECT_EQ(only(TallyRow{"23", "stems", "L", "Dahlia, plum", strong("half open") + plain(", 35 cm"),
+                            "bucket 1", tallyBoxes(23), "cut"}),
               "  23 stems [L]    Dahlia, plum                                        bucket 1\n"
               "                  half open, 35 cm\n"
               "                  [10] [10] [3]                                 cut [________]\n");
@@ -87,7 +88,9 @@ TEST(RenderText, APatchAndWhatToCutThere) {
 
 TEST(RenderText, ATableAlignsByWhatIsSeen) {
     Table table;
-    table.columns = {{"booking", Align::Left, 1, false}, {"stems", Align::Right, 0, true}, {"owed", Align::Right, 0, true}};
+    table.columns = {{"booking", Align::Left, 1, false},
+                     {"stems", Align::Right, 0, true},
+                     {"owed", Align::Right, 0, true}};
     table.rows = {{{plain("Café 花"), plain("1,204"), plain("£0.00")}, RowKind::Body},
                   {{plain("Wren"), plain("7"), plain("£12.50")}, RowKind::Body},
                   {{plain("Season"), plain("1,211"), plain("£12.50")}, RowKind::Total}};
@@ -106,7 +109,8 @@ TEST(RenderText, CautionsSayWhatThenWhatToDo) {
 }
 
 TEST(RenderText, MarkupIsShownAsTyped) {
-    EXPECT_EQ(only(Paragraph{plain("<b>24</b> &amp; **not bold**"), false}), "<b>24</b> &amp; **not bold**\n");
+    EXPECT_EQ(only(Paragraph{plain("<b>24</b> &amp; **not bold**"), false}),
+              "<b>24</b> &amp; **not bold**\n");
 }
 
 /// The same words in every place that takes words.
@@ -115,13 +119,23 @@ Document everywhere(const std::string& w) {
     Document d;
     d.kind = d.name = d.key = d.keyNote = d.footWhat = d.footPrinted = d.version = w;
     d.facts = {both, both};
-    const Table table{w, {{w, Align::Left, 1, false}, {w, Align::Right, 0, true}}, {{{both, both}, RowKind::Body}}, false};
-    const std::vector<Block> all{
-        block(SectionHead{w, both}), block(TimedTask{w, w, both, w, 9}), block(BusyBand{w, w}), block(CountRow{w, w, w}),
-        block(TickRow{both, both, true}), block(FigureLine{w, both}), block(Paragraph{both, false}),
-        block(KeyRow{{{w, w}}}), block(HourStrip{{{w, w, true}}, w, 0, w}), block(PatchHead{w, w, both}),
-        block(TallyRow{w, w, w, w, both, w, {10, 3}, w}), block(table), block(Cautions{w, {{w, w}}}),
-        block(WriteHere{w, {{w, 0}}}), block(Spacer{2})};
+    const Table table{
+        w, {{w, Align::Left, 1, false}, {w, Align::Right, 0, true}}, {{{both, both}, RowKind::Body}}, false};
+    const std::vector<Block> all{block(SectionHead{w, both}),
+                                 block(TimedTask{w, w, both, w, 9}),
+                                 block(BusyBand{w, w}),
+                                 block(CountRow{w, w, w}),
+                                 block(TickRow{both, both, true}),
+                                 block(FigureLine{w, both}),
+                                 block(Paragraph{both, false}),
+                                 block(KeyRow{{{w, w}}}),
+                                 block(HourStrip{{{w, w, true}}, w, 0, w}),
+                                 block(PatchHead{w, w, both}),
+                                 block(TallyRow{w, w, w, w, both, w, {10, 3}, w}),
+                                 block(table),
+                                 block(Cautions{w, {{w, w}}}),
+                                 block(WriteHere{w, {{w, 0}}}),
+                                 block(Spacer{2})};
     d.body = all;
     d.body.push_back(block(Columns{Split::Halves, all, all}));
     d.last = all;
@@ -135,11 +149,13 @@ TEST(RenderText, AnyWordsStayInTheColumnsAndComeOutTheSame) {
     } rows[] = {{"nothing", ""},
                 {"short", "Ammi"},
                 {"10,000 letters", std::string(10'000, 'W')},
-                {"a long sentence", std::string("Stand them deep in the cool until the evening, and keep the door shut.")},
+                {"a long sentence",
+                 std::string("Stand them deep in the cool until the evening, and keep the door shut.")},
                 {"line breaks", "one\ntwo\r\n\nthree"},
                 {"broken UTF-8", "caf\xE9 \xF0\x9F"},
                 {"wide letters", "花束を二十四個つくる花束を二十四個つくる花束を二十四個つくる"},
                 {"right to left", "שלום לפרחים"}};
+
     for (const auto& row : rows) {
         SCOPED_TRACE(row.name);
         const Document document = everywhere(row.words);

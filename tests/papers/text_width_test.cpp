@@ -13,8 +13,9 @@ TEST(DisplayWidth, FollowsTheMainRangesOfAnnex11) {
     const struct {
         const char* words;
         int width;
-    } rows[] = {{"", 0},      {"jars", 4},   {"°C", 2},       {"£0.00", 5}, {"e\xCC\x81", 1},
-                {"花束", 4}, {"🌼", 2},      {"שלום", 4}, {"×", 1},     {"caf\xE9", 4}};
+    } rows[] = {{"", 0},     {"jars", 4}, {"°C", 2},   {"£0.00", 5}, {"e\xCC\x81", 1},
+                {"花束", 4}, {"🌼", 2},    {"שלום", 4}, {"×", 1},     {"caf\xE9", 4}};
+
     for (const auto& row : rows) {
         SCOPED_TRACE(row.words);
         EXPECT_EQ(displayWidth(row.words), row.width);
@@ -42,6 +43,7 @@ TEST(Wrap, BreaksAtBlanksThenInsideLongWords) {
                 {"one\ntwo", 10, {"one", "two"}},
                 {"花束花束", 5, {"花束", "花束"}},
                 {"ab", 0, {"a", "b"}}};
+
     for (const auto& row : rows) {
         SCOPED_TRACE(row.words);
         EXPECT_EQ(wrap(row.words, row.width), row.expected);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/format.h"
 
+#include <QDate>
 #include <QLocale>
 
 namespace withy::ui {
