@@ -57,7 +57,7 @@ Connection::Connection(const QString& path, Access access, Doing doing)
     db_.setDatabaseName(path);
     const bool reading = access == Access::read;
     try {
-        open(reading ? QStringLiteral("QSQLITE_OPEN_READONLY;QSQLITE_BUSY_TIMEOUT=15000")
+        open(reading ? QStringLiteral("QSQLITE_OPEN_READONLY;QSQLITE_BUSY_TIMEOUT=5000")
                      : QStringLiteral("QSQLITE_BUSY_TIMEOUT=2000"));
         if (!reading) exec(QStringLiteral("PRAGMA synchronous=FULL"));
     } catch (...) {

@@ -57,8 +57,8 @@ void renameFile(const QString& from, const QString& to, const Doing& doing) {
 FileBeside::FileBeside(const QString& target, Doing doing) : target_(target), doing_(std::move(doing)) {
     const QFileInfo info(target_);
     if (!info.dir().exists()) doing_.fail(StoreFault::notThere, "no such folder");
-    // Short, so that a name as long as the system allows still has a neighbour.
-    QTemporaryFile file(info.dir().filePath(QStringLiteral(".withy-XXXXXX.part")));
+    // Short, so that a name as long as the system allows still has a neighbour; Qt adds six letters.
+    QTemporaryFile file(info.dir().filePath(QStringLiteral(".withy-part")));
     file.setAutoRemove(false);
     if (!file.open()) doing_.fail(faultOf(file.error()), file.errorString().toStdString());
     path_ = file.fileName();

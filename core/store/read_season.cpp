@@ -9,6 +9,7 @@
 
 #include <QFileInfo>
 #include <QTemporaryDir>
+#include <QThread>
 
 #include <optional>
 
@@ -24,19 +25,29 @@ void failIfAny(Problems problems, const Doing& doing) {
     throw error;
 }
 
-/// Nothing when the file cannot be read as it lies.
+/// Nothing when it is of an earlier version.
 std::optional<model::Season> readInPlace(const QString& path, const SchemaVersions& versions,
                                          const Doing& doing) {
     Connection connection(path, Connection::Access::read, doing);
-    try {
-        Transaction snapshot(connection, Transaction::Kind::read);
-        if (checkStructure(connection, versions) < versions.latest()) return std::nullopt;
-        return readLawful(connection);
-    } catch (const StoreError& error) {
-        // To a reader SQLite says "read-only" when it would have to play a dead writer's journal back.
-        if (error.fault != StoreFault::readOnly) throw;
-        return std::nullopt;
+    const Transaction snapshot(connection, Transaction::Kind::read);
+    if (checkStructure(connection, versions) < versions.latest()) return std::nullopt;
+    return readLawful(connection);
+}
+
+/// To a reader SQLite says "read-only" when it would have to play a dead writer's journal back. The
+/// moment at which a living writer takes its journal away can look the same; asked again it sees
+/// better, while a copy taken amid writing would be torn.
+std::optional<model::Season> readWhenQuiet(const QString& path, const SchemaVersions& versions,
+                                           const Doing& doing) {
+    for (int again = 0; again < 10; ++again) {
+        try {
+            return readInPlace(path, versions, doing);
+        } catch (const StoreError& error) {
+            if (error.fault != StoreFault::readOnly) throw;
+            QThread::msleep(10);
+        }
     }
+    return std::nullopt;
 }
 
 model::Season readFromCopy(const QString& path, const SchemaVersions& versions, const Doing& doing) {
@@ -67,7 +78,7 @@ model::Season readLawful(Connection& connection) {
 }
 
 model::Season readSnapshot(const QString& path, const SchemaVersions& versions, const Doing& doing) {
-    auto season = readInPlace(path, versions, doing);
+    auto season = readWhenQuiet(path, versions, doing);
     return season ? *std::move(season) : readFromCopy(path, versions, doing);
 }
 

@@ -204,6 +204,7 @@ TEST_F(BadFileTest, RecordsThatBreakTheRules) {
              Row{"UPDATE line SET pieces=-1 WHERE id=1", ProblemCode::belowLeast, "pieces"},
              Row{"UPDATE client SET name='' WHERE id=1", ProblemCode::required, "name"},
              Row{"UPDATE client SET name=char(0) WHERE id=1", ProblemCode::notText, "name"},
+             Row{"UPDATE client SET note=CAST(x'c328' AS TEXT) WHERE id=1", ProblemCode::notText, "note"},
              Row{"UPDATE settings SET latitude=9e999", ProblemCode::notANumber, "latitude"},
              Row{"UPDATE settings SET currency='gbp'", ProblemCode::badCurrency, "currency"},
          }) {

@@ -3,6 +3,8 @@
 
 #include "core/store/season_file.h"
 
+#include <QThread>
+
 #include <cstdio>
 #include <cstdlib>
 #include <string>
@@ -36,7 +38,7 @@ int lastEdit(const model::Season& season) {
     return std::atoi(season.theSettings().terms.c_str());
 }
 
-int editUntilKilled(const QString& path) {
+int editUntilKilled(const QString& path, unsigned long restMs) {
     auto file = store::SeasonFile::open(path, store::SeasonFile::Mode::write);
     model::Season season = file.season();
     for (int k = lastEdit(season) + 1;; ++k) {
@@ -46,6 +48,7 @@ int editUntilKilled(const QString& path) {
         season = applied->season;
         std::printf("%d\n", k);
         std::fflush(stdout);
+        if (restMs > 0) QThread::msleep(restMs);
     }
 }
 

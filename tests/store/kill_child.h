@@ -12,7 +12,8 @@ model::Edit editNumber(const model::Season& season, int k);
 /// The number of the last edit that `season` holds.
 int lastEdit(const model::Season& season);
 /// Opens the file and commits edit after edit, reporting the number of each on standard output once
-/// commit() has returned. Does not come back by itself.
-int editUntilKilled(const QString& path);
+/// commit() has returned. Does not come back by itself. Rests so long after each; without a rest the
+/// file is locked for most of the time, as no hand at a window would keep it.
+int editUntilKilled(const QString& path, unsigned long restMs);
 
 } // namespace withy::test

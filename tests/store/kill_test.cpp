@@ -25,7 +25,8 @@ namespace {
 int lastReportedBeforeKill(const QString& path, std::mt19937& random) {
     QProcess child;
     child.setProcessChannelMode(QProcess::ForwardedErrorChannel);
-    child.start(QCoreApplication::applicationFilePath(), {QStringLiteral("--edit-until-killed"), path});
+    child.start(QCoreApplication::applicationFilePath(),
+                {QStringLiteral("--edit-until-killed"), path, QStringLiteral("0")});
     EXPECT_TRUE(child.waitForStarted());
     const bool whileStarting = random() % 5 == 0;
     if (!whileStarting) {
@@ -58,7 +59,8 @@ TEST(Kill, WhileAnotherProgramWritesItIsNamedAndReadersReadOn) {
     const QString path = folder.filePath(QStringLiteral("spring.withy"));
     SeasonFile::create(path, lawfulSeason(1, 2)).close();
     QProcess child;
-    child.start(QCoreApplication::applicationFilePath(), {QStringLiteral("--edit-until-killed"), path});
+    child.start(QCoreApplication::applicationFilePath(),
+                {QStringLiteral("--edit-until-killed"), path, QStringLiteral("30")});
     ASSERT_TRUE(child.waitForReadyRead(30000));
     try {
         SeasonFile::open(path, SeasonFile::Mode::write);

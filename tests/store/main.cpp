@@ -6,6 +6,7 @@
 
 #include <gtest/gtest.h>
 
+#include <cstdlib>
 #include <iostream>
 
 namespace {
@@ -26,7 +27,8 @@ int main(int argc, char** argv) {
     testing::InitGoogleTest(&argc, argv);
     const QCoreApplication application(argc, argv);
     qInstallMessageHandler(onMessage);
-    if (argc == 3 && std::string(argv[1]) == "--edit-until-killed")
-        return withy::test::editUntilKilled(QString::fromLocal8Bit(argv[2]));
+    if (argc == 4 && std::string(argv[1]) == "--edit-until-killed")
+        return withy::test::editUntilKilled(QString::fromLocal8Bit(argv[2]),
+                                            std::strtoul(argv[3], nullptr, 10));
     return RUN_ALL_TESTS();
 }
