@@ -80,13 +80,15 @@ Row firstHead(const papers::Document& document, double width) {
     y += pen.lines(0, y, words.kind, types::kKind.lineMm);
     pen.lines(0, y, words.name, types::kName.lineMm);
     y = (high - right) / 2;
+    double noteTop = y + keyHeight;
     if (keyHeight > 0) {
         const double base = std::max(baselineIn(y, keyHeight, words.key), inkAscent(words.key));
         pen.at(width, base, words.key, Align::Right);
+        noteTop = std::max(noteTop, base + inkDescent(words.key));
     }
-    pen.lines(width, y + keyHeight, words.note, types::kDetail.lineMm, Align::Right);
+    pen.lines(width, noteTop, words.note, types::kDetail.lineMm, Align::Right);
 
-    y = high + 2 + kThick;
+    y = std::max(high, noteTop + heightOf(words.note, types::kDetail.lineMm)) + 2 + kThick;
     pen.across(y - kThick / 2, 0, width, kThick);
     const double facts = drawFacts(pen, document.facts, y + 1.7, width);
     if (facts > 0) {
@@ -120,7 +122,6 @@ Row laterHead(const papers::Document& document, double width) {
 Row pageFoot(const papers::Document& document, double width, int page, int pages) {
     constexpr double kTop = 3.4 + kThick + 1.5; // air over the rule, the rule, air over the words
     constexpr double kAir = 4;
-    constexpr double kLine = types::kDetail.lineMm + 0.4; // room for letters of other scripts
     Row row;
     Pen pen(row);
     const QString count = QCoreApplication::translate("paper", "page %1 of %2").arg(page).arg(pages);
@@ -128,13 +129,15 @@ Row pageFoot(const papers::Document& document, double width, int page, int pages
     const double room = width - right.width - 2 * kAir;
     const TextLine printed = oneLine(spansOf(papers::footMiddle(document), types::kDetail), room * 0.6);
     const TextLine what = oneLine(spansOf(document.footWhat, types::kDetail), room - printed.width);
+    constexpr double kLeast = types::kDetail.lineMm + 0.4; // room for letters of other scripts
+    const double line = std::max(stepOf(what, kLeast), stepOf(printed, kLeast));
     pen.across(3.4 + kThick / 2, 0, width, kThick);
-    pen.in(0, kTop, kLine, what);
+    pen.in(0, kTop, line, what);
     const double from = what.width + kAir;
     const double until = width - right.width - kAir;
-    pen.in((from + until - printed.width) / 2, kTop, kLine, printed);
-    pen.in(width, kTop, kLine, right, Align::Right);
-    row.height = kTop + kLine;
+    pen.in((from + until - printed.width) / 2, kTop, line, printed);
+    pen.in(width, kTop, line, right, Align::Right);
+    row.height = kTop + line;
     return row;
 }
 

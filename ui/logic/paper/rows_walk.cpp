@@ -156,26 +156,23 @@ void addRows(std::vector<Row>& out, const papers::TallyRow& row, const Frame& fr
 
 void addRows(std::vector<Row>& out, const papers::KeyRow& key, const Frame& frame) {
     constexpr double kBetween = 5;
-    Row row;
-    Pen pen(row);
     double x = 0;
-    double y = 0;
     for (const papers::KeyRow::Item& item : key.items) {
         const double mark = std::max(5.6, widthOf(spansOf(item.mark, types::kDetailStrong)) + 3);
         const TextLine words = oneLine(spansOf(item.meaning, types::kText), frame.width - 24);
         const double width = std::min(mark, 20.0) + 2 + words.width;
-        if (x > 0 && x + width > frame.width) {
+        const bool first = &item == &key.items.front();
+        if (first || x + width > frame.width) {
             x = 0;
-            y += 7;
+            out.emplace_back();
+            out.back().before = first ? 1.6 : 0.4;
+            out.back().height = 6.6;
         }
-        const double used = drawMark(pen, x, y + 0.3, item.mark, 20);
-        pen.in(x + used + (used > 0 ? 2 : 0), y, types::kText.lineMm, words);
+        Pen pen(out.back());
+        const double used = drawMark(pen, x, 0.3, item.mark, 20);
+        pen.in(x + used + (used > 0 ? 2 : 0), 0, types::kText.lineMm, words);
         x += width + kBetween;
     }
-    if (key.items.empty()) return;
-    row.before = 1.6;
-    row.height = y + 6.6;
-    out.push_back(std::move(row));
 }
 
 namespace {

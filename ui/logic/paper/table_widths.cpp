@@ -39,7 +39,7 @@ double natural(const papers::Table& table, std::size_t c, const Type& normal, co
         const bool total = row.kind == papers::RowKind::Total;
         widest = std::max(widest, widthOf(spansOf(row.cells[c], total ? strong : normal, strong)));
     }
-    return widest + 0.1;
+    return widest + 2 * kBreakSlack;
 }
 
 /// Makes the columns that `mayGive` narrower in proportion, none under `floor`; returns what is still over.

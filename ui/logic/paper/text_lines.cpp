@@ -11,7 +11,6 @@ namespace withy::paper {
 namespace {
 
 constexpr double kVeryWide = 2'000'000; // dots; QTextLayout keeps 26 bits before the point
-constexpr double kRounding = 0.12;      // mm; a line set alone may come out a few dots wider
 constexpr int kMostLetters = 20'000;
 constexpr double kUsualHeight = 1.45; // ascent and descent in ems; Vollkorn 1.39, Lato 1.2, Noto 1.36
 
@@ -230,7 +229,7 @@ std::vector<TextLine> breakLines(const Spans& given, double widthMm, int mostLin
     const Spans spans = capped(given, mostLines);
     const QString all = joined(spans);
     if (all.trimmed().isEmpty()) return lines;
-    const double width = std::max(5.0, widthMm) - kRounding;
+    const double width = std::max(5.0, widthMm) - kBreakSlack;
     const Qt::LayoutDirection way = directionOf(all);
     auto layout = newLayout(spans, QTextOption::WrapAtWordBoundaryOrAnywhere, way);
     layout->beginLayout();

@@ -55,6 +55,10 @@ Spans spansOf(const std::string& words, const Type& type);
 /// `mostLines` would be needed the last one ends in an ellipsis. Empty words give no line.
 std::vector<TextLine> breakLines(const Spans& spans, double widthMm, int mostLines = 12);
 
+/// What a line set alone may come out wider than when it was broken, millimetres. Breaking leaves this much
+/// free, so a width that is to hold given words must be larger by it.
+inline constexpr double kBreakSlack = 0.12;
+
 /// One line, cut with an ellipsis if it is wider than `widthMm`.
 TextLine oneLine(const Spans& spans, double widthMm);
 
