@@ -10,8 +10,8 @@
 #include "ui/logic/paper/pdf.h"
 #include "ui/logic/paper_shop.h"
 #include "ui/logic/starting_seasons.h"
-#include "ui/logic/workbench.h"
 #include "ui/logic/wording.h"
+#include "ui/logic/workbench.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
@@ -25,7 +25,9 @@ namespace {
 
 using store::SeasonFile;
 
-QString say(const char* words) { return QCoreApplication::translate("Cli", words); }
+QString say(const char* words) {
+    return QCoreApplication::translate("Cli", words);
+}
 
 QTextStream& out() {
     static QTextStream stream(stdout);
@@ -38,7 +40,8 @@ const model::TableInfo* table(const std::string& name) {
     QStringList names;
     for (const auto& t : model::allTables())
         names << QString::fromUtf8(t.name.data(), static_cast<qsizetype>(t.name.size()));
-    complain(say("There is no table “%1”. The tables are: %2.").arg(ui::text(name), names.join(QStringLiteral(", "))));
+    complain(say("There is no table “%1”. The tables are: %2.")
+                 .arg(ui::text(name), names.join(QStringLiteral(", "))));
     return nullptr;
 }
 
@@ -54,8 +57,9 @@ std::optional<Id<model::Booking>> idOf(std::optional<std::int64_t> booking) {
 
 void printPlan(const model::Season& season, const plan::BookingPlan& b) {
     const auto& booking = *season.bookings.find(b.booking);
-    out() << booking.id.value << "  " << ui::text(booking.title) << ", " << ui::shortDay(booking.eventStart.day) << ": "
-          << ui::whole(b.stemsNeeded.value) << say(" stems, ") << ui::whole(b.stemsToCut.value) << say(" to cut") << "\n";
+    out() << booking.id.value << "  " << ui::text(booking.title) << ", "
+          << ui::shortDay(booking.eventStart.day) << ": " << ui::whole(b.stemsNeeded.value) << say(" stems, ")
+          << ui::whole(b.stemsToCut.value) << say(" to cut") << "\n";
     for (const auto& need : b.needs) {
         out() << "    " << ui::text(season.plants.find(need.plant)->name) << "\n";
         for (const auto& line : ui::lines(need.need.working))
@@ -70,7 +74,8 @@ void printPlan(const model::Season& season, const plan::BookingPlan& b) {
 int newSeason(const std::string& file, bool demo) {
     try {
         const QDate today = QDate::currentDate();
-        SeasonFile::create(QString::fromStdString(file), demo ? ui::demoSeason() : ui::emptySeason(today.year()));
+        SeasonFile::create(QString::fromStdString(file),
+                           demo ? ui::demoSeason() : ui::emptySeason(today.year()));
     } catch (const store::StoreError& e) {
         complain(ui::sentence(e));
         return dataAtFault;
@@ -82,7 +87,8 @@ int paper(const std::string& kindWord, const std::string& season, std::optional<
           const std::string& outFile) {
     const auto kind = ui::paperKind(kindWord);
     if (!kind) {
-        complain(say("There is no paper “%1”. The papers are: prep, booking, orders.").arg(ui::text(kindWord)));
+        complain(
+            say("There is no paper “%1”. The papers are: prep, booking, orders.").arg(ui::text(kindWord)));
         return callAtFault;
     }
     if (ui::needsBooking(*kind) && !booking) {
@@ -97,19 +103,22 @@ int paper(const std::string& kindWord, const std::string& season, std::optional<
     auto file = open(season, SeasonFile::Mode::read);
     if (!file || !knownBooking(file->season(), booking)) return dataAtFault;
     const auto whole = plan::plan(file->season());
-    const auto document = ui::paperOf(*kind, {file->season(), whole, idOf(booking), QDateTime::currentDateTime()});
+    const auto document =
+        ui::paperOf(*kind, {file->season(), whole, idOf(booking), QDateTime::currentDateTime()});
     QByteArray bytes;
     if (suffix == QLatin1String("txt")) {
         bytes = QByteArray::fromStdString(papers::renderText(document));
     } else {
         QBuffer buffer(&bytes);
         buffer.open(QIODevice::WriteOnly);
-        paper::writePdf(buffer, document, ui::paperSizeOf(file->season()), {{}, QStringLiteral("Withy"), QDateTime::currentDateTime()});
+        paper::writePdf(buffer, document, ui::paperSizeOf(file->season()),
+                        {{}, QStringLiteral("Withy"), QDateTime::currentDateTime()});
     }
     return writeAll(outFile, bytes) ? done : dataAtFault;
 }
 
-int plan(const std::string& season, std::optional<std::int64_t> booking, const std::string& today, bool json) {
+int plan(const std::string& season, std::optional<std::int64_t> booking, const std::string& today,
+         bool json) {
     plan::PlanOptions options;
     if (!today.empty() && !(options.today = Day::parse(today))) {
         complain(say("“%1” is not a day. Write it as 2027-09-11.").arg(ui::text(today)));
@@ -159,7 +168,8 @@ int exportTo(const std::string& tableName, const std::string& season, const std:
 int check(const std::string& path) {
     auto file = open(path, SeasonFile::Mode::read);
     if (!file) return dataAtFault;
-    out() << say("Sound. ") << file->season().bookings.size() << say(" bookings, ") << file->season().plants.size() << say(" plants.") << "\n";
+    out() << say("Sound. ") << file->season().bookings.size() << say(" bookings, ")
+          << file->season().plants.size() << say(" plants.") << "\n";
     out().flush();
     return done;
 }

@@ -12,7 +12,8 @@ namespace withy::cli {
 enum ExitCode { done = 0, dataAtFault = 1, callAtFault = 2 };
 
 int newSeason(const std::string& file, bool demo);
-int paper(const std::string& kind, const std::string& season, std::optional<std::int64_t> booking, const std::string& out);
+int paper(const std::string& kind, const std::string& season, std::optional<std::int64_t> booking,
+          const std::string& out);
 int plan(const std::string& season, std::optional<std::int64_t> booking, const std::string& today, bool json);
 int import(const std::string& table, const std::string& season, const std::string& csv);
 int exportTo(const std::string& table, const std::string& season, const std::string& csv);

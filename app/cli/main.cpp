@@ -44,7 +44,8 @@ void addCommands(CLI::App& app, Call& c) {
 
     for (const char* verb : {"import", "export"}) {
         const bool in = std::string(verb) == "import";
-        auto* sub = app.add_subcommand(verb, in ? "Take a table's rows from CSV" : "Write a table's rows as CSV");
+        auto* sub =
+            app.add_subcommand(verb, in ? "Take a table's rows from CSV" : "Write a table's rows as CSV");
         sub->add_option("table", c.table)->required();
         sub->add_option("--season", c.season)->required();
         sub->add_option("csv", c.csv)->required();

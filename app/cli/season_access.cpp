@@ -11,13 +11,16 @@
 
 namespace withy::cli {
 
-void complain(const QString& sentence) { QTextStream(stderr) << sentence << Qt::endl; }
+void complain(const QString& sentence) {
+    QTextStream(stderr) << sentence << Qt::endl;
+}
 
 std::optional<std::string> readAll(const std::string& path) {
     const QString name = QString::fromStdString(path);
     QFile file(name);
     if (QFileInfo(name).isDir() || !file.open(QIODevice::ReadOnly)) {
-        complain(QCoreApplication::translate("Cli", "%1 cannot be read. Check the name and the folder.").arg(name));
+        complain(QCoreApplication::translate("Cli", "%1 cannot be read. Check the name and the folder.")
+                     .arg(name));
         return std::nullopt;
     }
     return file.readAll().toStdString();
@@ -27,7 +30,8 @@ bool writeAll(const std::string& path, const QByteArray& bytes) {
     const QString name = QString::fromStdString(path);
     QSaveFile file(name);
     if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit()) return true;
-    complain(QCoreApplication::translate("Cli", "%1 cannot be written. Check the folder and the disk.").arg(name));
+    complain(
+        QCoreApplication::translate("Cli", "%1 cannot be written. Check the folder and the disk.").arg(name));
     return false;
 }
 

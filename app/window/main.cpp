@@ -20,7 +20,8 @@ std::optional<SeasonFile> openOrMake(const QString& path, bool demo) {
     try {
         if (QFileInfo::exists(path)) return SeasonFile::open(path, SeasonFile::Mode::write);
         auto first = demo ? withy::ui::demoSeason()
-                          : withy::ui::seasonWithPlants(withy::ui::emptySeason(QDate::currentDate().year()).theSettings());
+                          : withy::ui::seasonWithPlants(
+                                withy::ui::emptySeason(QDate::currentDate().year()).theSettings());
         return SeasonFile::create(path, first);
     } catch (const withy::store::StoreError& e) {
         QMessageBox::warning(nullptr, QObject::tr("Not opened"), withy::ui::sentence(e));
@@ -30,17 +31,21 @@ std::optional<SeasonFile> openOrMake(const QString& path, bool demo) {
 
 /// What to begin with, asked when the call names no file.
 QString ask(bool& demo) {
-    QMessageBox box(QMessageBox::NoIcon, QStringLiteral("Withy"), QObject::tr("Nothing grows here yet. What shall it be?"));
+    QMessageBox box(QMessageBox::NoIcon, QStringLiteral("Withy"),
+                    QObject::tr("Nothing grows here yet. What shall it be?"));
     auto* open = box.addButton(QObject::tr("Open a season"), QMessageBox::ActionRole);
     auto* begin = box.addButton(QObject::tr("Begin a season"), QMessageBox::AcceptRole);
     auto* show = box.addButton(QObject::tr("Look at the demo season"), QMessageBox::ActionRole);
     box.addButton(QMessageBox::Cancel);
     box.exec();
     const QString kinds = QObject::tr("Withy seasons (*.withy)");
-    if (box.clickedButton() == open) return QFileDialog::getOpenFileName(nullptr, QObject::tr("Open a season"), {}, kinds);
+    if (box.clickedButton() == open)
+        return QFileDialog::getOpenFileName(nullptr, QObject::tr("Open a season"), {}, kinds);
     demo = box.clickedButton() == show;
     if (!demo && box.clickedButton() != begin) return {};
-    return QFileDialog::getSaveFileName(nullptr, QObject::tr("Where shall it be kept?"), QStringLiteral("season.withy"), kinds, nullptr, QFileDialog::DontConfirmOverwrite);
+    return QFileDialog::getSaveFileName(nullptr, QObject::tr("Where shall it be kept?"),
+                                        QStringLiteral("season.withy"), kinds, nullptr,
+                                        QFileDialog::DontConfirmOverwrite);
 }
 
 } // namespace

@@ -61,9 +61,9 @@ void planRound(const Index& index, WorkTimes& times, const CutRound& round, Book
     TimedStep strip;
     strip.kind = StepKind::strip;
     strip.count = round.stems.value;
-    strip.minutes = Minutes(static_cast<std::int64_t>(
-        std::ceil(runup::rateOf(index.season, RateKind::stripHundredStems).minutes *
-                  static_cast<double>(round.stems.value) / 100)));
+    strip.minutes = Minutes(
+        static_cast<std::int64_t>(std::ceil(runup::rateOf(index.season, RateKind::stripHundredStems).minutes *
+                                            static_cast<double>(round.stems.value) / 100)));
     strip.to = times.calendar.endFor(round.end, strip.minutes);
     strip.from = times.calendar.startFor(strip.to, strip.minutes);
     times.calendar.occupy({strip.from, strip.to});

@@ -50,7 +50,8 @@ void findAboutBooking(const Index& index, const model::Booking& booking, const W
     if (times.travelGuessed)
         find(plan, FindingCode::noVenueTravel, Severity::note, {static_cast<double>(times.travel.value)});
     if (plan.money && plan.money->income.unpriced > 0)
-        find(plan, FindingCode::unpricedLines, Severity::note, {static_cast<double>(plan.money->income.unpriced)});
+        find(plan, FindingCode::unpricedLines, Severity::note,
+             {static_cast<double>(plan.money->income.unpriced)});
     if (const int open = openQuestions(index, booking); open > 0)
         find(plan, FindingCode::openQuestions, Severity::note, {static_cast<double>(open)});
     if (booking.standing == model::Standing::held && booking.heldUntil && options.today &&

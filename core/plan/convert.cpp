@@ -15,10 +15,14 @@ std::optional<double> real(const std::optional<Millimetres>& v) {
 
 designs::Profile profileOf(model::ProfileKind kind) {
     switch (kind) {
-    case model::ProfileKind::cylinder: return designs::Profile::cylinder;
-    case model::ProfileKind::tapered: return designs::Profile::tapered;
-    case model::ProfileKind::rounded: return designs::Profile::rounded;
-    case model::ProfileKind::trough: return designs::Profile::trough;
+    case model::ProfileKind::cylinder:
+        return designs::Profile::cylinder;
+    case model::ProfileKind::tapered:
+        return designs::Profile::tapered;
+    case model::ProfileKind::rounded:
+        return designs::Profile::rounded;
+    case model::ProfileKind::trough:
+        return designs::Profile::trough;
     }
     return designs::Profile::cylinder;
 }
@@ -43,15 +47,21 @@ designs::ProfileShape shapeOf(const model::Container& c) {
 
 designs::Tier tierOf(model::Tier tier) {
     switch (tier) {
-    case model::Tier::low: return designs::Tier::low;
-    case model::Tier::middle: return designs::Tier::middle;
-    case model::Tier::tall: return designs::Tier::tall;
+    case model::Tier::low:
+        return designs::Tier::low;
+    case model::Tier::middle:
+        return designs::Tier::middle;
+    case model::Tier::tall:
+        return designs::Tier::tall;
     }
     return designs::Tier::middle;
 }
 
 designs::Standing standingOf(const model::Design& d, const model::Container& c, const model::Settings& s) {
-    return {c.innerDepth, d.lift, {d.heightLow, d.heightMiddle, d.heightTall}, Millimetres(s.recutMm),
+    return {c.innerDepth,
+            d.lift,
+            {d.heightLow, d.heightMiddle, d.heightTall},
+            Millimetres(s.recutMm),
             recutBasis(s)};
 }
 
@@ -67,10 +77,18 @@ shed::Tie tieOf(const model::Design& d) {
     tie.wraps = d.wraps;
     tie.overlap = d.overlap;
     switch (d.finish) {
-    case model::RibbonFinish::none: tie.finish = shed::Finish::none; break;
-    case model::RibbonFinish::plain: tie.finish = shed::Finish::plain; break;
-    case model::RibbonFinish::knot: tie.finish = shed::Finish::knot; break;
-    case model::RibbonFinish::bow: tie.finish = shed::Finish::bow; break;
+    case model::RibbonFinish::none:
+        tie.finish = shed::Finish::none;
+        break;
+    case model::RibbonFinish::plain:
+        tie.finish = shed::Finish::plain;
+        break;
+    case model::RibbonFinish::knot:
+        tie.finish = shed::Finish::knot;
+        break;
+    case model::RibbonFinish::bow:
+        tie.finish = shed::Finish::bow;
+        break;
     }
     tie.tail = d.tail;
     tie.loop = d.loop;
@@ -79,6 +97,8 @@ shed::Tie tieOf(const model::Design& d) {
     return tie;
 }
 
-std::int64_t tenThousandths(double percent) { return std::llround(percent * 100); }
+std::int64_t tenThousandths(double percent) {
+    return std::llround(percent * 100);
+}
 
 } // namespace withy::plan

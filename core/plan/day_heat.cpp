@@ -5,7 +5,9 @@ namespace withy::plan {
 
 namespace {
 
-bool isLeap(int year) { return Day::fromYmd(year, 2, 29).has_value(); }
+bool isLeap(int year) {
+    return Day::fromYmd(year, 2, 29).has_value();
+}
 
 std::vector<garden::DayNormal> normalsOf(const model::Season& season, bool leap) {
     garden::MonthlyMeans minimum{};
@@ -22,8 +24,10 @@ std::vector<garden::DayNormal> normalsOf(const model::Season& season, bool leap)
 } // namespace
 
 PlaceDays::PlaceDays(const model::Season& season)
-    : season_(season), zone_(Zone::fromPosix(season.theSettings().zoneRule).value_or(Zone::utc())),
-      normals_(normalsOf(season, false)), leapNormals_(normalsOf(season, true)) {
+    : season_(season)
+    , zone_(Zone::fromPosix(season.theSettings().zoneRule).value_or(Zone::utc()))
+    , normals_(normalsOf(season, false))
+    , leapNormals_(normalsOf(season, true)) {
     for (const auto& w : season.weather) {
         const bool measured = w.kind == model::WeatherKind::measured;
         const Range range{w.minCelsius, w.maxCelsius, measured ? HeatBasis::measured : HeatBasis::forecast};

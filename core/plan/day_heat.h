@@ -25,6 +25,7 @@ public:
     explicit PlaceDays(const model::Season& season);
 
     const PlaceDay& on(Day day);
+
     [[nodiscard]] const Zone& zone() const { return zone_; }
 
 private:
@@ -33,6 +34,7 @@ private:
         double max;
         HeatBasis basis;
     };
+
     [[nodiscard]] std::optional<Range> rangeOn(Day day) const;
 
     const model::Season& season_;

@@ -3,6 +3,7 @@
 
 #include "core/base/working_lines.h"
 #include "core/plan/convert.h"
+#include "core/plan/plant_facts.h"
 #include "core/runup/rates.h"
 
 #include <cmath>
@@ -16,9 +17,9 @@ using model::Design;
 using model::Plant;
 using model::Slot;
 
-constexpr double usualStemDiameter = 4; ///< mm, from memory
-constexpr double looseBelow = 0.15;     ///< of the neck: stems lean (common practice, no source)
-constexpr double overfullAbove = 0.9;   ///< round stems cannot fill more (hexagonal packing 0.9069)
+constexpr StandIn usualStem{4, Basis::fromMemory, ""}; ///< mm
+constexpr double looseBelow = 0.15;   ///< of the neck: stems lean (common practice, no source)
+constexpr double overfullAbove = 0.9; ///< round stems cannot fill more (hexagonal packing 0.9069)
 
 /// Everything about one design while its plan is made.
 struct Work {
@@ -31,8 +32,11 @@ struct Work {
 
     void find(FindingCode code, Severity severity, std::vector<std::string> subjects,
               std::vector<double> numbers = {}) {
-        plan.findings.push_back(
-            {code, severity, {model::TableKind::designs, design.id.value}, std::move(subjects), std::move(numbers)});
+        plan.findings.push_back({code,
+                                 severity,
+                                 {model::TableKind::designs, design.id.value},
+                                 std::move(subjects),
+                                 std::move(numbers)});
     }
 
     void impossible(const Problem& p) {
@@ -45,9 +49,11 @@ std::vector<designs::StemGroup> stemGroups(const Work& w) {
     for (const auto* slot : Index::of(w.index.slots, w.design.id)) {
         const auto fill = slotFill(w.index, slot->id);
         const Plant* plant = fill.empty() ? nullptr : w.index.season.plants.find(fill.front().first);
-        const bool known = plant && plant->stemDiameterMm;
-        groups.push_back({slot->count.value, known ? *plant->stemDiameterMm : usualStemDiameter,
-                          known ? Basis::published : Basis::fromMemory, plant ? plant->name : slot->label});
+        garden::Sourced diameter{usualStem.value, usualStem.basis, usualStem.source};
+        if (plant)
+            diameter = PlantFacts(w.index, *plant).get("stem_diameter_mm", plant->stemDiameterMm, usualStem);
+        groups.push_back(
+            {slot->count.value, diameter.value, diameter.basis, plant ? plant->name : slot->label});
     }
     return groups;
 }
@@ -56,9 +62,11 @@ std::vector<designs::StemGroup> stemGroups(const Work& w) {
 template <class Piece>
 void checkReach(Work& w, const Piece& piece, const Slot& slot, const Plant& plant) {
     if (!plant.stemLengthMax) return;
-    const bool canPull = plant.method == model::HarvestMethod::cut && plant.habit == model::HarvestHabit::oneCut;
-    const auto shortStem =
-        designs::tooShort(piece, tierOf(slot.tier), {*plant.stemLengthMax, canPull, Basis::published, "", plant.name});
+    const bool canPull =
+        plant.method == model::HarvestMethod::cut && plant.habit == model::HarvestHabit::oneCut;
+    const auto length = PlantFacts(w.index, plant).known("stem_length_max", 0);
+    const auto shortStem = designs::tooShort(
+        piece, tierOf(slot.tier), {*plant.stemLengthMax, canPull, length.basis, length.source, plant.name});
     if (!shortStem.ok() || !*shortStem) return;
     double depth = -1;
     for (const auto& choice : (*shortStem)->choices) {
@@ -78,7 +86,8 @@ void planSlots(Work& w, const Piece& piece) {
             sp.cutLength = std::move(cut).value();
         else
             w.impossible(cut.error());
-        if (sp.fill.empty()) w.find(FindingCode::slotWithoutPlant, Severity::warning, {w.design.name, slot->label});
+        if (sp.fill.empty())
+            w.find(FindingCode::slotWithoutPlant, Severity::warning, {w.design.name, slot->label});
         for (const auto& [plant, share] : sp.fill)
             checkReach(w, piece, *slot, *w.index.season.plants.find(plant));
         w.plan.slots.push_back(std::move(sp));
@@ -116,7 +125,7 @@ double meanStemDiameter(const std::vector<designs::StemGroup>& groups) {
         sum += g.diameter * static_cast<double>(g.count);
         stems += g.count;
     }
-    return stems > 0 ? sum / static_cast<double>(stems) : usualStemDiameter;
+    return stems > 0 ? sum / static_cast<double>(stems) : usualStem.value;
 }
 
 std::optional<Result<Figure, Problem>> girth(const Work& w) {
@@ -150,8 +159,8 @@ void planMinutes(Work& w) {
     if (w.design.minutes) rate = {*w.design.minutes, w.design.minutesBasis, ""};
     w.plan.minutes.value = rate.minutes;
     w.plan.minutes.unit = Unit::minutes;
-    w.plan.minutes.working = {
-        lineOf(Step::result, "minutes a piece", rate.minutes, Unit::minutes, rate.basis, rate.source, w.design.name)};
+    w.plan.minutes.working = {lineOf(Step::result, "minutes a piece", rate.minutes, Unit::minutes, rate.basis,
+                                     rate.source, w.design.name)};
 }
 
 } // namespace

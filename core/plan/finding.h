@@ -13,13 +13,13 @@ enum class FindingCode {
     slotWithoutPlant,    ///< subjects: design, slot
     designWithoutSlots,  ///< subjects: design
     bookingWithoutLines, ///< subjects: booking
-    stemsTooShort,       ///< subjects: plant, design; numbers: missing mm, depth of a jar that would do (or -1)
-    neckOverfull,        ///< subjects: design; numbers: percent of the neck
-    neckLoose,           ///< subjects: design; numbers: percent of the neck
-    sizesImpossible,     ///< subjects: design, field
-    ribbonWithoutTail,   ///< subjects: design
-    ribbonShort,         ///< subjects: ribbon; numbers: missing mm
-    containerShort,      ///< subjects: container; numbers: needed, on hand
+    stemsTooShort,     ///< subjects: plant, design; numbers: missing mm, depth of a jar that would do (or -1)
+    neckOverfull,      ///< subjects: design; numbers: percent of the neck
+    neckLoose,         ///< subjects: design; numbers: percent of the neck
+    sizesImpossible,   ///< subjects: design, field
+    ribbonWithoutTail, ///< subjects: design
+    ribbonShort,       ///< subjects: ribbon; numbers: missing mm
+    containerShort,    ///< subjects: container; numbers: needed, on hand
     containerNotCounted, ///< subjects: container
     sundryShort,         ///< subjects: sundry; numbers: needed, on hand
     bucketsShort,        ///< numbers: needed, on hand

@@ -17,7 +17,7 @@ struct Index {
     template <class Parent, class Child>
     using By = std::unordered_map<Id<Parent>, std::vector<const Child*>>;
 
-    By<model::Design, model::Slot> slots;        ///< in making order
+    By<model::Design, model::Slot> slots;         ///< in making order
     By<model::Slot, model::SlotPlant> slotPlants; ///< best first
     By<model::Design, model::DesignSundry> designSundries;
     By<model::Booking, model::Line> lines;

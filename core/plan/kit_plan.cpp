@@ -20,8 +20,8 @@ struct Work {
     const std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>>& designs;
     BookingPlan& plan;
 
-    void find(FindingCode code, Severity severity, TableKind table, std::int64_t id, std::vector<std::string> subjects,
-              std::vector<double> numbers = {}) {
+    void find(FindingCode code, Severity severity, TableKind table, std::int64_t id,
+              std::vector<std::string> subjects, std::vector<double> numbers = {}) {
         plan.findings.push_back({code, severity, {table, id}, std::move(subjects), std::move(numbers)});
     }
 };
@@ -47,12 +47,15 @@ void planContainers(Work& w) {
             w.find(FindingCode::containerNotCounted, Severity::note, TableKind::containers, id.value, {name});
         else if (total.missing.value_or(0) > 0)
             w.find(FindingCode::containerShort, Severity::warning, TableKind::containers, id.value, {name},
-                   {static_cast<double>(shed::wholeUnits(total.needed)), static_cast<double>(*total.onHand / 1000)});
+                   {static_cast<double>(shed::wholeUnits(total.needed)),
+                    static_cast<double>(*total.onHand / 1000)});
         w.plan.kit.containers.push_back({id, total});
     }
 }
 
-shed::UseRule ruleOf(model::UseRule rule) { return static_cast<shed::UseRule>(rule); }
+shed::UseRule ruleOf(model::UseRule rule) {
+    return static_cast<shed::UseRule>(rule);
+}
 
 void useSundries(const Work& w, const LinePlan& line, std::vector<shed::KeyedUse<Id<model::Sundry>>>& uses) {
     for (const auto* ds : Index::of(w.index.designSundries, line.design)) {
@@ -137,12 +140,12 @@ void sumRibbon(Work& w, RibbonNeed& need) {
                                   Basis::computed, "", ribbon.name));
     need.onHand = ribbonOnHand(w.index, need.ribbon);
     if (!need.onHand) return;
-    need.working.push_back(
-        lineOf(Step::given, "on hand", need.onHand->value, Unit::millimetres, Basis::counted, "", ribbon.name));
+    need.working.push_back(lineOf(Step::given, "on hand", need.onHand->value, Unit::millimetres,
+                                  Basis::counted, "", ribbon.name));
     need.missing = std::max(Millimetres(0), need.needed - *need.onHand);
     if (need.missing->value > 0)
-        w.find(FindingCode::ribbonShort, Severity::warning, TableKind::ribbons, ribbon.id.value, {ribbon.name},
-               {static_cast<double>(need.missing->value)});
+        w.find(FindingCode::ribbonShort, Severity::warning, TableKind::ribbons, ribbon.id.value,
+               {ribbon.name}, {static_cast<double>(need.missing->value)});
 }
 
 void planRibbons(Work& w) {
@@ -172,8 +175,8 @@ void planBuckets(Work& w) {
     auto buckets = shed::bucketsFor(stems, {usual->shortStems, usual->middleStems, usual->longStems});
     if (!buckets.ok()) return;
     if (owned && buckets->total > *owned)
-        w.find(FindingCode::bucketsShort, Severity::warning, TableKind::holders, usual->id.value, {usual->name},
-               {static_cast<double>(buckets->total), static_cast<double>(*owned)});
+        w.find(FindingCode::bucketsShort, Severity::warning, TableKind::holders, usual->id.value,
+               {usual->name}, {static_cast<double>(buckets->total), static_cast<double>(*owned)});
     w.plan.kit.buckets = std::move(buckets).value();
     w.plan.kit.bucketsOwned = owned;
 }
@@ -192,7 +195,9 @@ void planWater(Work& w) {
 
 } // namespace
 
-void planKit(const Index& index, const std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>>& designs, BookingPlan& plan) {
+void planKit(const Index& index,
+             const std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>>& designs,
+             BookingPlan& plan) {
     Work w{index, designs, plan};
     planContainers(w);
     planRibbons(w);

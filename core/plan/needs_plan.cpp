@@ -2,6 +2,7 @@
 #include "core/plan/needs_plan.h"
 
 #include "core/plan/convert.h"
+#include "core/plan/plant_facts.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,7 +14,7 @@ namespace {
 
 using model::Plant;
 
-constexpr double usualLossPercent = 10; ///< breakage allowance of one event florist (general.csv, TIPSY)
+constexpr StandIn usualLoss{10, Basis::commonPractice, "one event florist's allowance for breakage (TIPSY)"};
 
 Basis spareBasis(const model::Settings& s) {
     return s.sparePercent == model::Settings{}.sparePercent ? Basis::commonPractice : Basis::mine;
@@ -78,22 +79,23 @@ std::vector<std::int64_t> shareOut(std::int64_t total, const std::vector<double>
     return out;
 }
 
-bookings::SpareTerms spareTerms(const model::Settings& settings, const Plant& plant) {
+bookings::SpareTerms spareTerms(const Index& index, const Plant& plant) {
+    const auto& settings = index.season.theSettings();
     bookings::SpareTerms terms;
     terms.bunch = plant.bunch ? plant.bunch->value : 0;
     if (settings.spareRule == model::SpareRule::percent) {
         terms.rule = bookings::PercentSpare{tenThousandths(settings.sparePercent), spareBasis(settings), ""};
     } else {
-        const bool known = plant.lossPercent.has_value();
-        terms.rule = bookings::RiskSpare{(known ? *plant.lossPercent : usualLossPercent) / 100,
-                                         settings.spareConfidence / 100,
-                                         known ? Basis::mine : Basis::commonPractice, ""};
+        const auto loss = PlantFacts(index, plant).get("loss_percent", plant.lossPercent, usualLoss);
+        terms.rule =
+            bookings::RiskSpare{loss.value / 100, settings.spareConfidence / 100, loss.basis, loss.source};
     }
     return terms;
 }
 
 void planNeeds(const Index& index, const model::Booking& booking,
-               const std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>>& designs, BookingPlan& plan) {
+               const std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>>& designs,
+               BookingPlan& plan) {
     std::map<Id<Plant>, PlantNeed> needs;
     for (const auto* line : Index::of(index.lines, booking.id)) {
         const auto& design = *designs.at(line->design);
@@ -105,7 +107,7 @@ void planNeeds(const Index& index, const model::Booking& booking,
     }
     for (auto& [id, need] : needs) {
         const Plant& plant = *index.season.plants.find(id);
-        auto total = bookings::stemNeed(partsOf(need, index.season), spareTerms(index.season.theSettings(), plant));
+        auto total = bookings::stemNeed(partsOf(need, index.season), spareTerms(index, plant));
         if (!total.ok()) {
             plan.findings.push_back({FindingCode::sizesImpossible,
                                      Severity::fault,

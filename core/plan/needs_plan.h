@@ -12,9 +12,10 @@ std::vector<std::int64_t> shareOut(std::int64_t total, const std::vector<double>
 
 /// Fills lines, needs and the stem sums of `plan`. The spare is counted once for each plant of the booking.
 void planNeeds(const Index& index, const model::Booking& booking,
-               const std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>>& designs, BookingPlan& plan);
+               const std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>>& designs,
+               BookingPlan& plan);
 
 /// The spare rule for a plant: the season's percentage, or by risk with the plant's own loss.
-bookings::SpareTerms spareTerms(const model::Settings& settings, const model::Plant& plant);
+bookings::SpareTerms spareTerms(const Index& index, const model::Plant& plant);
 
 } // namespace withy::plan

@@ -13,16 +13,16 @@ using model::TableKind;
 
 /// Tables that every booking's plan may read, whoever it belongs to.
 constexpr TableKind sharedByBookings[] = {
-    TableKind::settings,   TableKind::monthNormals,   TableKind::rates,       TableKind::plants,
-    TableKind::plantFacts, TableKind::weather,        TableKind::containers,  TableKind::ribbons,
-    TableKind::sundries,   TableKind::ribbonLengths,  TableKind::ribbonMixes, TableKind::ribbonMixParts,
-    TableKind::holders,    TableKind::venues,         TableKind::busyHours,   TableKind::designs,
-    TableKind::slots,      TableKind::slotPlants,     TableKind::designSundries,
+    TableKind::settings,   TableKind::monthNormals,  TableKind::rates,          TableKind::plants,
+    TableKind::plantFacts, TableKind::weather,       TableKind::containers,     TableKind::ribbons,
+    TableKind::sundries,   TableKind::ribbonLengths, TableKind::ribbonMixes,    TableKind::ribbonMixParts,
+    TableKind::holders,    TableKind::venues,        TableKind::busyHours,      TableKind::designs,
+    TableKind::slots,      TableKind::slotPlants,    TableKind::designSundries,
 };
 
 constexpr TableKind sharedByDesigns[] = {
     TableKind::settings, TableKind::plants,     TableKind::containers, TableKind::designs,
-    TableKind::slots,    TableKind::slotPlants,
+    TableKind::slots,    TableKind::slotPlants, TableKind::plantFacts,
 };
 
 template <std::size_t N>

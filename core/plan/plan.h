@@ -92,11 +92,13 @@ struct LinePlan {
 /// A ribbon's lengths for a booking.
 struct RibbonNeed {
     Id<model::Ribbon> ribbon;
+
     struct Cut {
         Id<model::Line> line;
         Millimetres each;
         Pieces pieces;
     };
+
     std::vector<Cut> cuts;
     Millimetres needed;
     std::optional<Millimetres> onHand;
@@ -163,7 +165,7 @@ struct BookingPlan {
     std::vector<CutRound> rounds;
     KitPlan kit;
     std::optional<bookings::BookingMoney> money;
-    std::vector<TimedStep> steps; ///< in order of time
+    std::vector<TimedStep> steps;      ///< in order of time
     std::vector<runup::BusySpan> busy; ///< on the days of the steps
     LocalTime makeUpStart;
     LocalTime makeUpEnd;

@@ -19,31 +19,50 @@ Figure figure(Number value, Unit unit, Working working) {
 
 std::string_view limitWord(garden::WindowLimit limit) {
     switch (limit) {
-    case garden::WindowLimit::conditioning: return "conditioning";
-    case garden::WindowLimit::opening: return "opening";
-    case garden::WindowLimit::keepingLife: return "keeping life";
-    case garden::WindowLimit::storageLimit: return "storage limit";
-    case garden::WindowLimit::oneYear: return "one year";
+    case garden::WindowLimit::conditioning:
+        return "conditioning";
+    case garden::WindowLimit::opening:
+        return "opening";
+    case garden::WindowLimit::keepingLife:
+        return "keeping life";
+    case garden::WindowLimit::storageLimit:
+        return "storage limit";
+    case garden::WindowLimit::oneYear:
+        return "one year";
     }
     return "";
 }
 
 std::string_view stepKindWord(StepKind kind) {
     switch (kind) {
-    case StepKind::cut: return "cut";
-    case StepKind::strip: return "strip";
-    case StepKind::drink: return "drink";
-    case StepKind::washContainers: return "wash containers";
-    case StepKind::fillWater: return "fill water";
-    case StepKind::tieRibbon: return "tie ribbon";
-    case StepKind::sort: return "sort";
-    case StepKind::make: return "make";
-    case StepKind::restCool: return "rest cool";
-    case StepKind::checkWater: return "check water";
-    case StepKind::pack: return "pack";
-    case StepKind::load: return "load";
-    case StepKind::drive: return "drive";
-    case StepKind::place: return "place";
+    case StepKind::cut:
+        return "cut";
+    case StepKind::strip:
+        return "strip";
+    case StepKind::drink:
+        return "drink";
+    case StepKind::washContainers:
+        return "wash containers";
+    case StepKind::fillWater:
+        return "fill water";
+    case StepKind::tieRibbon:
+        return "tie ribbon";
+    case StepKind::sort:
+        return "sort";
+    case StepKind::make:
+        return "make";
+    case StepKind::restCool:
+        return "rest cool";
+    case StepKind::checkWater:
+        return "check water";
+    case StepKind::pack:
+        return "pack";
+    case StepKind::load:
+        return "load";
+    case StepKind::drive:
+        return "drive";
+    case StepKind::place:
+        return "place";
     }
     return "";
 }
@@ -62,13 +81,15 @@ void writeWindow(JsonWriter& json, const PlantNeed& need) {
         json.member("latest_by", limitWord(window.times->latestBy));
     } else {
         json.key("impossible").beginObject().member("short_by", window.impossible->shortBy);
-        json.member("unit", window.impossible->reason == garden::NoCutReason::lifeTooShort ? "days at 20 C" : "hours");
+        json.member("unit", window.impossible->reason == garden::NoCutReason::lifeTooShort ? "days at 20 C"
+                                                                                           : "hours");
         json.endObject();
     }
     json.member("default_facts", need.window->missingFacts).member("working", window.working).endObject();
 }
 
-void writeNeed(JsonWriter& json, const model::Season& season, const BookingPlan& plan, const PlantNeed& need) {
+void writeNeed(JsonWriter& json, const model::Season& season, const BookingPlan& plan,
+               const PlantNeed& need) {
     json.beginObject().member("plant", need.plant).member("name", season.plants.find(need.plant)->name);
     json.figure("need", figure(need.need.need.value, Unit::stems, need.need.working));
     json.figure("spare", figure(need.need.spare.value, Unit::stems, need.need.working));
@@ -94,8 +115,10 @@ void writeKit(JsonWriter& json, const model::Season& season, const KitPlan& kit)
     json.key("kit").beginObject().key("containers").beginArray();
     for (const auto& c : kit.containers) {
         json.beginObject().member("container", season.containers.find(c.container)->name);
-        json.figure("needed", figure(static_cast<double>(c.total.needed) / 1000, Unit::count, c.total.working));
-        json.key("missing").value(c.total.missing ? std::optional<std::int64_t>(*c.total.missing / 1000) : std::nullopt);
+        json.figure("needed",
+                    figure(static_cast<double>(c.total.needed) / 1000, Unit::count, c.total.working));
+        json.key("missing").value(c.total.missing ? std::optional<std::int64_t>(*c.total.missing / 1000)
+                                                  : std::nullopt);
         json.endObject();
     }
     json.endArray().key("ribbons").beginArray();
@@ -104,13 +127,18 @@ void writeKit(JsonWriter& json, const model::Season& season, const KitPlan& kit)
         json.figure("needed", figure(r.needed.value, Unit::millimetres, r.working));
         json.member("missing_mm", r.missing).key("cuts").beginArray();
         for (const auto& cut : r.cuts)
-            json.beginObject().member("line", cut.line).member("each_mm", cut.each).member("pieces", cut.pieces).endObject();
+            json.beginObject()
+                .member("line", cut.line)
+                .member("each_mm", cut.each)
+                .member("pieces", cut.pieces)
+                .endObject();
         json.endArray().endObject();
     }
     json.endArray().key("sundries").beginArray();
     for (const auto& s : kit.sundries) {
         json.beginObject().member("sundry", season.sundries.find(s.sundry)->name);
-        json.figure("needed", figure(static_cast<double>(s.total.needed) / 1000, Unit::count, s.total.working));
+        json.figure("needed",
+                    figure(static_cast<double>(s.total.needed) / 1000, Unit::count, s.total.working));
         json.endObject();
     }
     json.endArray().figure("water", figure(kit.water.total.value, Unit::millilitres, kit.water.working));
@@ -155,7 +183,8 @@ void writeDesign(JsonWriter& json, const model::Season& season, const DesignPlan
     for (const auto& slot : d.slots) {
         json.beginObject().member("slot", season.slots.find(slot.slot)->label);
         if (slot.cutLength)
-            json.figure("cut_length", figure(slot.cutLength->length.value, Unit::millimetres, slot.cutLength->working));
+            json.figure("cut_length",
+                        figure(slot.cutLength->length.value, Unit::millimetres, slot.cutLength->working));
         json.endObject();
     }
     json.endArray();

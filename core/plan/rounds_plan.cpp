@@ -22,12 +22,15 @@ std::vector<Group> fewestGroups(const BookingPlan& plan) {
     for (std::size_t i = 0; i < plan.needs.size(); ++i) {
         if (plan.needs[i].window && plan.needs[i].window->window.times) order.push_back(i);
     }
-    const auto times = [&](std::size_t i) -> const garden::CutTimes& { return *plan.needs[i].window->window.times; };
+    const auto times = [&](std::size_t i) -> const garden::CutTimes& {
+        return *plan.needs[i].window->window.times;
+    };
     std::stable_sort(order.begin(), order.end(),
                      [&](auto a, auto b) { return times(a).latest < times(b).latest; });
     std::vector<Group> groups;
     for (const auto i : order) {
-        const LocalTime earliest = std::max(times(i).earliest, plan.makeUpStart - Minutes(furthestBack * 1440));
+        const LocalTime earliest =
+            std::max(times(i).earliest, plan.makeUpStart - Minutes(furthestBack * 1440));
         if (groups.empty() || groups.back().latest < earliest)
             groups.push_back({earliest, times(i).latest, {}});
         groups.back().earliest = std::max(groups.back().earliest, earliest);
@@ -42,7 +45,8 @@ Minutes cuttingMinutes(const Index& index, const BookingPlan& plan, const Group&
     for (const auto i : group.needs) {
         const auto& plant = *index.season.plants.find(plan.needs[i].plant);
         const double stems = static_cast<double>(plan.needs[i].need.total.value);
-        minutes += plant.cuttingStemsPerHour ? stems * 60 / *plant.cuttingStemsPerHour : stems * perHundred / 100;
+        minutes +=
+            plant.cuttingStemsPerHour ? stems * 60 / *plant.cuttingStemsPerHour : stems * perHundred / 100;
     }
     return Minutes(static_cast<std::int64_t>(std::ceil(minutes - 1e-9)));
 }

@@ -15,11 +15,13 @@ using model::PieceKind;
 using model::RateKind;
 using Designs = std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>>;
 
-constexpr Minutes usualTravel{30};   ///< when the venue does not say (common practice, no source)
-constexpr Minutes beforeGuests{60};  ///< a drop nobody named: an hour before the guests
+constexpr Minutes usualTravel{30};        ///< when the venue does not say (common practice, no source)
+constexpr Minutes beforeGuests{60};       ///< a drop nobody named: an hour before the guests
 constexpr std::int64_t piecesPerTray = 8; ///< until packing says better (common practice, no source)
 
-Minutes rounded(double minutes) { return Minutes(static_cast<std::int64_t>(std::ceil(minutes - 1e-9))); }
+Minutes rounded(double minutes) {
+    return Minutes(static_cast<std::int64_t>(std::ceil(minutes - 1e-9)));
+}
 
 Minutes perPieces(const Index& index, RateKind work, std::int64_t count) {
     return rounded(runup::rateOf(index.season, work).minutes * static_cast<double>(count));
@@ -27,7 +29,8 @@ Minutes perPieces(const Index& index, RateKind work, std::int64_t count) {
 
 /// Water-held pieces first, hand-held last, worn ones at the very end.
 int makeRank(const model::Design& d) {
-    if (d.kind == PieceKind::buttonhole || d.kind == PieceKind::corsage || d.kind == PieceKind::crown) return 2;
+    if (d.kind == PieceKind::buttonhole || d.kind == PieceKind::corsage || d.kind == PieceKind::crown)
+        return 2;
     return d.container ? 0 : 1;
 }
 
@@ -41,8 +44,8 @@ std::int64_t piecesOn(const BookingPlan& plan, const Index& index, const model::
     return pieces;
 }
 
-Drive driveTo(const Index& index, const BookingPlan& plan, const model::Drop* drop, LocalTime at, Minutes travel,
-              bool only) {
+Drive driveTo(const Index& index, const BookingPlan& plan, const model::Drop* drop, LocalTime at,
+              Minutes travel, bool only) {
     Drive d;
     d.drop = drop;
     d.arrive = at;
@@ -91,7 +94,9 @@ TimedStep makeStep(const model::Line& line, const DesignPlan& design) {
     return step;
 }
 
-std::int64_t traysFor(std::int64_t pieces) { return (pieces + piecesPerTray - 1) / piecesPerTray; }
+std::int64_t traysFor(std::int64_t pieces) {
+    return (pieces + piecesPerTray - 1) / piecesPerTray;
+}
 
 /// Load, pack and check water, back to back before leaving; working hours do not bind a wedding morning.
 LocalTime planDeparture(const Index& index, WorkTimes& times, BookingPlan& plan, std::int64_t pieces) {
@@ -149,7 +154,8 @@ WorkTimes workTimes(const Index& index, const model::Booking& booking, const Boo
     for (const auto* line : Index::of(index.lines, booking.id))
         t.makeOrder.push_back(line);
     std::stable_sort(t.makeOrder.begin(), t.makeOrder.end(), [&](const auto* a, const auto* b) {
-        return makeRank(*index.season.designs.find(a->design)) < makeRank(*index.season.designs.find(b->design));
+        return makeRank(*index.season.designs.find(a->design)) <
+               makeRank(*index.season.designs.find(b->design));
     });
     for (const auto& b : plan.busy)
         t.calendar.occupy(b.span);
@@ -166,8 +172,7 @@ void planMakeUp(const Index& index, const model::Booking& booking, const Designs
     planDrives(times, plan);
 
     // The make-up ends with the working day before the drive, so that the night rests it cool.
-    LocalTime end = LocalTime{plan.driveStart.day - 1, 0} +
-                    Minutes(index.season.theSettings().workTo);
+    LocalTime end = LocalTime{plan.driveStart.day - 1, 0} + Minutes(index.season.theSettings().workTo);
     end = std::min(end, departure);
     if (booking.makeFrom) {
         Minutes work;

@@ -30,8 +30,8 @@ WorkTimes workTimes(const Index& index, const model::Booking& booking, const Boo
 
 /// Adds the make-up, sorting and everything after it to `plan.steps` and sets make-up start and end.
 void planMakeUp(const Index& index, const model::Booking& booking,
-                const std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>>& designs, WorkTimes& times,
-                BookingPlan& plan);
+                const std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>>& designs,
+                WorkTimes& times, BookingPlan& plan);
 
 /// Adds cutting, stripping, drinking and the bench's preparation before the make-up.
 void planBeforeMakeUp(const Index& index,

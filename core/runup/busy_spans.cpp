@@ -10,10 +10,14 @@ namespace {
 bool fallsOn(const model::BusyHours& b, Day day) {
     if (day < b.from.day || (b.repeatsUntil && *b.repeatsUntil < day)) return false;
     switch (b.repeats) {
-    case model::Repeat::never: return day == b.from.day;
-    case model::Repeat::daily: return true;
-    case model::Repeat::weekdays: return day.weekday() <= 5;
-    case model::Repeat::weekly: return (day - b.from.day) % 7 == 0;
+    case model::Repeat::never:
+        return day == b.from.day;
+    case model::Repeat::daily:
+        return true;
+    case model::Repeat::weekdays:
+        return day.weekday() <= 5;
+    case model::Repeat::weekly:
+        return (day - b.from.day) % 7 == 0;
     }
     return false;
 }

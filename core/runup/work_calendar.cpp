@@ -12,7 +12,8 @@ constexpr int furthestDays = 60;
 
 std::vector<TimeSpan> merged(std::vector<TimeSpan> spans) {
     std::erase_if(spans, [](const TimeSpan& s) { return s.to <= s.from; });
-    std::sort(spans.begin(), spans.end(), [](const TimeSpan& a, const TimeSpan& b) { return a.from < b.from; });
+    std::sort(spans.begin(), spans.end(),
+              [](const TimeSpan& a, const TimeSpan& b) { return a.from < b.from; });
     std::vector<TimeSpan> out;
     for (const auto& s : spans) {
         if (!out.empty() && s.from <= out.back().to)

@@ -27,6 +27,7 @@ public:
     [[nodiscard]] Minutes freeMinutes(LocalTime from, LocalTime to) const;
     /// Takes these minutes away too.
     void occupy(TimeSpan span);
+
     [[nodiscard]] const std::vector<TimeSpan>& busy() const { return busy_; }
 
 private:

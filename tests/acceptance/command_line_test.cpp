@@ -23,7 +23,8 @@ protected:
         cli.setWorkingDirectory(folder_.path());
         cli.start(QStringLiteral(WITHY_CLI), words);
         EXPECT_TRUE(cli.waitForFinished(60000));
-        return {cli.exitCode(), cli.readAllStandardOutput().toStdString(), cli.readAllStandardError().toStdString()};
+        return {cli.exitCode(), cli.readAllStandardOutput().toStdString(),
+                cli.readAllStandardError().toStdString()};
     }
 
     Said call(const char* words) { return call(QString::fromUtf8(words).split(QLatin1Char(' '))); }
@@ -43,7 +44,8 @@ TEST_F(CommandLine, PrintsTheSuppersPrepSheet) {
     ASSERT_EQ(call("new d.withy --demo").code, 0);
     ASSERT_EQ(call("paper prep --season d.withy --booking 1 --out p.pdf").code, 0);
     QProcess reader;
-    reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), folder_.filePath(QStringLiteral("p.pdf")), QStringLiteral("-")});
+    reader.start(QStringLiteral("pdftotext"),
+                 {QStringLiteral("-layout"), folder_.filePath(QStringLiteral("p.pdf")), QStringLiteral("-")});
     ASSERT_TRUE(reader.waitForFinished());
     const auto words = reader.readAllStandardOutput().simplified().toStdString();
     EXPECT_THAT(words, testing::HasSubstr("Library roof supper"));
@@ -62,7 +64,8 @@ TEST_F(CommandLine, PlansASeasonMadeOnlyOfCsv) {
         return f.readAll().toStdString();
     }();
     const auto year = settings.substr(settings.find("-03-01") - 4, 4);
-    write("plant.csv", "name,vase_life_min_days,bunch,stem_length_max,conditioning_hours_min\nZinnia,7,10,500,4\n");
+    write("plant.csv",
+          "name,vase_life_min_days,bunch,stem_length_max,conditioning_hours_min\nZinnia,7,10,500,4\n");
     write("container.csv", "name,inner_rim,inner_depth,outer_neck,owned\nJar,60,115,66,30\n");
     write("ribbon.csv", "name,width\nMoss,15\n");
     write("ribbon_length.csv", "ribbon,length\nMoss,9400\n");
@@ -71,15 +74,21 @@ TEST_F(CommandLine, PlansASeasonMadeOnlyOfCsv) {
     write("design.csv", "name,container,ribbon_mix,finish,tail\nSupper jar,Jar,Moss,knot,100\n");
     write("slot.csv", "design,label,count\nSupper jar,Round,3\n");
     write("slot_plant.csv", "slot,plant\nRound,Zinnia\n");
-    write("booking.csv", ("title,event_start,event_end\nSupper," + year + "-09-11 18:30," + year + "-09-11 22:30\n").c_str());
+    write(
+        "booking.csv",
+        ("title,event_start,event_end\nSupper," + year + "-09-11 18:30," + year + "-09-11 22:30\n").c_str());
     write("line.csv", "booking,design,pieces\nSupper,Supper jar,24\n");
-    for (const char* table : {"plant", "container", "ribbon", "ribbon_length", "ribbon_mix", "ribbon_mix_part", "design", "slot", "slot_plant", "booking", "line"}) {
-        const auto said = call(QStringList{QStringLiteral("import"), QString::fromUtf8(table), QStringLiteral("--season"), QStringLiteral("s.withy"), QString::fromUtf8(table) + QStringLiteral(".csv")});
+    for (const char* table : {"plant", "container", "ribbon", "ribbon_length", "ribbon_mix",
+                              "ribbon_mix_part", "design", "slot", "slot_plant", "booking", "line"}) {
+        const auto said =
+            call(QStringList{QStringLiteral("import"), QString::fromUtf8(table), QStringLiteral("--season"),
+                             QStringLiteral("s.withy"), QString::fromUtf8(table) + QStringLiteral(".csv")});
         ASSERT_EQ(said.code, 0) << table << ": " << said.err;
     }
     const auto said = call("plan --season s.withy --json");
     ASSERT_EQ(said.code, 0) << said.err;
-    for (const char* key : {"\"need\"", "\"spare\"", "\"cut_window\"", "\"cut_length\"", "\"ribbon\"", "\"containers\"", "\"working\""})
+    for (const char* key : {"\"need\"", "\"spare\"", "\"cut_window\"", "\"cut_length\"", "\"ribbon\"",
+                            "\"containers\"", "\"working\""})
         EXPECT_THAT(said.out, testing::HasSubstr(key));
     EXPECT_THAT(said.out, testing::HasSubstr("\"stems_to_cut\": 80")); // 72 + 8, in tens
 }
@@ -90,6 +99,7 @@ TEST_F(CommandLine, SaysWhatIsWrongAndHowToMendIt) {
         int code;
         const char* sentence;
     };
+
     ASSERT_EQ(call("new d.withy --demo").code, 0);
     write("empty.withy", "");
     write("other.withy", "not a season at all, just some words that somebody wrote");

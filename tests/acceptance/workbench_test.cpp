@@ -24,12 +24,21 @@ model::Edit someEdit(const model::Season& season, std::mt19937& random, int n) {
     const int count = std::uniform_int_distribution<int>(1, 40)(random);
     Id<model::Booking> made;
     switch (n % 6) {
-    case 0: return edits::setPieces(season, pick(season.lines), count);
-    case 1: return edits::setCount(season, pick(season.slots), count);
-    case 2: return edits::newBooking(season, "Booking " + std::to_string(n), season.theSettings().firstDay + count, made);
-    case 3: return edits::addLine(season, pick(season.bookings), pick(season.designs), count);
-    case 4: return edits::addPayment(season, pick(season.bookings), season.theSettings().firstDay, Money{count * 100});
-    default: return n % 4 == 1 ? edits::eraseBooking(season, pick(season.bookings)) : edits::eraseLine(season, pick(season.lines));
+    case 0:
+        return edits::setPieces(season, pick(season.lines), count);
+    case 1:
+        return edits::setCount(season, pick(season.slots), count);
+    case 2:
+        return edits::newBooking(season, "Booking " + std::to_string(n),
+                                 season.theSettings().firstDay + count, made);
+    case 3:
+        return edits::addLine(season, pick(season.bookings), pick(season.designs), count);
+    case 4:
+        return edits::addPayment(season, pick(season.bookings), season.theSettings().firstDay,
+                                 Money{count * 100});
+    default:
+        return n % 4 == 1 ? edits::eraseBooking(season, pick(season.bookings))
+                          : edits::eraseLine(season, pick(season.lines));
     }
 }
 
@@ -62,7 +71,8 @@ TEST(Workbench, EveryEditIsInTheFile) {
     {
         Workbench bench(store::SeasonFile::create(path, demoSeason()));
         Id<model::Booking> made;
-        ASSERT_EQ(bench.apply(edits::newBooking(bench.season(), "Barn tea", *Day::fromYmd(2027, 7, 3), made)), QString());
+        ASSERT_EQ(bench.apply(edits::newBooking(bench.season(), "Barn tea", *Day::fromYmd(2027, 7, 3), made)),
+                  QString());
         text = exchange::exportSeason(bench.season());
     }
     const auto again = store::SeasonFile::open(path, store::SeasonFile::Mode::read);
@@ -74,7 +84,8 @@ TEST(Workbench, RefusesInASentenceAndKeepsWhatWasThere) {
     Workbench bench(store::SeasonFile::create(folder.filePath(QStringLiteral("a.withy")), demoSeason()));
     const auto before = exchange::exportSeason(bench.season());
     Id<model::Booking> made;
-    const auto trouble = bench.apply(edits::newBooking(bench.season(), "Early", *Day::fromYmd(2027, 1, 2), made));
+    const auto trouble =
+        bench.apply(edits::newBooking(bench.season(), "Early", *Day::fromYmd(2027, 1, 2), made));
     EXPECT_TRUE(trouble.contains(QStringLiteral("outside the season"))) << trouble.toStdString();
     EXPECT_EQ(exchange::exportSeason(bench.season()), before);
     EXPECT_FALSE(bench.canUndo());

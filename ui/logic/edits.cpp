@@ -60,7 +60,8 @@ Edit eraseBooking(const Season& season, Id<model::Booking> id) {
     return edit.erase(id);
 }
 
-Edit addLine(const Season& season, Id<model::Booking> booking, Id<model::Design> design, std::int64_t pieces) {
+Edit addLine(const Season& season, Id<model::Booking> booking, Id<model::Design> design,
+             std::int64_t pieces) {
     model::Line line;
     line.id = season.lines.nextId();
     line.booking = booking;
@@ -82,7 +83,8 @@ Edit setPieces(const Season& season, Id<model::Line> id, std::int64_t pieces) {
 
 Edit eraseLine(const Season& season, Id<model::Line> id) {
     const auto* line = season.lines.find(id);
-    Edit edit("line.erase", {line ? nameOf(season, model::TableKind::designs, line->design.value) : std::string()});
+    Edit edit("line.erase",
+              {line ? nameOf(season, model::TableKind::designs, line->design.value) : std::string()});
     eraseLineParts(edit, season, id);
     return edit;
 }
@@ -111,7 +113,9 @@ Edit addSlot(const Season& season, Id<model::Design> design, const std::string& 
     choice.id = season.slotPlants.nextId();
     choice.slot = slot.id;
     choice.plant = plant;
-    return Edit("slot.add", {label, nameOf(season, model::TableKind::designs, design.value)}).put(slot).put(choice);
+    return Edit("slot.add", {label, nameOf(season, model::TableKind::designs, design.value)})
+        .put(slot)
+        .put(choice);
 }
 
 Edit setCount(const Season& season, Id<model::Slot> id, std::int64_t count) {

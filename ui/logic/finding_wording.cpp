@@ -19,14 +19,28 @@ public:
     [[nodiscard]] QString design() const {
         using plan::FindingCode;
         switch (f_.code) {
-        case FindingCode::slotWithoutPlant: return tr("%1: no plant is named for “%2”. Add one to count its stems.").arg(subject(0), subject(1));
-        case FindingCode::designWithoutSlots: return tr("%1 has nothing in it yet. Add a slot.").arg(subject(0));
-        case FindingCode::stemsTooShort: return reach();
-        case FindingCode::neckOverfull: return tr("%1: the stems would fill %2 % of the neck and will not go in. Take some out, or use a wider neck.").arg(subject(0), number(0));
-        case FindingCode::neckLoose: return tr("%1: the stems fill only %2 % of the neck and will lean. Tie them, add leaf, or use a narrower neck.").arg(subject(0), number(0));
-        case FindingCode::sizesImpossible: return tr("%1: the %2 cannot be right. Check the sizes.").arg(subject(0), fieldWords(f_.subjects.back()));
-        case FindingCode::ribbonWithoutTail: return tr("%1: the knot has no tails. Give their length.").arg(subject(0));
-        default: return kit();
+        case FindingCode::slotWithoutPlant:
+            return tr("%1: no plant is named for “%2”. Add one to count its stems.")
+                .arg(subject(0), subject(1));
+        case FindingCode::designWithoutSlots:
+            return tr("%1 has nothing in it yet. Add a slot.").arg(subject(0));
+        case FindingCode::stemsTooShort:
+            return reach();
+        case FindingCode::neckOverfull:
+            return tr("%1: the stems would fill %2 % of the neck and will not go in. Take some out, or use a "
+                      "wider neck.")
+                .arg(subject(0), number(0));
+        case FindingCode::neckLoose:
+            return tr("%1: the stems fill only %2 % of the neck and will lean. Tie them, add leaf, or use a "
+                      "narrower neck.")
+                .arg(subject(0), number(0));
+        case FindingCode::sizesImpossible:
+            return tr("%1: the %2 cannot be right. Check the sizes.")
+                .arg(subject(0), fieldWords(f_.subjects.back()));
+        case FindingCode::ribbonWithoutTail:
+            return tr("%1: the knot has no tails. Give their length.").arg(subject(0));
+        default:
+            return kit();
         }
     }
 
@@ -34,12 +48,20 @@ private:
     [[nodiscard]] QString kit() const {
         using plan::FindingCode;
         switch (f_.code) {
-        case FindingCode::ribbonShort: return tr("%1: %2 are missing. Buy a reel, or tie some with another.").arg(subject(0), metres(Millimetres(std::llround(f_.numbers[0]))));
-        case FindingCode::containerShort: return tr("%1: %2 needed, %3 on the shelf.").arg(subject(0), number(0), number(1));
-        case FindingCode::containerNotCounted: return tr("%1: nobody has counted them yet.").arg(subject(0));
-        case FindingCode::sundryShort: return tr("%1: %2 needed, %3 on hand.").arg(subject(0), number(0), number(1));
-        case FindingCode::bucketsShort: return tr("%1 buckets needed, %2 owned. Share some, or cut in two rounds.").arg(number(0), number(1));
-        default: return garden();
+        case FindingCode::ribbonShort:
+            return tr("%1: %2 are missing. Buy a reel, or tie some with another.")
+                .arg(subject(0), metres(Millimetres(std::llround(f_.numbers[0]))));
+        case FindingCode::containerShort:
+            return tr("%1: %2 needed, %3 on the shelf.").arg(subject(0), number(0), number(1));
+        case FindingCode::containerNotCounted:
+            return tr("%1: nobody has counted them yet.").arg(subject(0));
+        case FindingCode::sundryShort:
+            return tr("%1: %2 needed, %3 on hand.").arg(subject(0), number(0), number(1));
+        case FindingCode::bucketsShort:
+            return tr("%1 buckets needed, %2 owned. Share some, or cut in two rounds.")
+                .arg(number(0), number(1));
+        default:
+            return garden();
         }
     }
 
@@ -47,33 +69,56 @@ private:
         using plan::FindingCode;
         switch (f_.code) {
         case FindingCode::noCutWindow:
-            return f_.numbers[1] == 0 ? tr("%1 will not last: its life is %2 days too short. Make up later, store cooler, or swap it.").arg(subject(0), oneDecimal(0))
-                                      : tr("%1 cannot be cut in time: %2 hours are missing. Make up later, or swap it.").arg(subject(0), oneDecimal(0));
-        case FindingCode::openingLate: return tr("%1 will not be open by the event. Cut it further open, or bring it on somewhere warm.").arg(subject(0));
-        case FindingCode::cutInHeat: return tr("The coolest hour to cut is still %1 °C, over the limit of %2 °C. Start earlier, or take shade with you.").arg(oneDecimal(0), oneDecimal(1));
-        case FindingCode::factsMissing: return missing();
-        case FindingCode::noTemperatures: return tr("Neither weather nor usual temperatures are known, so hours go by the sun alone. Give the place's monthly figures.");
-        default: return booking();
+            return f_.numbers[1] == 0
+                       ? tr("%1 will not last: its life is %2 days too short. Make up later, store cooler, "
+                            "or swap it.")
+                             .arg(subject(0), oneDecimal(0))
+                       : tr("%1 cannot be cut in time: %2 hours are missing. Make up later, or swap it.")
+                             .arg(subject(0), oneDecimal(0));
+        case FindingCode::openingLate:
+            return tr("%1 will not be open by the event. Cut it further open, or bring it on somewhere warm.")
+                .arg(subject(0));
+        case FindingCode::cutInHeat:
+            return tr("The coolest hour to cut is still %1 °C, over the limit of %2 °C. Start earlier, or "
+                      "take shade with you.")
+                .arg(oneDecimal(0), oneDecimal(1));
+        case FindingCode::factsMissing:
+            return missing();
+        case FindingCode::noTemperatures:
+            return tr("Neither weather nor usual temperatures are known, so hours go by the sun alone. Give "
+                      "the place's monthly figures.");
+        default:
+            return booking();
         }
     }
 
     [[nodiscard]] QString booking() const {
         using plan::FindingCode;
         switch (f_.code) {
-        case FindingCode::bookingWithoutLines: return tr("Nothing is ordered yet. Add a piece.");
-        case FindingCode::noDrop: return tr("No drop is named: flowers are taken to be due an hour before the guests.");
-        case FindingCode::noVenueTravel: return tr("The way to the venue is not known: %1 minutes are taken.").arg(number(0));
-        case FindingCode::dayTooLong: return tr("There are %1 minutes too few to make it all. Start earlier, or ask a helper.").arg(number(0));
-        case FindingCode::unpricedLines: return tr("%n kind(s) of piece have no price yet, so the sum is too low.", nullptr, count());
-        case FindingCode::openQuestions: return tr("%n question(s) still open.", nullptr, count());
-        case FindingCode::holdEnds: return tr("The hold ends on %1.").arg(shortDay(Day::parse(f_.subjects[0]).value_or(Day{})));
-        default: return {};
+        case FindingCode::bookingWithoutLines:
+            return tr("Nothing is ordered yet. Add a piece.");
+        case FindingCode::noDrop:
+            return tr("No drop is named: flowers are taken to be due an hour before the guests.");
+        case FindingCode::noVenueTravel:
+            return tr("The way to the venue is not known: %1 minutes are taken.").arg(number(0));
+        case FindingCode::dayTooLong:
+            return tr("There are %1 minutes too few to make it all. Start earlier, or ask a helper.")
+                .arg(number(0));
+        case FindingCode::unpricedLines:
+            return tr("%n kind(s) of piece have no price yet, so the sum is too low.", nullptr, count());
+        case FindingCode::openQuestions:
+            return tr("%n question(s) still open.", nullptr, count());
+        case FindingCode::holdEnds:
+            return tr("The hold ends on %1.").arg(shortDay(Day::parse(f_.subjects[0]).value_or(Day{})));
+        default:
+            return {};
         }
     }
 
     [[nodiscard]] QString reach() const {
         QString s = tr("%1 is %2 mm too short for %3. ").arg(subject(0), number(0), subject(1));
-        if (f_.numbers[1] > 0) return s + tr("Use a lower tier, or a jar no deeper than %1 mm.").arg(number(1));
+        if (f_.numbers[1] > 0)
+            return s + tr("Use a lower tier, or a jar no deeper than %1 mm.").arg(number(1));
         return s + tr("Use a lower tier, or pull the stems instead of cutting.");
     }
 
@@ -81,12 +126,22 @@ private:
         QStringList facts;
         for (std::size_t i = 1; i < f_.subjects.size(); ++i)
             facts << fieldWords(f_.subjects[i]);
-        return tr("%1: %2 not known, so usual figures stand in.").arg(subject(0), facts.join(QStringLiteral(", ")));
+        return tr("%1: %2 not known, so usual figures stand in.")
+            .arg(subject(0), facts.join(QStringLiteral(", ")));
     }
 
-    [[nodiscard]] QString subject(std::size_t i) const { return i < f_.subjects.size() ? text(f_.subjects[i]) : QString(); }
-    [[nodiscard]] QString number(std::size_t i) const { return i < f_.numbers.size() ? QString::number(f_.numbers[i], 'g', 6) : QString(); }
-    [[nodiscard]] QString oneDecimal(std::size_t i) const { return i < f_.numbers.size() ? QString::number(f_.numbers[i], 'f', 1) : QString(); }
+    [[nodiscard]] QString subject(std::size_t i) const {
+        return i < f_.subjects.size() ? text(f_.subjects[i]) : QString();
+    }
+
+    [[nodiscard]] QString number(std::size_t i) const {
+        return i < f_.numbers.size() ? QString::number(f_.numbers[i], 'g', 6) : QString();
+    }
+
+    [[nodiscard]] QString oneDecimal(std::size_t i) const {
+        return i < f_.numbers.size() ? QString::number(f_.numbers[i], 'f', 1) : QString();
+    }
+
     [[nodiscard]] int count() const { return f_.numbers.empty() ? 0 : static_cast<int>(f_.numbers[0]); }
 
     const plan::Finding& f_;
@@ -94,6 +149,8 @@ private:
 
 } // namespace
 
-QString sentence(const plan::Finding& finding) { return Say(finding).design(); }
+QString sentence(const plan::Finding& finding) {
+    return Say(finding).design();
+}
 
 } // namespace withy::ui

@@ -13,7 +13,9 @@ const QLocale& british() {
     return locale;
 }
 
-QDate date(Day day) { return QDate(day.year(), day.month(), day.dayOfMonth()); }
+QDate date(Day day) {
+    return QDate(day.year(), day.month(), day.dayOfMonth());
+}
 
 QString grouped(QString digits) {
     for (auto i = digits.size() - 3; i > 0; i -= 3)
@@ -23,9 +25,13 @@ QString grouped(QString digits) {
 
 } // namespace
 
-QString text(const std::string& utf8) { return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size())); }
+QString text(const std::string& utf8) {
+    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
+}
 
-std::string utf8(const QString& text) { return text.toStdString(); }
+std::string utf8(const QString& text) {
+    return text.toStdString();
+}
 
 QString shortDay(Day day) {
     // Qt's British "Sept" is four letters; three keep columns even.
@@ -33,9 +39,13 @@ QString shortDay(Day day) {
            british().toString(date(day), QStringLiteral("MMMM")).left(3);
 }
 
-QString longDay(Day day) { return british().toString(date(day), QStringLiteral("dddd d MMMM yyyy")); }
+QString longDay(Day day) {
+    return british().toString(date(day), QStringLiteral("dddd d MMMM yyyy"));
+}
 
-QString clock(LocalTime time) { return text(time.clock()); }
+QString clock(LocalTime time) {
+    return text(time.clock());
+}
 
 QString whole(std::int64_t n) {
     const QString digits = grouped(QString::number(n < 0 ? -n : n));
@@ -46,7 +56,9 @@ QString metres(Millimetres length) {
     return QString::number(static_cast<double>(length.value) / 1000, 'f', 2) + QStringLiteral(" m");
 }
 
-QString litres(double litres) { return QString::number(litres, 'f', 1); }
+QString litres(double litres) {
+    return QString::number(litres, 'f', 1);
+}
 
 QString amount(Money money, const model::Settings& settings) {
     const int digits = minorDigits(settings.currency).value_or(2);

@@ -13,12 +13,12 @@ namespace withy::ui {
 QString text(const std::string& utf8);
 std::string utf8(const QString& text);
 
-QString shortDay(Day day);        ///< "Fri 10 Sep"
-QString longDay(Day day);         ///< "Friday 10 September 2027"
-QString clock(LocalTime time);    ///< "18:30"
-QString whole(std::int64_t n);    ///< "1,240"
+QString shortDay(Day day);          ///< "Fri 10 Sep"
+QString longDay(Day day);           ///< "Friday 10 September 2027"
+QString clock(LocalTime time);      ///< "18:30"
+QString whole(std::int64_t n);      ///< "1,240"
 QString metres(Millimetres length); ///< "11.04 m"
-QString litres(double litres);    ///< "6.6"
+QString litres(double litres);      ///< "6.6"
 /// With the currency's sign or code: "£9.50", "JPY 1,200".
 QString amount(Money money, const model::Settings& settings);
 

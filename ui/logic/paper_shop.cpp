@@ -17,34 +17,47 @@ std::optional<PaperKind> paperKind(std::string_view word) {
 
 QString paperTitle(PaperKind kind) {
     switch (kind) {
-    case PaperKind::prepSheet: return QCoreApplication::translate("Papers", "Prep sheet");
-    case PaperKind::bookingSummary: return QCoreApplication::translate("Papers", "Booking summary");
-    case PaperKind::seasonOrders: return QCoreApplication::translate("Papers", "Season's orders");
+    case PaperKind::prepSheet:
+        return QCoreApplication::translate("Papers", "Prep sheet");
+    case PaperKind::bookingSummary:
+        return QCoreApplication::translate("Papers", "Booking summary");
+    case PaperKind::seasonOrders:
+        return QCoreApplication::translate("Papers", "Season's orders");
     }
     return {};
 }
 
-bool needsBooking(PaperKind kind) { return kind != PaperKind::seasonOrders; }
+bool needsBooking(PaperKind kind) {
+    return kind != PaperKind::seasonOrders;
+}
 
 papers::Document paperOf(PaperKind kind, const PaperOrder& order) {
     papers::Document d;
     switch (kind) {
-    case PaperKind::prepSheet: d = prepSheet(order); break;
-    case PaperKind::bookingSummary: d = bookingSummary(order); break;
-    case PaperKind::seasonOrders: d = ordersPaper(order); break;
+    case PaperKind::prepSheet:
+        d = prepSheet(order);
+        break;
+    case PaperKind::bookingSummary:
+        d = bookingSummary(order);
+        break;
+    case PaperKind::seasonOrders:
+        d = ordersPaper(order);
+        break;
     }
     d.kind = utf8(paperTitle(kind));
     if (order.printedAt.isValid()) {
         const QDate date = order.printedAt.date();
         const auto day = Day::fromYmd(date.year(), date.month(), date.day());
         d.footPrinted = utf8(QCoreApplication::translate("Papers", "printed %1, %2")
-                                 .arg(shortDay(day.value_or(Day{})), order.printedAt.time().toString(QStringLiteral("HH:mm"))));
+                                 .arg(shortDay(day.value_or(Day{})),
+                                      order.printedAt.time().toString(QStringLiteral("HH:mm"))));
     }
     return d;
 }
 
 paper::PaperSize paperSizeOf(const model::Season& season) {
-    return season.theSettings().paper == model::PaperSize::a4 ? paper::PaperSize::A4 : paper::PaperSize::Letter;
+    return season.theSettings().paper == model::PaperSize::a4 ? paper::PaperSize::A4
+                                                              : paper::PaperSize::Letter;
 }
 
 } // namespace withy::ui

@@ -25,8 +25,10 @@ model::Season load(model::Season season, const QString& folder) {
     model::Edit all("season.load");
     model::Season names = season; // only to look up names and ids while reading
     for (const auto& table : model::allTables()) {
-        const auto csv = read(folder + QLatin1Char('/') + QString::fromUtf8(table.name.data(), static_cast<qsizetype>(table.name.size())) +
-                              QStringLiteral(".csv"));
+        const auto csv =
+            read(folder + QLatin1Char('/') +
+                 QString::fromUtf8(table.name.data(), static_cast<qsizetype>(table.name.size())) +
+                 QStringLiteral(".csv"));
         if (csv.empty()) continue;
         const auto edit = exchange::importTable(names, table.kind, csv);
         if (!edit.ok()) throw std::runtime_error(sentences(edit.error()).toStdString());
@@ -59,6 +61,8 @@ model::Season seasonWithPlants(const model::Settings& settings) {
     return load(std::move(season), QStringLiteral(":/withy/plants"));
 }
 
-model::Season demoSeason() { return load(model::Season{}, QStringLiteral(":/withy/demo")); }
+model::Season demoSeason() {
+    return load(model::Season{}, QStringLiteral(":/withy/demo"));
+}
 
 } // namespace withy::ui

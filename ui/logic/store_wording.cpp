@@ -15,20 +15,44 @@ public:
     static QString of(const store::StoreError& e) {
         using store::StoreFault;
         switch (e.fault) {
-        case StoreFault::notThere: return tr("There is no file %1. Check the name and the folder.").arg(e.path);
-        case StoreFault::isDirectory: return tr("%1 is a folder. Choose a season file in it.").arg(e.path);
-        case StoreFault::empty: return tr("%1 is empty. Open a backup, or begin a new season.").arg(e.path);
-        case StoreFault::notASeason: return tr("%1 is not a Withy season. Choose a file that ends in .withy.").arg(e.path);
-        case StoreFault::damaged: return tr("%1 is damaged and was left as it is. Restore the newest sound backup.").arg(e.path);
-        case StoreFault::dataAtFault: return tr("%1 holds records that cannot be right, and was left as it is.").arg(e.path) + QLatin1Char('\n') + sentences(e.problems);
-        case StoreFault::laterVersion: return tr("%1 was written by a later Withy (file version %2) and was left as it is. Bring Withy up to date to open it.").arg(e.path).arg(e.version);
-        case StoreFault::readOnly: return tr("%1 may be read but not written. Open it for reading, or save a copy elsewhere.").arg(e.path);
-        case StoreFault::lockedBy: return tr("%1 is open in another window (process %2). Close it there, or open it here for reading.").arg(e.path).arg(e.owner.process);
-        case StoreFault::diskFull: return tr("The disk is full. The last change to %1 was not kept; make room and do it again.").arg(e.path);
-        case StoreFault::cannotRead: return tr("%1 cannot be read. Check its rights and the disk.").arg(e.path);
-        case StoreFault::cannotWrite: return tr("%1 cannot be written. Check its rights and the disk.").arg(e.path);
-        case StoreFault::changedByAnother: return tr("%1 was changed by another program. Open it again; the last change was not kept.").arg(e.path);
-        case StoreFault::alreadyThere: return tr("%1 is there already. Choose another name.").arg(e.path);
+        case StoreFault::notThere:
+            return tr("There is no file %1. Check the name and the folder.").arg(e.path);
+        case StoreFault::isDirectory:
+            return tr("%1 is a folder. Choose a season file in it.").arg(e.path);
+        case StoreFault::empty:
+            return tr("%1 is empty. Open a backup, or begin a new season.").arg(e.path);
+        case StoreFault::notASeason:
+            return tr("%1 is not a Withy season. Choose a file that ends in .withy.").arg(e.path);
+        case StoreFault::damaged:
+            return tr("%1 is damaged and was left as it is. Restore the newest sound backup.").arg(e.path);
+        case StoreFault::dataAtFault:
+            return tr("%1 holds records that cannot be right, and was left as it is.").arg(e.path) +
+                   QLatin1Char('\n') + sentences(e.problems);
+        case StoreFault::laterVersion:
+            return tr("%1 was written by a later Withy (file version %2) and was left as it is. Bring Withy "
+                      "up to date to open it.")
+                .arg(e.path)
+                .arg(e.version);
+        case StoreFault::readOnly:
+            return tr("%1 may be read but not written. Open it for reading, or save a copy elsewhere.")
+                .arg(e.path);
+        case StoreFault::lockedBy:
+            return tr("%1 is open in another window (process %2). Close it there, or open it here for "
+                      "reading.")
+                .arg(e.path)
+                .arg(e.owner.process);
+        case StoreFault::diskFull:
+            return tr("The disk is full. The last change to %1 was not kept; make room and do it again.")
+                .arg(e.path);
+        case StoreFault::cannotRead:
+            return tr("%1 cannot be read. Check its rights and the disk.").arg(e.path);
+        case StoreFault::cannotWrite:
+            return tr("%1 cannot be written. Check its rights and the disk.").arg(e.path);
+        case StoreFault::changedByAnother:
+            return tr("%1 was changed by another program. Open it again; the last change was not kept.")
+                .arg(e.path);
+        case StoreFault::alreadyThere:
+            return tr("%1 is there already. Choose another name.").arg(e.path);
         }
         return e.path;
     }
@@ -36,6 +60,8 @@ public:
 
 } // namespace
 
-QString sentence(const store::StoreError& error) { return Say::of(error); }
+QString sentence(const store::StoreError& error) {
+    return Say::of(error);
+}
 
 } // namespace withy::ui

@@ -6,8 +6,11 @@
 namespace withy::ui {
 
 Workbench::Workbench(store::SeasonFile file, std::optional<Day> today, QObject* parent)
-    : QObject(parent), file_(std::move(file)), season_(file_.season()), options_{today},
-      plan_(plan::plan(season_, options_)) {}
+    : QObject(parent)
+    , file_(std::move(file))
+    , season_(file_.season())
+    , options_{today}
+    , plan_(plan::plan(season_, options_)) {}
 
 void Workbench::take(const model::Applied& applied) {
     file_.commit(applied.done);
@@ -49,13 +52,21 @@ QString Workbench::step(std::vector<model::Edit>& from, std::vector<model::Edit>
     return {};
 }
 
-QString Workbench::undo() { return step(undo_, redo_); }
+QString Workbench::undo() {
+    return step(undo_, redo_);
+}
 
-QString Workbench::redo() { return step(redo_, undo_); }
+QString Workbench::redo() {
+    return step(redo_, undo_);
+}
 
-model::EditName Workbench::undoName() const { return undo_.empty() ? model::EditName{} : undo_.back().name(); }
+model::EditName Workbench::undoName() const {
+    return undo_.empty() ? model::EditName{} : undo_.back().name();
+}
 
-model::EditName Workbench::redoName() const { return redo_.empty() ? model::EditName{} : redo_.back().name(); }
+model::EditName Workbench::redoName() const {
+    return redo_.empty() ? model::EditName{} : redo_.back().name();
+}
 
 QString Workbench::saveCopy(const QString& path) const {
     try {

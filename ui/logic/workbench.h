@@ -20,12 +20,17 @@ class Workbench : public QObject {
     Q_OBJECT
 
 public:
-    explicit Workbench(store::SeasonFile file, std::optional<Day> today = std::nullopt, QObject* parent = nullptr);
+    explicit Workbench(store::SeasonFile file, std::optional<Day> today = std::nullopt,
+                       QObject* parent = nullptr);
 
     [[nodiscard]] const model::Season& season() const { return season_; }
+
     [[nodiscard]] const plan::Plan& plan() const { return plan_; }
+
     [[nodiscard]] const QString& path() const { return file_.path(); }
+
     [[nodiscard]] bool canWrite() const { return file_.mode() == store::SeasonFile::Mode::write; }
+
     [[nodiscard]] std::optional<Day> today() const { return options_.today; }
 
     /// On disk before it returns without a word; otherwise the sentence that says why not, and nothing
@@ -33,7 +38,9 @@ public:
     QString apply(const model::Edit& edit);
 
     [[nodiscard]] bool canUndo() const { return !undo_.empty(); }
+
     [[nodiscard]] bool canRedo() const { return !redo_.empty(); }
+
     [[nodiscard]] model::EditName undoName() const;
     [[nodiscard]] model::EditName redoName() const;
     QString undo();

@@ -17,35 +17,52 @@ public:
     static QString figure(const WorkingLine& line) {
         const QString n = number(line.value);
         switch (line.unit) {
-        case Unit::stems: return tr("%1 stems").arg(n);
-        case Unit::pieces: return tr("%1 pieces").arg(n);
-        case Unit::millimetres: return tr("%1 mm").arg(n);
-        case Unit::millilitres: return tr("%1 ml").arg(n);
-        case Unit::grams: return tr("%1 g").arg(n);
-        case Unit::minutes: return tr("%1 min").arg(n);
-        case Unit::hours: return tr("%1 h").arg(n);
-        case Unit::days: return tr("%1 days").arg(n);
-        case Unit::celsius: return tr("%1 °C").arg(n);
-        case Unit::percent: return tr("%1 %").arg(n);
+        case Unit::stems:
+            return tr("%1 stems").arg(n);
+        case Unit::pieces:
+            return tr("%1 pieces").arg(n);
+        case Unit::millimetres:
+            return tr("%1 mm").arg(n);
+        case Unit::millilitres:
+            return tr("%1 ml").arg(n);
+        case Unit::grams:
+            return tr("%1 g").arg(n);
+        case Unit::minutes:
+            return tr("%1 min").arg(n);
+        case Unit::hours:
+            return tr("%1 h").arg(n);
+        case Unit::days:
+            return tr("%1 days").arg(n);
+        case Unit::celsius:
+            return tr("%1 °C").arg(n);
+        case Unit::percent:
+            return tr("%1 %").arg(n);
         case Unit::time: {
             const auto t = LocalTime::fromMinutes(static_cast<std::int64_t>(line.value));
             return shortDay(t.day) + QLatin1Char(' ') + clock(t);
         }
         case Unit::none:
         case Unit::count:
-        case Unit::minorMoney: break;
+        case Unit::minorMoney:
+            break;
         }
         return n;
     }
 
     static QString sign(Step step) {
         switch (step) {
-        case Step::plus: return QStringLiteral("+ ");
-        case Step::minus: return QStringLiteral("- ");
-        case Step::times: return QStringLiteral("x ");
-        case Step::over: return QStringLiteral("/ ");
-        case Step::result: return QStringLiteral("= ");
-        case Step::given: break;
+        case Step::plus:
+            return QStringLiteral("+ ");
+        case Step::minus:
+            return QStringLiteral("- ");
+        case Step::times:
+            return QStringLiteral("x ");
+        case Step::over:
+            return QStringLiteral("/ ");
+        case Step::result:
+            return QStringLiteral("= ");
+        case Step::given:
+            break;
         }
         return {};
     }
@@ -61,14 +78,22 @@ public:
 
     static QString basis(Basis b) {
         switch (b) {
-        case Basis::counted: return tr("counted");
-        case Basis::lastSeasons: return tr("last seasons");
-        case Basis::published: return tr("published");
-        case Basis::commonPractice: return tr("common practice");
-        case Basis::fromMemory: return tr("from memory");
-        case Basis::mine: return tr("mine");
-        case Basis::computed: return tr("worked out");
-        case Basis::notKnown: return tr("not known");
+        case Basis::counted:
+            return tr("counted");
+        case Basis::lastSeasons:
+            return tr("last seasons");
+        case Basis::published:
+            return tr("published");
+        case Basis::commonPractice:
+            return tr("common practice");
+        case Basis::fromMemory:
+            return tr("from memory");
+        case Basis::mine:
+            return tr("mine");
+        case Basis::computed:
+            return tr("worked out");
+        case Basis::notKnown:
+            return tr("not known");
         }
         return {};
     }
@@ -76,7 +101,9 @@ public:
 
 } // namespace
 
-QString basisWords(Basis basis) { return Say::basis(basis); }
+QString basisWords(Basis basis) {
+    return Say::basis(basis);
+}
 
 QStringList lines(const Working& working) {
     QStringList out;

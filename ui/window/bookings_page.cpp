@@ -26,12 +26,14 @@ namespace withy::ui {
 namespace {
 
 QDateTime dateTime(LocalTime t) {
-    return {QDate(t.day.year(), t.day.month(), t.day.dayOfMonth()), QTime(t.minute / 60, t.minute % 60), Qt::UTC};
+    return {QDate(t.day.year(), t.day.month(), t.day.dayOfMonth()), QTime(t.minute / 60, t.minute % 60),
+            Qt::UTC};
 }
 
 LocalTime localTime(const QDateTime& t) {
     const QDate d = t.date();
-    return {Day::fromYmd(d.year(), d.month(), d.day()).value_or(Day{}), t.time().hour() * 60 + t.time().minute()};
+    return {Day::fromYmd(d.year(), d.month(), d.day()).value_or(Day{}),
+            t.time().hour() * 60 + t.time().minute()};
 }
 
 QTableWidget* table(const QStringList& heads, const QString& name) {
@@ -149,7 +151,8 @@ void BookingsPage::newBooking() {
     Id<model::Booking> made;
     const Day day = bench_.today().value_or(bench_.season().theSettings().firstDay);
     const auto& s = bench_.season().theSettings();
-    take(edits::newBooking(bench_.season(), utf8(tr("New booking")), std::clamp(day, s.firstDay, s.lastDay), made));
+    take(edits::newBooking(bench_.season(), utf8(tr("New booking")), std::clamp(day, s.firstDay, s.lastDay),
+                           made));
     choose(made);
     title_->setFocus();
     title_->selectAll();
@@ -157,7 +160,8 @@ void BookingsPage::newBooking() {
 
 void BookingsPage::addPiece() {
     if (!chosen_ || design_->currentIndex() < 0) return;
-    take(edits::addLine(bench_.season(), *chosen_, Id<model::Design>(design_->currentData().toLongLong()), count_->value()));
+    take(edits::addLine(bench_.season(), *chosen_, Id<model::Design>(design_->currentData().toLongLong()),
+                        count_->value()));
 }
 
 void BookingsPage::keepBrief() {
@@ -169,7 +173,8 @@ void BookingsPage::keepBrief() {
     b.eventStart = localTime(start_->dateTime());
     b.eventEnd = localTime(end_->dateTime());
     // A booking moved to another day keeps its length.
-    if (b.eventEnd == old->eventEnd && b.eventStart != old->eventStart) b.eventEnd = b.eventStart + (old->eventEnd - old->eventStart);
+    if (b.eventEnd == old->eventEnd && b.eventStart != old->eventStart)
+        b.eventEnd = b.eventStart + (old->eventEnd - old->eventStart);
     b.standing = static_cast<model::Standing>(standing_->currentIndex());
     take(edits::put("booking.change", b, {b.title}));
 }
@@ -184,11 +189,14 @@ void BookingsPage::showList() {
     std::vector<const model::Booking*> order;
     for (const auto& b : bench_.season().bookings)
         order.push_back(&b);
-    std::stable_sort(order.begin(), order.end(), [](const auto* a, const auto* b) { return a->eventStart < b->eventStart; });
+    std::stable_sort(order.begin(), order.end(),
+                     [](const auto* a, const auto* b) { return a->eventStart < b->eventStart; });
     list_->clear();
     for (const auto* b : order) {
-        auto* item = new QListWidgetItem(text(b->title) + QLatin1Char('\n') + shortDay(b->eventStart.day) + QStringLiteral(", ") +
-                                         text(std::string(model::wordOf(b->standing))), list_);
+        auto* item =
+            new QListWidgetItem(text(b->title) + QLatin1Char('\n') + shortDay(b->eventStart.day) +
+                                    QStringLiteral(", ") + text(std::string(model::wordOf(b->standing))),
+                                list_);
         item->setData(Qt::UserRole, QVariant::fromValue<qlonglong>(b->id.value));
         if (chosen_ == b->id) list_->setCurrentItem(item);
     }
@@ -207,13 +215,16 @@ void BookingsPage::showChosen() {
     stems_->setRowCount(0);
     kit_->clear();
     if (!b) {
-        answer_->setText(tr("Nothing booked yet. Start with a date, and the garden will say what it can give."));
+        answer_->setText(
+            tr("Nothing booked yet. Start with a date, and the garden will say what it can give."));
     } else {
         const auto& plan = *bench_.plan().bookings.at(b->id);
         start_->setDateTime(dateTime(b->eventStart));
         end_->setDateTime(dateTime(b->eventEnd));
         standing_->setCurrentIndex(static_cast<int>(b->standing));
-        answer_->setText(tr("%1 stems needed, %2 to cut. Make up from %3 %4.").arg(whole(plan.stemsNeeded.value), whole(plan.stemsToCut.value), shortDay(plan.makeUpStart.day), clock(plan.makeUpStart)));
+        answer_->setText(tr("%1 stems needed, %2 to cut. Make up from %3 %4.")
+                             .arg(whole(plan.stemsNeeded.value), whole(plan.stemsToCut.value),
+                                  shortDay(plan.makeUpStart.day), clock(plan.makeUpStart)));
         showPieces(plan);
         showStems(plan);
     }
@@ -232,7 +243,9 @@ void BookingsPage::showPieces(const plan::BookingPlan& plan) {
         count->setAccessibleName(tr("Pieces of %1").arg(pieces_->item(row, 0)->text()));
         count->setKeyboardTracking(false);
         // Queued: the edit rebuilds this table, and the box must have finished with its signal by then.
-        connect(count, &QSpinBox::valueChanged, this, [this, id](int n) { take(edits::setPieces(bench_.season(), id, n)); }, Qt::QueuedConnection);
+        connect(
+            count, &QSpinBox::valueChanged, this,
+            [this, id](int n) { take(edits::setPieces(bench_.season(), id, n)); }, Qt::QueuedConnection);
         pieces_->setCellWidget(row, 1, count);
         pieces_->setItem(row, 2, cell(whole(line.stems.value), true));
     }
@@ -257,7 +270,8 @@ void BookingsPage::showStems(const plan::BookingPlan& plan) {
     }
     QStringList kit;
     for (const auto& c : plan.kit.containers)
-        kit << tr("%1 %2").arg(whole(shed::wholeUnits(c.total.needed)), text(bench_.season().containers.find(c.container)->name));
+        kit << tr("%1 %2").arg(whole(shed::wholeUnits(c.total.needed)),
+                               text(bench_.season().containers.find(c.container)->name));
     for (const auto& r : plan.kit.ribbons)
         kit << tr("%1 of %2").arg(metres(r.needed), text(bench_.season().ribbons.find(r.ribbon)->name));
     if (plan.kit.water.total.value > 0) kit << tr("%1 litres of water").arg(litres(plan.kit.water.litres));

@@ -25,6 +25,7 @@ public:
     explicit BookingsPage(Workbench& bench, QWidget* parent = nullptr);
 
     [[nodiscard]] std::optional<Id<model::Booking>> chosen() const { return chosen_; }
+
     void choose(Id<model::Booking> id);
     void newBooking();
 

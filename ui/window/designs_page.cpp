@@ -109,7 +109,8 @@ void DesignsPage::keepContainer() {
 void DesignsPage::addSlot() {
     if (!chosen_ || plant_->currentIndex() < 0) return;
     const QString label = label_->text().isEmpty() ? plant_->currentText() : label_->text();
-    take(edits::addSlot(bench_.season(), *chosen_, utf8(label), Id<model::Plant>(plant_->currentData().toLongLong()), count_->value()));
+    take(edits::addSlot(bench_.season(), *chosen_, utf8(label),
+                        Id<model::Plant>(plant_->currentData().toLongLong()), count_->value()));
     label_->clear();
 }
 
@@ -141,7 +142,8 @@ void DesignsPage::showChosen() {
     numbers_->setText(tr("Choose a design, or draw your first piece."));
     showing_ = false;
     if (!d) return;
-    container_->setCurrentIndex(std::max(0, container_->findData(QVariant::fromValue<qlonglong>(d->container ? d->container->value : 0))));
+    container_->setCurrentIndex(std::max(
+        0, container_->findData(QVariant::fromValue<qlonglong>(d->container ? d->container->value : 0))));
     const auto& plan = *bench_.plan().designs.at(d->id);
     table_->setRowCount(static_cast<int>(plan.slots.size()));
     for (int row = 0; row < table_->rowCount(); ++row) {
@@ -153,13 +155,18 @@ void DesignsPage::showChosen() {
         count->setValue(static_cast<int>(slot.count.value));
         count->setAccessibleName(tr("Stems of %1").arg(text(slot.label)));
         count->setKeyboardTracking(false);
-        connect(count, &QSpinBox::valueChanged, this, [this, id = slot.id](int n) { take(edits::setCount(bench_.season(), id, n)); }, Qt::QueuedConnection);
+        connect(
+            count, &QSpinBox::valueChanged, this,
+            [this, id = slot.id](int n) { take(edits::setCount(bench_.season(), id, n)); },
+            Qt::QueuedConnection);
         table_->setCellWidget(row, 1, count);
         QStringList plants;
         for (const auto& [plant, share] : sp.fill)
             plants << text(bench_.season().plants.find(plant)->name);
         table_->setItem(row, 2, new QTableWidgetItem(plants.join(QStringLiteral(", "))));
-        table_->setItem(row, 3, new QTableWidgetItem(sp.cutLength ? tr("%1 mm").arg(sp.cutLength->length.value) : QString()));
+        table_->setItem(
+            row, 3,
+            new QTableWidgetItem(sp.cutLength ? tr("%1 mm").arg(sp.cutLength->length.value) : QString()));
     }
     QStringList words{tr("%1 stems a piece").arg(plan.stemsPerPiece.value)};
     if (plan.water) words << tr("%1 ml of water").arg(plan.water->water.value);

@@ -26,7 +26,8 @@ MainWindow::MainWindow(std::unique_ptr<Workbench> bench) : bench_(std::move(benc
     addActions();
     for (auto* page : {static_cast<QWidget*>(bookings_), static_cast<QWidget*>(designs_)})
         page->setContentsMargins(8, 8, 8, 8);
-    connect(bookings_, &BookingsPage::refused, this, [this](const QString& s) { statusBar()->showMessage(s); });
+    connect(bookings_, &BookingsPage::refused, this,
+            [this](const QString& s) { statusBar()->showMessage(s); });
     connect(designs_, &DesignsPage::refused, this, [this](const QString& s) { statusBar()->showMessage(s); });
     connect(bench_.get(), &Workbench::changed, this, &MainWindow::showHistory);
     showHistory();
@@ -44,7 +45,8 @@ void MainWindow::addActions() {
         auto* action = bar->addAction(words);
         action->setObjectName(id);
         action->setShortcut(keys);
-        action->setToolTip(words + QStringLiteral(" (") + keys.toString(QKeySequence::NativeText) + QLatin1Char(')'));
+        action->setToolTip(words + QStringLiteral(" (") + keys.toString(QKeySequence::NativeText) +
+                           QLatin1Char(')'));
         connect(action, &QAction::triggered, this, then);
         return action;
     };
@@ -56,18 +58,25 @@ void MainWindow::addActions() {
         places_->setCurrentWidget(designs_);
         designs_->newDesign();
     });
-    undo_ = add(tr("Undo"), QStringLiteral("edit.undo"), QKeySequence::Undo, [this] { statusBar()->showMessage(bench_->undo()); });
-    redo_ = add(tr("Redo"), QStringLiteral("edit.redo"), QKeySequence::Redo, [this] { statusBar()->showMessage(bench_->redo()); });
-    add(tr("Prep sheet"), QStringLiteral("paper.prep"), QKeySequence::Print, [this] { showPaper(PaperKind::prepSheet); });
-    add(tr("Booking summary"), QStringLiteral("paper.booking"), Qt::CTRL | Qt::Key_B, [this] { showPaper(PaperKind::bookingSummary); });
-    add(tr("Season's orders"), QStringLiteral("paper.orders"), Qt::CTRL | Qt::Key_O, [this] { showPaper(PaperKind::seasonOrders); });
+    undo_ = add(tr("Undo"), QStringLiteral("edit.undo"), QKeySequence::Undo,
+                [this] { statusBar()->showMessage(bench_->undo()); });
+    redo_ = add(tr("Redo"), QStringLiteral("edit.redo"), QKeySequence::Redo,
+                [this] { statusBar()->showMessage(bench_->redo()); });
+    add(tr("Prep sheet"), QStringLiteral("paper.prep"), QKeySequence::Print,
+        [this] { showPaper(PaperKind::prepSheet); });
+    add(tr("Booking summary"), QStringLiteral("paper.booking"), Qt::CTRL | Qt::Key_B,
+        [this] { showPaper(PaperKind::bookingSummary); });
+    add(tr("Season's orders"), QStringLiteral("paper.orders"), Qt::CTRL | Qt::Key_O,
+        [this] { showPaper(PaperKind::seasonOrders); });
 }
 
 void MainWindow::showHistory() {
     undo_->setEnabled(bench_->canUndo());
     redo_->setEnabled(bench_->canRedo());
-    undo_->setToolTip(bench_->canUndo() ? tr("Undo: %1").arg(edits::inWords(bench_->undoName())) : tr("Nothing to undo"));
-    redo_->setToolTip(bench_->canRedo() ? tr("Redo: %1").arg(edits::inWords(bench_->redoName())) : tr("Nothing to redo"));
+    undo_->setToolTip(bench_->canUndo() ? tr("Undo: %1").arg(edits::inWords(bench_->undoName()))
+                                        : tr("Nothing to undo"));
+    redo_->setToolTip(bench_->canRedo() ? tr("Redo: %1").arg(edits::inWords(bench_->redoName()))
+                                        : tr("Nothing to redo"));
 }
 
 void MainWindow::showPaper(PaperKind kind) {
@@ -76,7 +85,9 @@ void MainWindow::showPaper(PaperKind kind) {
         statusBar()->showMessage(tr("Choose a booking first."));
         return;
     }
-    PaperDialog(paperOf(kind, {bench_->season(), bench_->plan(), booking, QDateTime::currentDateTime()}), paperSizeOf(bench_->season()), this).exec();
+    PaperDialog(paperOf(kind, {bench_->season(), bench_->plan(), booking, QDateTime::currentDateTime()}),
+                paperSizeOf(bench_->season()), this)
+        .exec();
 }
 
 } // namespace withy::ui

@@ -39,7 +39,10 @@ QPixmap pixmapOf(const paper::Page& page, paper::PaperSize size) {
 } // namespace
 
 PaperDialog::PaperDialog(papers::Document document, paper::PaperSize size, QWidget* parent)
-    : QDialog(parent), document_(std::move(document)), size_(size), layout_(paper::layoutDocument(document_, size_)) {
+    : QDialog(parent)
+    , document_(std::move(document))
+    , size_(size)
+    , layout_(paper::layoutDocument(document_, size_)) {
     setWindowTitle(text(document_.kind) + QStringLiteral(", ") + text(document_.name));
     auto* pages = new QWidget;
     auto* column = new QVBoxLayout(pages);
@@ -70,12 +73,18 @@ PaperDialog::PaperDialog(papers::Document document, paper::PaperSize size, QWidg
 }
 
 void PaperDialog::savePdf() {
-    const QString name = QFileDialog::getSaveFileName(this, tr("Keep as PDF"), text(document_.name) + QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
+    const QString name = QFileDialog::getSaveFileName(
+        this, tr("Keep as PDF"), text(document_.name) + QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
     if (name.isEmpty()) return;
     QSaveFile file(name);
-    const bool kept = file.open(QIODevice::WriteOnly) &&
-                      paper::writePdf(file, layout_, {windowTitle(), QStringLiteral("Withy"), QDateTime::currentDateTime()}) && file.commit();
-    if (!kept) QMessageBox::warning(this, tr("Not kept"), tr("%1 cannot be written. Check the folder and the disk.").arg(name));
+    const bool kept =
+        file.open(QIODevice::WriteOnly) &&
+        paper::writePdf(file, layout_,
+                        {windowTitle(), QStringLiteral("Withy"), QDateTime::currentDateTime()}) &&
+        file.commit();
+    if (!kept)
+        QMessageBox::warning(this, tr("Not kept"),
+                             tr("%1 cannot be written. Check the folder and the disk.").arg(name));
 }
 
 void PaperDialog::print() {

@@ -19,7 +19,9 @@ class Summary {
 
 public:
     explicit Summary(const PaperOrder& order)
-        : season_(order.season), plan_(*order.plan.bookings.at(*order.booking)), booking_(*season_.bookings.find(*order.booking)) {}
+        : season_(order.season)
+        , plan_(*order.plan.bookings.at(*order.booking))
+        , booking_(*season_.bookings.find(*order.booking)) {}
 
     papers::Document document() {
         papers::Document d;
@@ -40,7 +42,8 @@ public:
 
 private:
     void line(papers::Document& d, const QString& what, const std::string& words) {
-        if (!words.empty()) d.body.push_back(Block{papers::Paragraph{strong(utf8(what) + ": ") + plain(words), false}});
+        if (!words.empty())
+            d.body.push_back(Block{papers::Paragraph{strong(utf8(what) + ": ") + plain(words), false}});
     }
 
     void addBrief(papers::Document& d) {
@@ -56,29 +59,45 @@ private:
         line(d, tr("Candles"), booking_.candles);
         for (const auto& q : season_.questions) {
             if (q.booking != booking_.id || !q.answer.empty()) continue;
-            d.body.push_back(Block{papers::TickRow{plain(q.text), plain(q.neededBy ? utf8(tr("by %1").arg(shortDay(*q.neededBy))) : std::string()), true}});
+            d.body.push_back(Block{papers::TickRow{
+                plain(q.text),
+                plain(q.neededBy ? utf8(tr("by %1").arg(shortDay(*q.neededBy))) : std::string()), true}});
         }
     }
 
     [[nodiscard]] papers::Table pieces() const {
         papers::Table t;
         t.title = utf8(tr("Pieces"));
-        t.columns = {{utf8(tr("piece")), Align::Left, 1, false}, {utf8(tr("pieces")), Align::Right, 0, true}, {utf8(tr("spare")), Align::Right, 0, true}, {utf8(tr("stems")), Align::Right, 0, true}};
+        t.columns = {{utf8(tr("piece")), Align::Left, 1, false},
+                     {utf8(tr("pieces")), Align::Right, 0, true},
+                     {utf8(tr("spare")), Align::Right, 0, true},
+                     {utf8(tr("stems")), Align::Right, 0, true}};
         for (const auto& l : plan_.lines) {
             const auto& record = *season_.lines.find(l.line);
-            t.rows.push_back({{plain(season_.designs.find(l.design)->name), plain(utf8(whole(record.pieces.value))), plain(utf8(whole(record.sparePieces.value))), plain(utf8(whole(l.stems.value)))}, papers::RowKind::Body});
+            t.rows.push_back(
+                {{plain(season_.designs.find(l.design)->name), plain(utf8(whole(record.pieces.value))),
+                  plain(utf8(whole(record.sparePieces.value))), plain(utf8(whole(l.stems.value)))},
+                 papers::RowKind::Body});
         }
-        t.rows.push_back({{plain(utf8(tr("all"))), {}, {}, plain(utf8(whole(plan_.stemsNeeded.value)))}, papers::RowKind::Total});
+        t.rows.push_back({{plain(utf8(tr("all"))), {}, {}, plain(utf8(whole(plan_.stemsNeeded.value)))},
+                          papers::RowKind::Total});
         return t;
     }
 
     [[nodiscard]] papers::Table stems() const {
         papers::Table t;
         t.title = utf8(tr("Stems"));
-        t.columns = {{utf8(tr("plant")), Align::Left, 1, false}, {utf8(tr("need")), Align::Right, 0, true}, {utf8(tr("spare")), Align::Right, 0, true}, {utf8(tr("to cut")), Align::Right, 0, true}, {utf8(tr("when")), Align::Left, 0, false}};
+        t.columns = {{utf8(tr("plant")), Align::Left, 1, false},
+                     {utf8(tr("need")), Align::Right, 0, true},
+                     {utf8(tr("spare")), Align::Right, 0, true},
+                     {utf8(tr("to cut")), Align::Right, 0, true},
+                     {utf8(tr("when")), Align::Left, 0, false}};
         for (const auto& n : plan_.needs) {
             const auto& spare = n.need.spare + n.need.toBunches;
-            t.rows.push_back({{plain(season_.plants.find(n.plant)->name), plain(utf8(whole(n.need.need.value))), plain(utf8(whole(spare.value))), strong(utf8(whole(n.need.total.value))), plain(utf8(when(n)))}, papers::RowKind::Body});
+            t.rows.push_back({{plain(season_.plants.find(n.plant)->name),
+                               plain(utf8(whole(n.need.need.value))), plain(utf8(whole(spare.value))),
+                               strong(utf8(whole(n.need.total.value))), plain(utf8(when(n)))},
+                              papers::RowKind::Body});
         }
         return t;
     }
@@ -93,7 +112,8 @@ private:
         for (const auto& drop : season_.drops) {
             if (drop.booking != booking_.id) continue;
             std::string who = drop.receivedBy.empty() ? utf8(tr("nobody named yet")) : drop.receivedBy;
-            line(d, tr("Drop, %1 %2").arg(shortDay(drop.time.day), clock(drop.time)), drop.place + ". " + utf8(tr("Received by: ")) + who);
+            line(d, tr("Drop, %1 %2").arg(shortDay(drop.time.day), clock(drop.time)),
+                 drop.place + ". " + utf8(tr("Received by: ")) + who);
         }
     }
 
@@ -129,21 +149,27 @@ private:
 
 } // namespace
 
-papers::Document bookingSummary(const PaperOrder& order) { return Summary(order).document(); }
+papers::Document bookingSummary(const PaperOrder& order) {
+    return Summary(order).document();
+}
 
 QString piecesInWords(const model::Season& season, const plan::BookingPlan& plan) {
     QStringList all;
     for (const auto& l : plan.lines)
-        all << whole(season.lines.find(l.line)->pieces.value) + QLatin1Char(' ') + text(season.designs.find(l.design)->name);
+        all << whole(season.lines.find(l.line)->pieces.value) + QLatin1Char(' ') +
+                   text(season.designs.find(l.design)->name);
     if (all.size() > 3) {
         std::int64_t rest = 0;
         for (std::size_t i = 2; i < plan.lines.size(); ++i)
             rest += season.lines.find(plan.lines[i].line)->pieces.value;
-        return all[0] + QStringLiteral(", ") + all[1] + QCoreApplication::translate("Papers", " and %n more", nullptr, static_cast<int>(rest));
+        return all[0] + QStringLiteral(", ") + all[1] +
+               QCoreApplication::translate("Papers", " and %n more", nullptr, static_cast<int>(rest));
     }
     return all.join(QStringLiteral(", "));
 }
 
-QString standingWords(model::Standing standing) { return text(std::string(model::wordOf(standing))); }
+QString standingWords(model::Standing standing) {
+    return text(std::string(model::wordOf(standing)));
+}
 
 } // namespace withy::ui

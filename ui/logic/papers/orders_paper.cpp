@@ -12,14 +12,17 @@ namespace {
 using papers::Align;
 using papers::plain;
 
-QString say(const char* words) { return QCoreApplication::translate("OrdersPaper", words); }
+QString say(const char* words) {
+    return QCoreApplication::translate("OrdersPaper", words);
+}
 
 papers::TableRow rowOf(const model::Season& season, const review::OrderRow& row, const std::string& first,
                        const std::string& title, const std::string& standing, papers::RowKind kind) {
     const auto& s = season.theSettings();
     const std::string mark = row.unpriced > 0 ? "+?" : "";
-    return {{plain(first), plain(title), plain(standing), plain(utf8(whole(row.pieces.value))), plain(utf8(whole(row.stems.value))),
-             plain(utf8(amount(row.income, s)) + mark), plain(utf8(amount(row.owed, s))), plain(utf8(amount(row.gift, s)))},
+    return {{plain(first), plain(title), plain(standing), plain(utf8(whole(row.pieces.value))),
+             plain(utf8(whole(row.stems.value))), plain(utf8(amount(row.income, s)) + mark),
+             plain(utf8(amount(row.owed, s))), plain(utf8(amount(row.gift, s)))},
             kind};
 }
 
@@ -37,18 +40,22 @@ papers::Document ordersPaper(const PaperOrder& order) {
                plain(utf8(say("given "))) + papers::strong(utf8(amount(orders.sum.gift, s)))};
     papers::Table t;
     t.small = true;
-    t.columns = {{utf8(say("day")), Align::Left, 0, false},     {utf8(say("booking")), Align::Left, 1, false},
-                 {utf8(say("standing")), Align::Left, 0, false}, {utf8(say("pieces")), Align::Right, 0, true},
-                 {utf8(say("stems")), Align::Right, 0, true},   {utf8(say("asked")), Align::Right, 0, true},
-                 {utf8(say("owed")), Align::Right, 0, true},    {utf8(say("given")), Align::Right, 0, true}};
+    t.columns = {
+        {utf8(say("day")), Align::Left, 0, false},      {utf8(say("booking")), Align::Left, 1, false},
+        {utf8(say("standing")), Align::Left, 0, false}, {utf8(say("pieces")), Align::Right, 0, true},
+        {utf8(say("stems")), Align::Right, 0, true},    {utf8(say("asked")), Align::Right, 0, true},
+        {utf8(say("owed")), Align::Right, 0, true},     {utf8(say("given")), Align::Right, 0, true}};
     for (const auto& row : orders.rows) {
         const auto& b = *order.season.bookings.find(row.booking);
-        t.rows.push_back(rowOf(order.season, row, utf8(shortDay(b.eventStart.day)), b.title, utf8(standingWords(b.standing)), papers::RowKind::Body));
+        t.rows.push_back(rowOf(order.season, row, utf8(shortDay(b.eventStart.day)), b.title,
+                               utf8(standingWords(b.standing)), papers::RowKind::Body));
     }
-    t.rows.push_back(rowOf(order.season, orders.sum, utf8(say("all")), utf8(say("lost ones left out")), "", papers::RowKind::Total));
+    t.rows.push_back(rowOf(order.season, orders.sum, utf8(say("all")), utf8(say("lost ones left out")), "",
+                           papers::RowKind::Total));
     d.body.push_back(papers::Block{std::move(t)});
     if (orders.sum.unpriced > 0)
-        d.body.push_back(papers::Block{papers::Paragraph{plain(utf8(say("+? some pieces have no price yet: the true sum is higher."))), true}});
+        d.body.push_back(papers::Block{papers::Paragraph{
+            plain(utf8(say("+? some pieces have no price yet: the true sum is higher."))), true}});
     d.footWhat = s.seasonName;
     return d;
 }

@@ -22,8 +22,12 @@ class Sheet {
 
 public:
     explicit Sheet(const PaperOrder& order)
-        : season_(order.season), index_(order.season), plan_(*order.plan.bookings.at(*order.booking)), all_(order.plan),
-          booking_(*season_.bookings.find(*order.booking)), day_(prepDay(plan_)) {}
+        : season_(order.season)
+        , index_(order.season)
+        , plan_(*order.plan.bookings.at(*order.booking))
+        , all_(order.plan)
+        , booking_(*season_.bookings.find(*order.booking))
+        , day_(prepDay(plan_)) {}
 
     papers::Document document() {
         papers::Document d;
@@ -36,7 +40,9 @@ public:
         fillRight(columns.right);
         d.body.push_back(Block{std::move(columns)});
         d.last.push_back(Block{writeHere()});
-        d.footWhat = utf8(tr("%1, %2, guests %3").arg(text(booking_.title), shortDay(booking_.eventStart.day), clock(booking_.eventStart)));
+        d.footWhat = utf8(
+            tr("%1, %2, guests %3")
+                .arg(text(booking_.title), shortDay(booking_.eventStart.day), clock(booking_.eventStart)));
         return d;
     }
 
@@ -56,7 +62,9 @@ private:
         if (heat.sunrise)
             out.push_back(plain(utf8(tr("sunrise "))) + strong(hourText(*heat.sunrise)));
         else
-            out.push_back(plain(utf8(day.garden.sun == garden::SunStatus::allDay ? tr("the sun does not set") : tr("the sun does not rise"))));
+            out.push_back(
+                plain(utf8(day.garden.sun == garden::SunStatus::allDay ? tr("the sun does not set")
+                                                                       : tr("the sun does not rise"))));
         if (day.basis) {
             const double limit = season_.theSettings().heatLimitCelsius;
             const auto over = garden::firstHourAbove(heat, limit);
@@ -89,20 +97,25 @@ private:
     void addDesign(const plan::LinePlan& line, std::vector<Block>& right) const {
         const auto& design = *season_.designs.find(line.design);
         const auto& dp = *all_.designs.at(line.design);
-        right.push_back(Block{papers::SectionHead{design.name, plain(utf8(tr("%1 stems").arg(dp.stemsPerPiece.value)))}});
+        right.push_back(
+            Block{papers::SectionHead{design.name, plain(utf8(tr("%1 stems").arg(dp.stemsPerPiece.value)))}});
         QStringList lengths;
         for (const auto& slot : dp.slots) {
             const auto& record = *season_.slots.find(slot.slot);
             std::string plants;
             for (const auto& [plant, share] : slot.fill)
                 plants += (plants.empty() ? "" : ", ") + season_.plants.find(plant)->name;
-            right.push_back(Block{papers::CountRow{std::to_string(record.count.value), record.label, plants}});
+            right.push_back(
+                Block{papers::CountRow{std::to_string(record.count.value), record.label, plants}});
             if (!slot.cutLength) continue;
-            const QString length = tr("%1 %2").arg(text(std::string(model::wordOf(record.tier)))).arg(slot.cutLength->length.value);
+            const QString length = tr("%1 %2")
+                                       .arg(text(std::string(model::wordOf(record.tier))))
+                                       .arg(slot.cutLength->length.value);
             if (!lengths.contains(length)) lengths << length;
         }
         if (!lengths.isEmpty())
-            right.push_back(Block{papers::Paragraph{plain(utf8(tr("Cut %1 mm").arg(lengths.join(QStringLiteral(", "))))), true}});
+            right.push_back(Block{papers::Paragraph{
+                plain(utf8(tr("Cut %1 mm").arg(lengths.join(QStringLiteral(", "))))), true}});
     }
 
     void addLayOut(std::vector<Block>& right) const {
@@ -110,11 +123,13 @@ private:
         if (kit.containers.empty() && kit.sundries.empty() && !kit.buckets) return;
         right.push_back(Block{papers::SectionHead{utf8(tr("Lay out")), {}}});
         for (const auto& c : kit.containers)
-            tick(right, whole(shed::wholeUnits(c.total.needed)), text(season_.containers.find(c.container)->name));
+            tick(right, whole(shed::wholeUnits(c.total.needed)),
+                 text(season_.containers.find(c.container)->name));
         if (kit.buckets) tick(right, whole(kit.buckets->total), tr("clean buckets"));
         for (const auto& s : kit.sundries) {
             const auto& sundry = *season_.sundries.find(s.sundry);
-            tick(right, QString::number(static_cast<double>(s.total.needed) / 1000), text(sundry.unit) + QLatin1Char(' ') + text(sundry.name));
+            tick(right, QString::number(static_cast<double>(s.total.needed) / 1000),
+                 text(sundry.unit) + QLatin1Char(' ') + text(sundry.name));
         }
     }
 
@@ -129,20 +144,28 @@ private:
             const auto& water = all_.designs.at(line.design)->water;
             if (!water) continue;
             const double litresAll = static_cast<double>(water->water.value * line.pieces.value) / 1000;
-            right.push_back(Block{papers::FigureLine{utf8(tr("%1 litres").arg(litres(litresAll))),
-                                                     plain(utf8(tr("%1, %2 ml each").arg(text(season_.designs.find(line.design)->name)).arg(water->water.value)))}});
+            right.push_back(
+                Block{papers::FigureLine{utf8(tr("%1 litres").arg(litres(litresAll))),
+                                         plain(utf8(tr("%1, %2 ml each")
+                                                        .arg(text(season_.designs.find(line.design)->name))
+                                                        .arg(water->water.value)))}});
         }
     }
 
     void addRibbon(std::vector<Block>& right) const {
         for (const auto& need : plan_.kit.ribbons) {
             const auto& ribbon = *season_.ribbons.find(need.ribbon);
-            right.push_back(Block{papers::SectionHead{utf8(tr("Ribbon, %1").arg(text(ribbon.name))), plain(utf8(tr("%1 mm wide").arg(ribbon.width.value)))}});
+            right.push_back(
+                Block{papers::SectionHead{utf8(tr("Ribbon, %1").arg(text(ribbon.name))),
+                                          plain(utf8(tr("%1 mm wide").arg(ribbon.width.value)))}});
             for (const auto& cut : need.cuts)
-                right.push_back(Block{papers::FigureLine{utf8(tr("%1 x %2 mm").arg(whole(cut.pieces.value)).arg(cut.each.value)),
-                                                         plain(season_.designs.find(season_.lines.find(cut.line)->design)->name)}});
-            QString stock = need.onHand ? tr("%1 on hand, in reels and ends.").arg(metres(*need.onHand)) : tr("Not counted yet.");
-            if (need.missing && need.missing->value > 0) stock = tr("%1 missing: %2").arg(metres(*need.missing), stock);
+                right.push_back(Block{papers::FigureLine{
+                    utf8(tr("%1 x %2 mm").arg(whole(cut.pieces.value)).arg(cut.each.value)),
+                    plain(season_.designs.find(season_.lines.find(cut.line)->design)->name)}});
+            QString stock = need.onHand ? tr("%1 on hand, in reels and ends.").arg(metres(*need.onHand))
+                                        : tr("Not counted yet.");
+            if (need.missing && need.missing->value > 0)
+                stock = tr("%1 missing: %2").arg(metres(*need.missing), stock);
             right.push_back(Block{papers::Paragraph{plain(utf8(stock)), true}});
         }
     }
@@ -171,21 +194,39 @@ private:
             const QString name = text(season_.plants.find(need.plant)->name);
             for (const auto* h : plan::Index::of(index_.hazards, need.plant)) {
                 using model::HazardKind;
-                auto& list = h->kind == HazardKind::poison || h->kind == HazardKind::pets || h->kind == HazardKind::food ? poison : gloves;
+                auto& list = h->kind == HazardKind::poison || h->kind == HazardKind::pets ||
+                                     h->kind == HazardKind::food
+                                 ? poison
+                                 : gloves;
                 if (!list.contains(name)) list << name;
             }
         }
-        if (!gloves.isEmpty()) cautions.items.push_back({utf8(tr("Gloves and sleeves")), utf8(tr("for %1. Wash hands after.").arg(gloves.join(QStringLiteral("; "))))});
-        if (!poison.isEmpty()) cautions.items.push_back({utf8(tr("Harmful if eaten")), utf8(tr("%1. Keep from food, children and animals; if swallowed, medical help at once.").arg(poison.join(QStringLiteral("; "))))});
-        cautions.items.push_back({utf8(tr("Decoration, not food.")), utf8(tr("Heads and water clear of plates; nobody drinks vase water."))});
-        if (!booking_.candles.empty()) cautions.items.push_back({utf8(tr("Candles")), utf8(tr("the venue's rule decides. Never unattended, never near dry stems."))});
-        cautions.items.push_back({utf8(tr("Lifting")), utf8(tr("a ten-litre bucket is ten kilos of water. Half-fill, bend knees."))});
+        if (!gloves.isEmpty())
+            cautions.items.push_back(
+                {utf8(tr("Gloves and sleeves")),
+                 utf8(tr("for %1. Wash hands after.").arg(gloves.join(QStringLiteral("; "))))});
+        if (!poison.isEmpty())
+            cautions.items.push_back(
+                {utf8(tr("Harmful if eaten")),
+                 utf8(tr("%1. Keep from food, children and animals; if swallowed, medical help at once.")
+                          .arg(poison.join(QStringLiteral("; "))))});
+        cautions.items.push_back({utf8(tr("Decoration, not food.")),
+                                  utf8(tr("Heads and water clear of plates; nobody drinks vase water."))});
+        if (!booking_.candles.empty())
+            cautions.items.push_back(
+                {utf8(tr("Candles")),
+                 utf8(tr("the venue's rule decides. Never unattended, never near dry stems."))});
+        cautions.items.push_back(
+            {utf8(tr("Lifting")),
+             utf8(tr("a ten-litre bucket is ten kilos of water. Half-fill, bend knees."))});
         right.push_back(Block{std::move(cautions)});
     }
 
     [[nodiscard]] static papers::WriteHere writeHere() {
         return {utf8(tr("Write here,\ntype in later")),
-                {{utf8(tr("minutes for all")), 36}, {utf8(tr("thrown away, which")), 0}, {utf8(tr("broken or chipped")), 36}}};
+                {{utf8(tr("minutes for all")), 36},
+                 {utf8(tr("thrown away, which")), 0},
+                 {utf8(tr("broken or chipped")), 36}}};
     }
 
     const model::Season& season_;
@@ -198,6 +239,8 @@ private:
 
 } // namespace
 
-papers::Document prepSheet(const PaperOrder& order) { return Sheet(order).document(); }
+papers::Document prepSheet(const PaperOrder& order) {
+    return Sheet(order).document();
+}
 
 } // namespace withy::ui

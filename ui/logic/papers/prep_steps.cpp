@@ -24,8 +24,9 @@ public:
         for (const auto& step : plan_.steps) {
             if (step.kind == StepKind::place && step.minutes.value == 0) continue;
             enter(step.from);
-            add(papers::TimedTask{step.from.clock(), utf8(title(step)), papers::plain(utf8(detail(step))),
-                                  who(step), step.kind == StepKind::make ? static_cast<int>(std::min<std::int64_t>(step.count, 200)) : 0});
+            add(papers::TimedTask{
+                step.from.clock(), utf8(title(step)), papers::plain(utf8(detail(step))), who(step),
+                step.kind == StepKind::make ? static_cast<int>(std::min<std::int64_t>(step.count, 200)) : 0});
         }
         return std::move(out_);
     }
@@ -35,7 +36,8 @@ private:
     void enter(LocalTime at) {
         if (!begun_ || current_ != at.day) {
             busyUntil(LocalTime{at.day, 0}, begun_);
-            if (at.day != day_ || begun_) add(papers::SectionHead{utf8(dayWords(at.day)), papers::plain(utf8(shortDay(at.day)))});
+            if (at.day != day_ || begun_)
+                add(papers::SectionHead{utf8(dayWords(at.day)), papers::plain(utf8(shortDay(at.day)))});
             current_ = at.day;
             begun_ = true;
             while (nextBusy_ < plan_.busy.size() && plan_.busy[nextBusy_].span.to <= LocalTime{at.day, 0})
@@ -48,7 +50,8 @@ private:
         for (; nextBusy_ < plan_.busy.size() && plan_.busy[nextBusy_].span.from <= at; ++nextBusy_) {
             const auto& b = plan_.busy[nextBusy_];
             if (show && begun_ && b.span.from.day == current_)
-                add(papers::BusyBand{utf8(tr("%1 to %2").arg(clock(b.span.from), clock(b.span.to))), b.label});
+                add(papers::BusyBand{utf8(tr("%1 to %2").arg(clock(b.span.from), clock(b.span.to))),
+                                     b.label});
         }
     }
 
@@ -92,37 +95,62 @@ private:
     [[nodiscard]] QString title(const TimedStep& s) const {
         const QString n = whole(s.count);
         switch (s.kind) {
-        case StepKind::cut: return tr("Cut %1 stems").arg(n);
-        case StepKind::strip: return tr("Strip and stand deep");
-        case StepKind::drink: return tr("Leave to drink");
-        case StepKind::washContainers: return tr("Containers out, wiped: %1").arg(n);
-        case StepKind::fillWater: return tr("Water into all %1").arg(n);
-        case StepKind::tieRibbon: return tr("Ribbon on all %1").arg(n);
-        case StepKind::sort: return tr("Count, sort, share out");
-        case StepKind::make: return tr("Make up %1 x %2").arg(n, lineName(s));
-        case StepKind::restCool: return tr("All to the cool floor");
-        case StepKind::checkWater: return tr("Check water, top up");
-        case StepKind::pack: return tr("Pack %1 pieces").arg(n);
-        case StepKind::load: return tr("Load the van");
-        case StepKind::drive: return tr("Leave for %1").arg(dropPlace(s));
-        case StepKind::place: return tr("Place at %1").arg(dropPlace(s));
+        case StepKind::cut:
+            return tr("Cut %1 stems").arg(n);
+        case StepKind::strip:
+            return tr("Strip and stand deep");
+        case StepKind::drink:
+            return tr("Leave to drink");
+        case StepKind::washContainers:
+            return tr("Containers out, wiped: %1").arg(n);
+        case StepKind::fillWater:
+            return tr("Water into all %1").arg(n);
+        case StepKind::tieRibbon:
+            return tr("Ribbon on all %1").arg(n);
+        case StepKind::sort:
+            return tr("Count, sort, share out");
+        case StepKind::make:
+            return tr("Make up %1 x %2").arg(n, lineName(s));
+        case StepKind::restCool:
+            return tr("All to the cool floor");
+        case StepKind::checkWater:
+            return tr("Check water, top up");
+        case StepKind::pack:
+            return tr("Pack %1 pieces").arg(n);
+        case StepKind::load:
+            return tr("Load the van");
+        case StepKind::drive:
+            return tr("Leave for %1").arg(dropPlace(s));
+        case StepKind::place:
+            return tr("Place at %1").arg(dropPlace(s));
         }
         return {};
     }
 
     [[nodiscard]] QString detail(const TimedStep& s) const {
         switch (s.kind) {
-        case StepKind::cut: return cutWords(s);
-        case StepKind::strip: return tr("No leaf under water. About %1 minutes.").arg(s.minutes.value);
-        case StepKind::drink: return tr("Until %1. Cool, dark, deep water.").arg(clock(s.to));
-        case StepKind::fillWater: return tr("%1 litres in all, to the mark on the jug.").arg(litres(s.litres));
-        case StepKind::tieRibbon: return tr("All of them before the first stem goes in.");
-        case StepKind::sort: return tr("Set the odd ones apart.");
-        case StepKind::make: return tr("About %1 minutes. Tick each.").arg(s.minutes.value);
-        case StepKind::restCool: return tr("%1 °C or less. Door shut, lights out.").arg(season_.theSettings().storeCelsius);
-        case StepKind::load: return tr("Last drop in first. Nothing able to shift.");
-        case StepKind::drive: return tr("There by %1.").arg(clock(s.to));
-        default: return s.minutes.value > 0 ? tr("About %1 minutes.").arg(s.minutes.value) : QString();
+        case StepKind::cut:
+            return cutWords(s);
+        case StepKind::strip:
+            return tr("No leaf under water. About %1 minutes.").arg(s.minutes.value);
+        case StepKind::drink:
+            return tr("Until %1. Cool, dark, deep water.").arg(clock(s.to));
+        case StepKind::fillWater:
+            return tr("%1 litres in all, to the mark on the jug.").arg(litres(s.litres));
+        case StepKind::tieRibbon:
+            return tr("All of them before the first stem goes in.");
+        case StepKind::sort:
+            return tr("Set the odd ones apart.");
+        case StepKind::make:
+            return tr("About %1 minutes. Tick each.").arg(s.minutes.value);
+        case StepKind::restCool:
+            return tr("%1 °C or less. Door shut, lights out.").arg(season_.theSettings().storeCelsius);
+        case StepKind::load:
+            return tr("Last drop in first. Nothing able to shift.");
+        case StepKind::drive:
+            return tr("There by %1.").arg(clock(s.to));
+        default:
+            return s.minutes.value > 0 ? tr("About %1 minutes.").arg(s.minutes.value) : QString();
         }
     }
 
@@ -142,9 +170,12 @@ private:
 
 } // namespace
 
-Day prepDay(const plan::BookingPlan& plan) { return plan.makeUpStart.day; }
+Day prepDay(const plan::BookingPlan& plan) {
+    return plan.makeUpStart.day;
+}
 
-std::vector<papers::Block> prepSteps(const model::Season& season, const plan::BookingPlan& plan, Day mainDay) {
+std::vector<papers::Block> prepSteps(const model::Season& season, const plan::BookingPlan& plan,
+                                     Day mainDay) {
     return Steps(season, plan, mainDay).blocks();
 }
 

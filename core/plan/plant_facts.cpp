@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/plant_facts.h"
+
+namespace withy::plan {
+
+garden::Sourced PlantFacts::known(const char* name, double value) const {
+    for (const auto* fact : Index::of(index_.facts, plant_.id)) {
+        if (fact->fact == name) return {value, fact->basis, fact->source};
+    }
+    return {value, Basis::mine, ""};
+}
+
+std::optional<garden::Sourced> PlantFacts::maybe(const char* name, const std::optional<double>& value) const {
+    return value ? std::optional(known(name, *value)) : std::nullopt;
+}
+
+garden::Sourced PlantFacts::get(const char* name, const std::optional<double>& value,
+                                const StandIn& standIn) {
+    if (value) return known(name, *value);
+    missing_.emplace_back(name);
+    return {standIn.value, standIn.basis, standIn.source};
+}
+
+} // namespace withy::plan
