@@ -99,6 +99,28 @@ Edit newDesign(const Season& season, const std::string& name, std::optional<Id<m
     return put("design.add", d, {name});
 }
 
+Edit newContainer(const Season& season, const std::string& name, Millimetres innerRim, Millimetres innerDepth,
+                  Id<model::Container>& made) {
+    model::Container c;
+    c.id = made = season.containers.nextId();
+    c.name = name;
+    c.innerRim = innerRim;
+    c.innerDepth = innerDepth;
+    return put("container.add", c, {name});
+}
+
+std::optional<Edit> setPrice(const Season& season, Id<model::Design> id, const std::string& typed) {
+    const auto* old = season.designs.find(id);
+    if (!old) return Edit("design.price");
+    model::Design d = *old;
+    d.price.reset();
+    if (!typed.empty()) {
+        d.price = parseAmount(typed, minorDigits(season.theSettings().currency).value_or(2));
+        if (!d.price) return std::nullopt;
+    }
+    return put("design.price", d, {d.name});
+}
+
 Edit addSlot(const Season& season, Id<model::Design> design, const std::string& label, Id<model::Plant> plant,
              std::int64_t count) {
     model::Slot slot;
@@ -152,6 +174,8 @@ QString inWords(const model::EditName& name) {
         {QStringLiteral("line.erase"), QT_TRANSLATE_NOOP("Edit", "%1 taken out")},
         {QStringLiteral("design.add"), QT_TRANSLATE_NOOP("Edit", "new design %1")},
         {QStringLiteral("design.change"), QT_TRANSLATE_NOOP("Edit", "change to %1")},
+        {QStringLiteral("design.price"), QT_TRANSLATE_NOOP("Edit", "price of %1")},
+        {QStringLiteral("container.add"), QT_TRANSLATE_NOOP("Edit", "new container %1")},
         {QStringLiteral("slot.add"), QT_TRANSLATE_NOOP("Edit", "%1 in %2")},
         {QStringLiteral("slot.count"), QT_TRANSLATE_NOOP("Edit", "%1 stems of %2")},
         {QStringLiteral("slot.erase"), QT_TRANSLATE_NOOP("Edit", "%1 taken out")},

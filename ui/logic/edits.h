@@ -25,6 +25,11 @@ Edit setPieces(const Season& season, Id<model::Line> line, std::int64_t pieces);
 Edit eraseLine(const Season& season, Id<model::Line> line);
 Edit newDesign(const Season& season, const std::string& name, std::optional<Id<model::Container>> container,
                Id<model::Design>& made);
+/// A plain straight-walled jar; the rest of its facts come later.
+Edit newContainer(const Season& season, const std::string& name, Millimetres innerRim, Millimetres innerDepth,
+                  Id<model::Container>& made);
+/// The amount as typed; nothing when it is no amount of the season's currency. Blank takes the price away.
+std::optional<Edit> setPrice(const Season& season, Id<model::Design> design, const std::string& typed);
 Edit addSlot(const Season& season, Id<model::Design> design, const std::string& label, Id<model::Plant> plant,
              std::int64_t count);
 Edit setCount(const Season& season, Id<model::Slot> slot, std::int64_t count);

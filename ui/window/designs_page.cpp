@@ -6,6 +6,7 @@
 #include "ui/logic/wording.h"
 
 #include <QComboBox>
+#include <QCompleter>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -26,6 +27,10 @@ DesignsPage::DesignsPage(Workbench& bench, QWidget* parent) : QWidget(parent), b
     name_->setObjectName(QStringLiteral("name"));
     container_ = new QComboBox;
     container_->setObjectName(QStringLiteral("container"));
+    price_ = new QLineEdit;
+    price_->setObjectName(QStringLiteral("price"));
+    price_->setPlaceholderText(tr("for one, such as 9.50"));
+    connect(price_, &QLineEdit::editingFinished, this, &DesignsPage::keepPrice);
     table_ = new QTableWidget(0, 4);
     table_->setAccessibleName(tr("Slots, in making order"));
     table_->setHorizontalHeaderLabels({tr("Slot"), tr("Stems"), tr("Plant"), tr("Cut length")});
@@ -39,6 +44,11 @@ DesignsPage::DesignsPage(Workbench& bench, QWidget* parent) : QWidget(parent), b
     plant_ = new QComboBox;
     plant_->setObjectName(QStringLiteral("plant"));
     plant_->setAccessibleName(tr("Plant of the new slot"));
+    // Typed, with completion anywhere in the name: "poppy" finds "Iceland poppy".
+    plant_->setEditable(true);
+    plant_->setInsertPolicy(QComboBox::NoInsert);
+    plant_->completer()->setCompletionMode(QCompleter::PopupCompletion);
+    plant_->completer()->setFilterMode(Qt::MatchContains);
     count_ = new QSpinBox;
     count_->setObjectName(QStringLiteral("stems"));
     count_->setAccessibleName(tr("Stems of the new slot"));
@@ -56,6 +66,8 @@ DesignsPage::DesignsPage(Workbench& bench, QWidget* parent) : QWidget(parent), b
     auto* form = new QFormLayout;
     form->addRow(tr("&Name"), name_);
     form->addRow(tr("&Container"), container_);
+    form->addRow(tr("A n&ew one"), containerRow());
+    form->addRow(tr("&Price"), price_);
     form->addRow(table_);
     form->addRow(adding);
     form->addRow(numbers_);
@@ -72,6 +84,55 @@ DesignsPage::DesignsPage(Workbench& bench, QWidget* parent) : QWidget(parent), b
     connect(add, &QPushButton::clicked, this, &DesignsPage::addSlot);
     connect(&bench_, &Workbench::changed, this, &DesignsPage::refresh);
     refresh();
+}
+
+QLayout* DesignsPage::containerRow() {
+    auto size = [](const QString& id, const QString& name, int value) {
+        auto* box = new QSpinBox;
+        box->setObjectName(id);
+        box->setAccessibleName(name);
+        box->setRange(1, 5000);
+        box->setValue(value);
+        box->setPrefix(name + QLatin1Char(' '));
+        box->setSuffix(tr(" mm"));
+        return box;
+    };
+    jar_ = new QLineEdit;
+    jar_->setObjectName(QStringLiteral("jar"));
+    jar_->setAccessibleName(tr("Name of the new container"));
+    jar_->setPlaceholderText(tr("name, such as “honey jar”"));
+    rim_ = size(QStringLiteral("rim"), tr("inner rim"), 60);
+    depth_ = size(QStringLiteral("depth"), tr("inner depth"), 115);
+    auto* add = new QPushButton(tr("Add con&tainer"));
+    add->setObjectName(QStringLiteral("addContainer"));
+    connect(add, &QPushButton::clicked, this, &DesignsPage::addContainer);
+    auto* row = new QHBoxLayout;
+    row->addWidget(jar_, 1);
+    row->addWidget(rim_);
+    row->addWidget(depth_);
+    row->addWidget(add);
+    return row;
+}
+
+void DesignsPage::addContainer() {
+    Id<model::Container> made;
+    const auto before = bench_.season().containers.size();
+    take(edits::newContainer(bench_.season(), utf8(jar_->text()), Millimetres(rim_->value()),
+                             Millimetres(depth_->value()), made));
+    if (bench_.season().containers.size() == before) return; // refused, and said why
+    jar_->clear();
+    container_->setCurrentIndex(container_->findData(QVariant::fromValue<qlonglong>(made.value)));
+    keepContainer();
+}
+
+void DesignsPage::keepPrice() {
+    if (showing_ || !chosen_) return;
+    const auto edit = edits::setPrice(bench_.season(), *chosen_, utf8(price_->text().trimmed()));
+    if (edit)
+        take(*edit);
+    else
+        Q_EMIT refused(
+            tr("“%1” is not a price. Write digits, such as 9.50, or leave it blank.").arg(price_->text()));
 }
 
 void DesignsPage::take(const model::Edit& edit) {
@@ -107,10 +168,16 @@ void DesignsPage::keepContainer() {
 }
 
 void DesignsPage::addSlot() {
-    if (!chosen_ || plant_->currentIndex() < 0) return;
-    const QString label = label_->text().isEmpty() ? plant_->currentText() : label_->text();
+    if (!chosen_) return;
+    const int at = plant_->findText(plant_->currentText().trimmed(), Qt::MatchFixedString);
+    if (at < 0) {
+        Q_EMIT refused(tr("There is no plant “%1”. Choose one from the list.").arg(plant_->currentText()));
+        return;
+    }
+    const QString name = plant_->itemText(at);
+    const QString label = label_->text().isEmpty() ? name : label_->text();
     take(edits::addSlot(bench_.season(), *chosen_, utf8(label),
-                        Id<model::Plant>(plant_->currentData().toLongLong()), count_->value()));
+                        Id<model::Plant>(plant_->itemData(at).toLongLong()), count_->value()));
     label_->clear();
 }
 
@@ -138,6 +205,9 @@ void DesignsPage::showChosen() {
     showing_ = true;
     name_->setText(d ? text(d->name) : QString());
     name_->setEnabled(d != nullptr);
+    const int digits = minorDigits(bench_.season().theSettings().currency).value_or(2);
+    price_->setText(d && d->price ? text(plainAmount(*d->price, digits)) : QString());
+    price_->setEnabled(d != nullptr);
     table_->setRowCount(0);
     numbers_->setText(tr("Choose a design, or draw your first piece."));
     showing_ = false;

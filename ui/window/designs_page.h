@@ -10,6 +10,7 @@
 class QComboBox;
 class QLabel;
 class QLineEdit;
+class QLayout;
 class QListWidget;
 class QSpinBox;
 class QTableWidget;
@@ -32,6 +33,9 @@ private:
     void showChosen();
     void keepName();
     void keepContainer();
+    QLayout* containerRow();
+    void keepPrice();
+    void addContainer();
     void addSlot();
     void take(const model::Edit& edit);
 
@@ -41,6 +45,10 @@ private:
     QListWidget* list_;
     QLineEdit* name_;
     QComboBox* container_;
+    QLineEdit* price_;
+    QLineEdit* jar_;
+    QSpinBox* rim_;
+    QSpinBox* depth_;
     QTableWidget* table_;
     QLineEdit* label_;
     QComboBox* plant_;

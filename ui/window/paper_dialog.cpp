@@ -76,15 +76,17 @@ void PaperDialog::savePdf() {
     const QString name = QFileDialog::getSaveFileName(
         this, tr("Keep as PDF"), text(document_.name) + QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
     if (name.isEmpty()) return;
-    QSaveFile file(name);
-    const bool kept =
-        file.open(QIODevice::WriteOnly) &&
-        paper::writePdf(file, layout_,
-                        {windowTitle(), QStringLiteral("Withy"), QDateTime::currentDateTime()}) &&
-        file.commit();
-    if (!kept)
+    if (!keepAs(name))
         QMessageBox::warning(this, tr("Not kept"),
                              tr("%1 cannot be written. Check the folder and the disk.").arg(name));
+}
+
+bool PaperDialog::keepAs(const QString& path) const {
+    QSaveFile file(path);
+    return file.open(QIODevice::WriteOnly) &&
+           paper::writePdf(file, layout_,
+                           {windowTitle(), QStringLiteral("Withy"), QDateTime::currentDateTime()}) &&
+           file.commit();
 }
 
 void PaperDialog::print() {

@@ -15,6 +15,9 @@ class PaperDialog : public QDialog {
 public:
     PaperDialog(papers::Document document, paper::PaperSize size, QWidget* parent = nullptr);
 
+    /// False when the file cannot be written.
+    bool keepAs(const QString& path) const;
+
 private:
     void savePdf();
     void print();
