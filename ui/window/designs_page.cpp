@@ -14,6 +14,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QSpinBox>
 #include <QTableWidget>
 
@@ -63,17 +64,23 @@ DesignsPage::DesignsPage(Workbench& bench, QWidget* parent) : QWidget(parent), b
     adding->addWidget(label_, 1);
     adding->addWidget(plant_, 1);
     adding->addWidget(add);
-    auto* form = new QFormLayout;
+    auto* sheet = new QWidget;
+    auto* form = new QFormLayout(sheet);
+    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     form->addRow(tr("&Name"), name_);
     form->addRow(tr("&Container"), container_);
-    form->addRow(tr("A n&ew one"), containerRow());
+    form->addRow(tr("Another"), containerRow());
     form->addRow(tr("&Price"), price_);
     form->addRow(table_);
     form->addRow(adding);
     form->addRow(numbers_);
     auto* row = new QHBoxLayout(this);
     row->addWidget(list_, 1);
-    row->addLayout(form, 3);
+    auto* scroll = new QScrollArea; // at large text the form is wider than a small screen
+    scroll->setWidget(sheet);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    row->addWidget(scroll, 3);
     connect(list_, &QListWidget::currentItemChanged, this, [this](QListWidgetItem* now) {
         if (showing_ || !now) return;
         chosen_ = Id<model::Design>(now->data(Qt::UserRole).toLongLong());

@@ -9,6 +9,7 @@
 
 #include <QAction>
 #include <QDateTime>
+#include <QScreen>
 #include <QStatusBar>
 #include <QTabWidget>
 #include <QToolBar>
@@ -31,7 +32,8 @@ MainWindow::MainWindow(std::unique_ptr<Workbench> bench) : bench_(std::move(benc
     connect(designs_, &DesignsPage::refused, this, [this](const QString& s) { statusBar()->showMessage(s); });
     connect(bench_.get(), &Workbench::changed, this, &MainWindow::showHistory);
     showHistory();
-    resize(1180, 740);
+    const QSize wanted = fontMetrics().averageCharWidth() * QSize(170, 106);
+    resize(wanted.boundedTo(screen()->availableSize() - QSize(40, 60)));
 }
 
 MainWindow::~MainWindow() {
