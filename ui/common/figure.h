@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#ifndef Q_MOC_RUN
+#include "core/base/working.h"
+#include "core/model/edit.h"
+#endif
+
+#include <QToolButton>
+#include <QWidget>
+
+#include <optional>
+
+class QVBoxLayout;
+
+namespace withy::ui {
+
+/// What a figure came from, and where what it rests on can be changed.
+struct FigureFacts {
+    QString figure; ///< "53"
+    QString means;  ///< for screen readers: "stems of dahlia needed"
+    Working working;
+    std::optional<model::Ref> leadsTo; ///< the record behind it, if one place can change it
+    QString leadWords;                 ///< "Change the spare"
+};
+
+/// A computed figure: a small button with a dotted underline that opens its working.
+class FigureButton : public QToolButton {
+    Q_OBJECT
+
+public:
+    explicit FigureButton(QWidget* parent = nullptr);
+    void setFacts(const FigureFacts& facts);
+
+    [[nodiscard]] const FigureFacts& facts() const { return facts_; }
+
+Q_SIGNALS:
+    /// Asked to open or shut: the row shows a WorkingPanel below itself.
+    void opened(bool open);
+
+private:
+    FigureFacts facts_;
+};
+
+/// The working of one figure, on mist with a stem at its left; opens below the row it is about.
+class WorkingPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit WorkingPanel(QWidget* parent = nullptr);
+    void setFacts(const FigureFacts& facts);
+
+Q_SIGNALS:
+    void leadTo(const withy::model::Ref& ref);
+
+private:
+    QVBoxLayout* rows_;
+};
+
+} // namespace withy::ui

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/common/segments.h"
+
+#include "ui/paint/spacing.h"
+
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QIcon>
+#include <QPushButton>
+
+namespace withy::ui {
+
+Segments::Segments(const QString& accessibleName, const QStringList& words, Look look, QWidget* parent)
+    : QWidget(parent), group_(new QButtonGroup(this)) {
+    setAccessibleName(accessibleName);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(look == Look::tabs ? grid(5) : 0);
+    for (const auto& word : words) {
+        auto* button = new QPushButton(word);
+        button->setCheckable(true);
+        button->setProperty("look", look == Look::tabs ? QStringLiteral("tab") : QStringLiteral("segment"));
+        button->setAccessibleName(tr("%1: %2").arg(accessibleName, word));
+        row->addWidget(button);
+        group_->addButton(button, group_->buttons().size());
+    }
+    setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    setCurrent(0);
+    connect(group_, &QButtonGroup::idToggled, this, [this](int id, bool on) {
+        if (on) Q_EMIT chosen(id);
+    });
+}
+
+int Segments::current() const {
+    return group_->checkedId();
+}
+
+int Segments::count() const {
+    return static_cast<int>(group_->buttons().size());
+}
+
+void Segments::setCurrent(int index) {
+    const QSignalBlocker quiet(group_);
+    if (auto* button = group_->button(index)) button->setChecked(true);
+}
+
+void Segments::setWords(int index, const QString& words) {
+    if (auto* button = group_->button(index)) {
+        button->setText(words);
+        button->setAccessibleName(tr("%1: %2").arg(accessibleName(), words));
+    }
+}
+
+void Segments::setIcon(int index, const QIcon& icon, const QString& stateWords) {
+    if (auto* button = group_->button(index)) {
+        button->setIcon(icon);
+        button->setAccessibleDescription(stateWords);
+        button->setToolTip(stateWords);
+    }
+}
+
+} // namespace withy::ui

@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/common/style.h"
+
+#include "ui/paint/spacing.h"
+#include "ui/paint/type.h"
+
+#include <QApplication>
+#include <QFile>
+#include <QPalette>
+#include <QStyle>
+#include <QStyleFactory>
+
+#include <array>
+#include <utility>
+
+namespace withy::ui {
+
+namespace {
+
+Palette& current() {
+    static Palette palette;
+    return palette;
+}
+
+QPalette qtPalette(const Palette& p) {
+    QPalette q;
+    q.setColor(QPalette::Window, p.of(Role::paper));
+    q.setColor(QPalette::Base, p.of(Role::sheet));
+    q.setColor(QPalette::AlternateBase, p.of(Role::mist));
+    q.setColor(QPalette::Button, p.of(Role::sheet));
+    q.setColor(QPalette::ToolTipBase, p.of(Role::mist));
+    for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText, QPalette::ToolTipText,
+                            QPalette::BrightText})
+        q.setColor(role, p.of(Role::ink));
+    q.setColor(QPalette::PlaceholderText, p.of(Role::ink3));
+    q.setColor(QPalette::Highlight, p.of(Role::wash));
+    q.setColor(QPalette::HighlightedText, p.of(Role::ink));
+    q.setColor(QPalette::Link, p.of(Role::green));
+    q.setColor(QPalette::LinkVisited, p.of(Role::green));
+    for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+        q.setColor(QPalette::Disabled, role, p.of(Role::ink3));
+    q.setColor(QPalette::Light, p.of(Role::sheet));
+    q.setColor(QPalette::Midlight, p.of(Role::line));
+    q.setColor(QPalette::Mid, p.of(Role::edge));
+    q.setColor(QPalette::Dark, p.of(Role::edge));
+    q.setColor(QPalette::Shadow, p.of(Role::edge));
+    return q;
+}
+
+} // namespace
+
+const Palette& currentPalette() {
+    return current();
+}
+
+Theme systemTheme() {
+    // Asked once, before our own palette is set: Qt 6.4 tells a dark desktop by its colours only.
+    static const Theme theme = QPalette(QApplication::palette()).color(QPalette::Window).lightness() < 128
+                                   ? Theme::dark
+                                   : Theme::light;
+    return theme;
+}
+
+QString styleSheetFor(const Palette& palette) {
+    QFile file(QStringLiteral(":/withy/style/withy.qss"));
+    const bool there = file.open(QIODevice::ReadOnly);
+    Q_ASSERT(there);
+    QString sheet = QString::fromUtf8(there ? file.readAll() : QByteArray());
+    const std::array<std::pair<const char*, Role>, 14> colours{{
+        {"@paper", Role::paper},
+        {"@sheet", Role::sheet},
+        {"@mist", Role::mist},
+        {"@wash", Role::wash},
+        {"@line", Role::line},
+        {"@edge", Role::edge},
+        {"@ink3", Role::ink3},
+        {"@ink2", Role::ink2},
+        {"@ink", Role::ink},
+        {"@onGreen", Role::onGreen},
+        {"@green", Role::green},
+        {"@osier", Role::osier},
+        {"@waterEdge", Role::waterEdge},
+        {"@water", Role::water},
+    }};
+    for (const auto& [word, role] : colours)
+        sheet.replace(QLatin1String(word), palette.of(role).name());
+    const std::array<std::pair<const char*, int>, 7> sizes{{
+        {"@controlInRow", controlInRow()},
+        {"@control", control()},
+        {"@row", tableRow()},
+        {"@gap1", grid(1)},
+        {"@gap2", grid(2)},
+        {"@gap3", grid(3)},
+        {"@gap4", grid(4)},
+    }};
+    for (const auto& [word, pixels] : sizes)
+        sheet.replace(QLatin1String(word), QString::number(pixels) + QStringLiteral("px"));
+    sheet.replace(QLatin1String("@caption"),
+                  QString::number(typeFont(TypeRole::caption).pointSizeF()) + QStringLiteral("pt"));
+    return sheet;
+}
+
+void applyStyle(QApplication& app, Theme theme, double points) {
+    static_cast<void>(systemTheme());
+    setTextPoints(points);
+    current().theme = theme;
+    if (app.style()->name() != QLatin1String("fusion"))
+        QApplication::setStyle(QStyleFactory::create(QStringLiteral("fusion")));
+    QApplication::setPalette(qtPalette(current()));
+    QApplication::setFont(typeFont(TypeRole::text));
+    app.setStyleSheet(styleSheetFor(current()));
+}
+
+} // namespace withy::ui

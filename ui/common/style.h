@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/paint/palette.h"
+
+#include <optional>
+
+class QApplication;
+
+/// The one place that dresses the program: palette, style sheet and size of text.
+namespace withy::ui {
+
+/// The palette in use; light until applyStyle has been called.
+const Palette& currentPalette();
+
+/// The theme the desktop asked for, read from the palette it started us with.
+Theme systemTheme();
+
+/// Dresses the whole program; may be called again at any time. `points` is the size of plain text.
+void applyStyle(QApplication& app, Theme theme, double points);
+
+/// What the style sheet is made of; for tests.
+QString styleSheetFor(const Palette& palette);
+
+} // namespace withy::ui

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/common/text_label.h"
+
+#include "ui/common/style.h"
+
+#include <QEvent>
+#include <QStyle>
+
+namespace withy::ui {
+
+namespace {
+
+const char* wordOf(Ink ink) {
+    switch (ink) {
+    case Ink::text:
+        return "1";
+    case Ink::second:
+        return "2";
+    case Ink::caption:
+        return "3";
+    case Ink::green:
+        return "green";
+    case Ink::osier:
+        return "osier";
+    }
+    return "1";
+}
+
+} // namespace
+
+TextLabel::TextLabel(TypeRole type, const QString& words, Ink ink, QWidget* parent)
+    : QLabel(words, parent), type_(type) {
+    setTextFormat(Qt::PlainText);
+    setFont(typeFont(type_));
+    setProperty("ink", QLatin1String(wordOf(ink)));
+}
+
+void TextLabel::setInk(Ink ink) {
+    const QLatin1String word(wordOf(ink));
+    if (property("ink") == word) return;
+    setProperty("ink", word);
+    style()->unpolish(this);
+    style()->polish(this);
+}
+
+void TextLabel::setType(TypeRole type) {
+    type_ = type;
+    setFont(typeFont(type_));
+}
+
+void TextLabel::changeEvent(QEvent* event) {
+    QLabel::changeEvent(event);
+    if (event->type() == QEvent::StyleChange && font() != typeFont(type_)) setFont(typeFont(type_));
+}
+
+AnswerLabel::AnswerLabel(QWidget* parent) : TextLabel(TypeRole::answer, {}, Ink::text, parent) {
+    setTextFormat(Qt::RichText);
+    setWordWrap(true);
+}
+
+void AnswerLabel::setPhrases(const std::vector<Phrase>& phrases) {
+    phrases_ = phrases;
+    plain_.clear();
+    for (const auto& phrase : phrases)
+        plain_ += phrase.words;
+    setAccessibleName(plain_);
+    show();
+}
+
+void AnswerLabel::show() {
+    QString html;
+    for (const auto& phrase : phrases_) {
+        const QString words = phrase.words.toHtmlEscaped();
+        if (phrase.weight == Phrase::Weight::plain)
+            html += words;
+        else if (phrase.weight == Phrase::Weight::strong)
+            html += QStringLiteral("<b>%1</b>").arg(words);
+        else
+            html += QStringLiteral("<b style=\"color:%1\">%2</b>")
+                        .arg(currentPalette().of(Role::osier).name(), words);
+    }
+    setText(html);
+}
+
+void AnswerLabel::changeEvent(QEvent* event) {
+    TextLabel::changeEvent(event);
+    if (event->type() == QEvent::StyleChange) show(); // the colour of what asks is in the words
+}
+
+Rule::Rule(Kind kind, QWidget* parent) : QFrame(parent) {
+    setProperty("look", kind == Kind::head ? QStringLiteral("rule") : QStringLiteral("hair"));
+}
+
+} // namespace withy::ui

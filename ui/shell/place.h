@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#ifndef Q_MOC_RUN // moc cannot read the table of records
+#include "core/model/edit.h"
+#endif
+#include "ui/logic/workbench.h"
+
+#include <QWidget>
+
+namespace withy::ui {
+
+class Actions;
+
+/// One of the six places of the rail. A place wires itself to the workbench; the shell only shows it,
+/// hears what it says and leads to it.
+class Place : public QWidget {
+    Q_OBJECT
+
+public:
+    Place(Workbench& bench, QWidget* parent) : QWidget(parent), bench_(bench) {}
+
+    /// Its commands, with stable ids; called once.
+    virtual void addActions(Actions& actions) = 0;
+    /// Shows the record, if it belongs here; false otherwise.
+    virtual bool goTo(const model::Ref& ref) = 0;
+    /// The page of the guide that F1 opens: "bookings".
+    [[nodiscard]] virtual QString helpPage() const = 0;
+
+    /// Where the keyboard begins when the place is entered.
+    virtual void enter() { setFocus(); }
+
+Q_SIGNALS:
+    /// What was not taken, and its mend.
+    void refused(const QString& sentence);
+    /// Something worth a quiet line: "Kept a copy in ...".
+    void said(const QString& sentence);
+    /// Please show this record, wherever it lives.
+    void leadTo(const withy::model::Ref& ref);
+
+protected:
+    Workbench& bench_;
+};
+
+} // namespace withy::ui
