@@ -22,7 +22,7 @@ Segments::Segments(const QString& accessibleName, const QStringList& words, Look
         button->setProperty("look", look == Look::tabs ? QStringLiteral("tab") : QStringLiteral("segment"));
         button->setAccessibleName(tr("%1: %2").arg(accessibleName, word));
         row->addWidget(button);
-        group_->addButton(button, group_->buttons().size());
+        group_->addButton(button, count());
     }
     setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
     setCurrent(0);
