@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/commands.h"
+#include "ui/logic/english_plurals.h"
 #include "ui/logic/fonts.h"
 
 #include <CLI/CLI.hpp>
@@ -65,6 +66,7 @@ int main(int argc, char** argv) {
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
     QGuiApplication qt(argc, argv);
     withy::ui::loadFonts();
+    withy::ui::installEnglishPlurals();
     CLI::App app("Withy without the window");
     app.require_subcommand(1);
     Call call;

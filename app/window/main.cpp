@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/english_plurals.h"
 #include "ui/logic/fonts.h"
 #include "ui/logic/starting_seasons.h"
 #include "ui/logic/wording.h"
@@ -54,6 +55,7 @@ int main(int argc, char** argv) {
     QApplication qt(argc, argv);
     QApplication::setApplicationName(QStringLiteral("withy"));
     withy::ui::loadFonts();
+    withy::ui::installEnglishPlurals();
     auto words = QApplication::arguments().mid(1);
     bool demo = words.removeAll(QStringLiteral("--demo")) > 0;
     const QString path = words.isEmpty() ? ask(demo) : words.front();

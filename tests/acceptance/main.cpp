@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/english_plurals.h"
 #include "ui/logic/fonts.h"
 
 #include <QGuiApplication>
@@ -9,6 +10,7 @@ int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     QGuiApplication qt(argc, argv);
     withy::ui::loadFonts();
+    withy::ui::installEnglishPlurals();
     testing::InitGoogleTest(&argc, argv);
     return RUN_ALL_TESTS();
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/logic/english_plurals.h"
 #include "ui/logic/fonts.h"
 #include "ui/logic/starting_seasons.h"
 #include "ui/logic/workbench.h"
@@ -34,6 +35,7 @@ protected:
         static char* argv[] = {name, nullptr};
         new QApplication(argc, argv); // lives as long as the process
         loadFonts();
+        installEnglishPlurals();
         qInstallMessageHandler(failOnWarning);
     }
 
