@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/format.h"
 #include "ui/logic/papers/papers.h"
+#include "ui/logic/step_wording.h"
 
 #include <QCoreApplication>
 
@@ -25,7 +26,8 @@ public:
             if (step.kind == StepKind::place && step.minutes.value == 0) continue;
             enter(step.from);
             add(papers::TimedTask{
-                step.from.clock(), utf8(title(step)), papers::plain(utf8(detail(step))), who(step),
+                step.from.clock(), utf8(stepTitle(season_, plan_, step)),
+                papers::plain(utf8(stepDetail(season_, step))), needsNobody(step) ? "–" : " ",
                 step.kind == StepKind::make ? static_cast<int>(std::min<std::int64_t>(step.count, 200)) : 0});
         }
         return std::move(out_);
@@ -61,97 +63,6 @@ private:
         if (ahead == -1) return tr("The day before that");
         if (ahead == 1) return tr("The day after");
         return ahead < 0 ? tr("%n day(s) earlier", nullptr, -ahead) : tr("%n day(s) later", nullptr, ahead);
-    }
-
-    static std::string who(const TimedStep& step) {
-        const bool nobody = step.kind == StepKind::drink || step.kind == StepKind::restCool;
-        return nobody ? "–" : std::string(" ");
-    }
-
-    [[nodiscard]] QString lineName(const TimedStep& step) const {
-        const auto* line = step.line ? season_.lines.find(*step.line) : nullptr;
-        return line ? text(season_.designs.find(line->design)->name) : QString();
-    }
-
-    [[nodiscard]] QString cutWords(const TimedStep& step) const {
-        QStringList all;
-        for (const auto& [plant, stems] : step.stems)
-            all << tr("%1 %2").arg(whole(stems.value), text(season_.plants.find(plant)->name));
-        return all.join(QStringLiteral("; "));
-    }
-
-    [[nodiscard]] QString dropPlace(const TimedStep& step) const {
-        const auto* drop = step.drop ? season_.drops.find(*step.drop) : nullptr;
-        if (drop) return text(drop->place);
-        const auto* venue = venueOf();
-        return venue ? text(venue->name) : tr("the venue");
-    }
-
-    [[nodiscard]] const model::Venue* venueOf() const {
-        const auto* b = season_.bookings.find(plan_.booking);
-        return b->venue ? season_.venues.find(*b->venue) : nullptr;
-    }
-
-    [[nodiscard]] QString title(const TimedStep& s) const {
-        const QString n = whole(s.count);
-        switch (s.kind) {
-        case StepKind::cut:
-            return tr("Cut %1 stems").arg(n);
-        case StepKind::strip:
-            return tr("Strip and stand deep");
-        case StepKind::drink:
-            return tr("Leave to drink");
-        case StepKind::washContainers:
-            return tr("Containers out, wiped: %1").arg(n);
-        case StepKind::fillWater:
-            return tr("Water into all %1").arg(n);
-        case StepKind::tieRibbon:
-            return tr("Ribbon on all %1").arg(n);
-        case StepKind::sort:
-            return tr("Count, sort, share out");
-        case StepKind::make:
-            return tr("Make up %1 x %2").arg(n, lineName(s));
-        case StepKind::restCool:
-            return tr("All to the cool floor");
-        case StepKind::checkWater:
-            return tr("Check water, top up");
-        case StepKind::pack:
-            return tr("Pack %1 pieces").arg(n);
-        case StepKind::load:
-            return tr("Load the van");
-        case StepKind::drive:
-            return tr("Leave for %1").arg(dropPlace(s));
-        case StepKind::place:
-            return tr("Place at %1").arg(dropPlace(s));
-        }
-        return {};
-    }
-
-    [[nodiscard]] QString detail(const TimedStep& s) const {
-        switch (s.kind) {
-        case StepKind::cut:
-            return cutWords(s);
-        case StepKind::strip:
-            return tr("No leaf under water. About %1 minutes.").arg(s.minutes.value);
-        case StepKind::drink:
-            return tr("Until %1. Cool, dark, deep water.").arg(clock(s.to));
-        case StepKind::fillWater:
-            return tr("%1 litres in all, to the mark on the jug.").arg(litres(s.litres));
-        case StepKind::tieRibbon:
-            return tr("All of them before the first stem goes in.");
-        case StepKind::sort:
-            return tr("Set the odd ones apart.");
-        case StepKind::make:
-            return tr("About %1 minutes. Tick each.").arg(s.minutes.value);
-        case StepKind::restCool:
-            return tr("%1 °C or less. Door shut, lights out.").arg(season_.theSettings().storeCelsius);
-        case StepKind::load:
-            return tr("Last drop in first. Nothing able to shift.");
-        case StepKind::drive:
-            return tr("There by %1.").arg(clock(s.to));
-        default:
-            return s.minutes.value > 0 ? tr("About %1 minutes.").arg(s.minutes.value) : QString();
-        }
     }
 
     template <class B>
