@@ -11,8 +11,10 @@ OrderRow rowOf(const model::Season& season, const plan::BookingPlan& plan) {
     OrderRow row;
     row.booking = plan.booking;
     row.stems = plan.stemsNeeded;
-    for (const auto& line : plan.lines)
-        row.pieces += season.lines.find(line.line)->pieces;
+    for (const auto& line : plan.lines) {
+        // The plan may be an edit older than the season.
+        if (const auto* record = season.lines.find(line.line)) row.pieces += record->pieces;
+    }
     if (plan.money) {
         row.income = plan.money->split.asked;
         row.owed = plan.money->owed.owed;
@@ -38,8 +40,9 @@ Orders seasonOrders(const model::Season& season, const plan::Plan& plan) {
     const auto lost = [&](const OrderRow& r) {
         return season.bookings.find(r.booking)->standing == model::Standing::lost;
     };
-    for (const auto& [id, booking] : plan.bookings)
-        orders.rows.push_back(rowOf(season, *booking));
+    for (const auto& [id, booking] : plan.bookings) {
+        if (season.bookings.find(id)) orders.rows.push_back(rowOf(season, *booking));
+    }
     std::stable_sort(orders.rows.begin(), orders.rows.end(), [&](const OrderRow& a, const OrderRow& b) {
         if (lost(a) != lost(b)) return lost(b);
         return season.bookings.find(a.booking)->eventStart < season.bookings.find(b.booking)->eventStart;

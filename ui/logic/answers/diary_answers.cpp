@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/answers/diary_answers.h"
+
+#include "ui/logic/format.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <set>
+
+namespace withy::ui {
+
+namespace {
+
+using Weight = AnswerPart::Weight;
+
+struct Diary {
+    Q_DECLARE_TR_FUNCTIONS(Diary)
+};
+
+int count(std::size_t n) {
+    return static_cast<int>(n);
+}
+
+QString weekday(Day day) {
+    const QString words = longDay(day);
+    return words.left(words.indexOf(QLatin1Char(' ')));
+}
+
+} // namespace
+
+Answer weekAnswer(const std::vector<WeekDay>& days) {
+    Minutes work;
+    std::set<std::int64_t> bookings;
+    const WeekDay* fullest = nullptr;
+    for (const auto& day : days) {
+        work += day.work;
+        if (day.work.value > 0 && (!fullest || day.work > fullest->work)) fullest = &day;
+        for (const auto& s : day.steps) {
+            if (s.booking) bookings.insert(s.booking->value);
+        }
+    }
+    if (bookings.empty()) return {{Diary::tr("Nothing to do for a booking this week.")}};
+    Answer answer{{workWords(work), Weight::strong},
+                  {Diary::tr(" of work for %n booking(s).", nullptr, count(bookings.size()))}};
+    if (fullest) {
+        answer.push_back({Diary::tr(" %1 is the fullest day: ").arg(weekday(fullest->day))});
+        answer.push_back({workWords(fullest->work), Weight::strong});
+        answer.push_back({QStringLiteral(".")});
+    }
+    return answer;
+}
+
+Answer busyAnswer(const model::Season& season) {
+    if (season.busyHours.empty())
+        return {{Diary::tr("No busy hours yet. Shop, school run, market: the run-up keeps clear of them.")}};
+    int repeats = 0;
+    for (const auto& b : season.busyHours)
+        repeats += b.repeats == model::Repeat::never ? 0 : 1;
+    return {{Diary::tr("%n (entry|entries)", nullptr, count(season.busyHours.size())), Weight::strong},
+            {repeats > 0 ? Diary::tr(", %n of them (comes|come) again. The run-up keeps clear of them all.",
+                                     nullptr, repeats)
+                         : Diary::tr(". The run-up keeps clear of them.")}};
+}
+
+Answer helpersAnswer(const model::Season& season) {
+    if (season.helpers.empty())
+        return {{Diary::tr("Nobody yet. Who would come for an afternoon, and what can they do?")}};
+    int making = 0;
+    for (const auto& h : season.helpers)
+        making += h.canMake ? 1 : 0;
+    return {{Diary::tr("%n helper(s)", nullptr, count(season.helpers.size())), Weight::strong},
+            {making > 0 ? Diary::tr(", %n of whom can make up pieces.", nullptr, making)
+                        : Diary::tr("; none makes up pieces yet.")}};
+}
+
+Answer roundsAnswer(const model::Season& season) {
+    if (season.rounds.empty())
+        return {{Diary::tr("No round yet. What was really cut teaches the next forecast.")}};
+    std::int64_t cut = 0;
+    std::int64_t thrown = 0;
+    for (const auto& t : season.tallies) {
+        cut += t.cut.value_or(Stems{}).value;
+        thrown += t.thrownAway.value_or(Stems{}).value;
+    }
+    return {{Diary::tr("%1 stems cut").arg(whole(cut)), Weight::strong},
+            {Diary::tr(" on %n round(s), %1 of them thrown away.", nullptr, count(season.rounds.size()))
+                 .arg(whole(thrown))}};
+}
+
+Answer madeAnswer(const model::Season& season) {
+    if (season.made.empty())
+        return {{Diary::tr("Nothing timed yet. Write down how long the pieces took, even roughly.")}};
+    std::int64_t pieces = 0;
+    for (const auto& m : season.made)
+        pieces += m.pieces.value;
+    return {{Diary::tr("%1 pieces made").arg(whole(pieces)), Weight::strong},
+            {Diary::tr(" and written down.")}};
+}
+
+Answer returnsAnswer(const model::Season& season) {
+    if (season.returns.empty()) return {{Diary::tr("Nothing is out.")}};
+    std::int64_t out = 0;
+    std::int64_t back = 0;
+    std::int64_t still = 0;
+    for (const auto& r : season.returns) {
+        const auto home = r.back.value_or(0) + r.broken.value_or(0);
+        out += r.out;
+        back += r.back.value_or(0);
+        still += std::max<std::int64_t>(0, r.out - home);
+    }
+    Answer answer{{Diary::tr("%1 of %2 are back").arg(whole(back), whole(out)), Weight::strong}};
+    if (still > 0) answer.push_back({Diary::tr("; %1 are still out").arg(whole(still)), Weight::asks});
+    answer.push_back({QStringLiteral(".")});
+    return answer;
+}
+
+Answer notesAnswer(const model::Season& season) {
+    if (season.jobNotes.empty())
+        return {{Diary::tr("No note yet. What drooped, what was left, what to do next time?")}};
+    return {{Diary::tr("%n note(s)", nullptr, count(season.jobNotes.size())), Weight::strong},
+            {Diary::tr(" to learn from.")}};
+}
+
+} // namespace withy::ui

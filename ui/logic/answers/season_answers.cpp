@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/answers/season_answers.h"
+
+#include "ui/logic/format.h"
+
+#include <QCoreApplication>
+
+namespace withy::ui {
+
+namespace {
+
+using Weight = AnswerPart::Weight;
+
+struct SeasonSay {
+    Q_DECLARE_TR_FUNCTIONS(SeasonPages)
+};
+
+int count(std::size_t n) {
+    return static_cast<int>(n);
+}
+
+} // namespace
+
+Answer ordersAnswer(const model::Season& season, const review::Orders& orders) {
+    if (season.bookings.empty())
+        return {{SeasonSay::tr(
+            "Nothing booked yet. Start with a date, and the garden will say what it can give.")}};
+    const auto& s = season.theSettings();
+    int taken = 0;
+    for (const auto& b : season.bookings)
+        taken += b.standing == model::Standing::lost ? 0 : 1;
+    Answer answer{{amount(orders.sum.income, s), Weight::strong},
+                  {SeasonSay::tr(" asked over %n booking(s) and ", nullptr, taken)},
+                  {amount(orders.sum.gift, s), Weight::strong},
+                  {SeasonSay::tr(" given; ")},
+                  {amount(orders.sum.owed, s), Weight::strong},
+                  {SeasonSay::tr(" is still owed.")}};
+    if (orders.sum.unpriced > 0)
+        answer.push_back({SeasonSay::tr(" %n kind(s) of piece (has|have) no price yet, so it is more.",
+                                        nullptr, orders.sum.unpriced)});
+    return answer;
+}
+
+Answer settingsAnswer(const model::Season& season) {
+    const auto& s = season.theSettings();
+    const auto days = s.lastDay - s.firstDay + 1;
+    return {{text(s.placeName.empty() ? s.seasonName : s.placeName), Weight::strong},
+            {SeasonSay::tr(", %n day(s) from %1 to %2.", nullptr, days)
+                 .arg(shortDay(s.firstDay), shortDay(s.lastDay))}};
+}
+
+Answer normalsAnswer(const model::Season& season) {
+    const auto months = season.monthNormals.size();
+    if (months == 12) return {{SeasonSay::tr("All twelve months have their usual figures.")}};
+    if (months == 0)
+        return {{SeasonSay::tr(
+            "No month has its usual figures yet. The nearest weather station publishes all twelve.")}};
+    return {{SeasonSay::tr("%n of twelve months", nullptr, count(months)), Weight::strong},
+            {SeasonSay::tr(" (has|have) usual figures.", nullptr, count(months))}};
+}
+
+Answer ratesAnswer(const model::Season& season) {
+    int mine = 0;
+    for (const auto& r : season.rates) {
+        if (r.basis == Basis::mine || r.basis == Basis::counted || r.basis == Basis::lastSeasons) ++mine;
+    }
+    if (mine == 0)
+        return {
+            {SeasonSay::tr("All times are common practice, not yet yours. Time a job once; it will show.")}};
+    return {{SeasonSay::tr("%n time(s) of your own", nullptr, mine), Weight::strong},
+            {SeasonSay::tr("; common practice stands in for the others.")}};
+}
+
+Answer acceptedAnswer(const model::Season& season) {
+    if (season.acceptedFindings.empty())
+        return {{SeasonSay::tr("Nothing is kept quiet: you are told of everything.")}};
+    return {{SeasonSay::tr("%n warning(s)", nullptr, count(season.acceptedFindings.size())), Weight::strong},
+            {SeasonSay::tr(" (is|are) kept quiet until (its|their) facts change.", nullptr,
+                           count(season.acceptedFindings.size()))}};
+}
+
+} // namespace withy::ui

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/review/orders.h"
+#include "ui/logic/answers/answer.h"
+
+/// What the season's pages begin with.
+namespace withy::ui {
+
+/// "£6,940 asked over 24 bookings and £1,310 given; £640 is still owed."
+Answer ordersAnswer(const model::Season& season, const review::Orders& orders);
+Answer settingsAnswer(const model::Season& season);
+/// How many months have their figures.
+Answer normalsAnswer(const model::Season& season);
+Answer ratesAnswer(const model::Season& season);
+Answer acceptedAnswer(const model::Season& season);
+
+} // namespace withy::ui

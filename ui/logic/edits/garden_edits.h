@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/model/schema.h"
+#include "ui/logic/edits.h"
+
+#include <functional>
+#include <utility>
+#include <vector>
+
+/// What the garden's pages change.
+namespace withy::ui::edits {
+
+/// Whether a plant's field is a fact with a basis of its own (its name, looks and notes are not).
+bool isPlantFact(std::string_view field);
+
+/// Adds to an edit that gives a plant these fields: the grower's own figure needs no source, so the basis
+/// becomes "mine"; a figure taken away takes its basis with it.
+void markAsMine(const Season& season, Edit& edit, Id<model::Plant> plant,
+                const std::vector<std::pair<std::string_view, model::Value>>& fields);
+/// One fact of a plant, and its basis, as one step.
+Edit setPlantFact(const Season& season, Id<model::Plant> plant, std::string_view field,
+                  const model::Value& value);
+
+/// A plant of the catalogue with its facts and cautions, as one step. Nothing when there is no such plant.
+Edit addFromCatalogue(const Season& season, Id<model::Plant> inCatalogue, Id<model::Plant>& made);
+/// The same plant again under a name of its own ("Zinnia 2"), facts and cautions included.
+Edit duplicatePlant(const Season& season, Id<model::Plant> plant, Id<model::Plant>& made);
+
+/// A blank row for every patch that has none on that day, in walking order. Empty when all have.
+Edit newWalk(const Season& season, Day day, std::int64_t& first);
+
+/// What gives this name a number no other in `taken` has: "Zinnia 2".
+std::string freeName(const std::string& name, const std::function<bool(const std::string&)>& taken);
+
+} // namespace withy::ui::edits
