@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/common/segments.h"
+#include "ui/shell/main_window.h"
+#include "ui/shell/season_view.h"
+
+#include <QApplication>
+#include <QPointer>
+#include <QPushButton>
+#include <QTest>
+
+#include <functional>
+
+namespace withy::ui {
+
+/// Goes through every place and every choice of page within it, as a person pressing each in turn.
+/// `visit` gets the page's name ("Bookings / Stems") and its widget.
+inline void eachPage(MainWindow& window, const std::function<void(const QString&, QWidget*)>& visit) {
+    auto& view = *window.view();
+    for (int i = 0; i < view.placeCount(); ++i) {
+        view.showPlace(i);
+        QApplication::processEvents();
+        Place* place = view.current();
+        const QString name = place->helpPage();
+        visit(name, place);
+        QList<QPointer<Segments>> choices;
+        for (auto* s : place->findChildren<Segments*>())
+            choices << s;
+        for (const auto& choice : choices) {
+            if (!choice || !choice->isVisible()) continue;
+            const int before = choice->current();
+            for (auto* button : choice->findChildren<QPushButton*>()) {
+                button->click();
+                QApplication::processEvents();
+                QTest::qWait(0);
+                visit(name + QStringLiteral(" / ") + QString(button->text()).remove(QLatin1Char('&')), place);
+            }
+            if (choice && before >= 0 && before < choice->count()) {
+                const auto buttons = choice->findChildren<QPushButton*>();
+                buttons[before]->click();
+                QApplication::processEvents();
+            }
+        }
+    }
+}
+
+} // namespace withy::ui
