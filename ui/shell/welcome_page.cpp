@@ -38,11 +38,12 @@ QDateEdit* dateField(const char* name, const QString& accessible, QDate day) {
 }
 
 /// A caption over its field, its buddy.
-void put(QGridLayout* grid, int row, int column, const QString& caption, QWidget* control, int span = 1) {
+void put(QGridLayout* fields, int row, int column, const QString& caption, QWidget* control, int span = 1) {
     auto* label = new TextLabel(TypeRole::caption, caption, Ink::second);
     label->setBuddy(control);
-    grid->addWidget(label, row * 2, column, 1, span);
-    grid->addWidget(control, row * 2 + 1, column, 1, span, Qt::Alignment());
+    label->setContentsMargins(0, row > 0 ? grid(3) : grid(2), 0, 0);
+    fields->addWidget(label, row * 2, column, 1, span);
+    fields->addWidget(control, row * 2 + 1, column, 1, span, Qt::Alignment());
 }
 
 QCompleter* completer(const QStringList& words, QObject* parent) {
@@ -110,17 +111,17 @@ QWidget* WelcomePage::makeQuestions() {
     put(fields, 1, 0, tr("A &region near you, or"), near_);
     put(fields, 1, 1, tr("&Latitude"), latitude_);
     put(fields, 1, 2, tr("L&ongitude"), longitude_);
-    put(fields, 2, 0, tr("&First thing to cut"), first_);
-    put(fields, 2, 1, tr("L&ast thing to cut"), last_, 2);
-    put(fields, 3, 0, tr("Measured in"), units_);
-    put(fields, 3, 1, tr("&Money"), currency_);
-    put(fields, 3, 2, tr("Paper in the printer"), paper_);
-    column->addLayout(fields);
+    put(fields, 3, 0, tr("&First thing to cut"), first_);
+    put(fields, 3, 1, tr("L&ast thing to cut"), last_, 2);
+    put(fields, 4, 0, tr("Measured in"), units_);
+    put(fields, 4, 1, tr("&Money"), currency_);
+    put(fields, 4, 2, tr("Paper in the printer"), paper_);
     auto* near =
         new TextLabel(TypeRole::caption,
                       tr("To the nearest half degree is enough. It stays on this computer."), Ink::caption);
     near->setWordWrap(true);
-    column->addWidget(near);
+    fields->addWidget(near, 4, 0, 1, 3); // below the row of degrees
+    column->addLayout(fields);
     addPlants(column);
     trouble_ = new TextLabel(TypeRole::text, {}, Ink::osier);
     trouble_->setObjectName(QStringLiteral("first.trouble"));
@@ -131,6 +132,7 @@ QWidget* WelcomePage::makeQuestions() {
     begin_->setObjectName(QStringLiteral("first.begin"));
     begin_->setProperty("look", QStringLiteral("main"));
     begin_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    column->addSpacing(grid(4));
     column->addWidget(begin_);
     column->addStretch(1);
     return side;
@@ -138,6 +140,7 @@ QWidget* WelcomePage::makeQuestions() {
 
 void WelcomePage::addPlants(QBoxLayout* column) {
     auto* head = new TextLabel(TypeRole::head, tr("What do you grow?"));
+    head->setContentsMargins(0, grid(4), 0, 0);
     column->addWidget(head);
     plant_ = field("first.plant", tr("Add a plant you grow"));
     plant_->setPlaceholderText(tr("type a name and press Enter; skip it if you like"));
