@@ -4,6 +4,7 @@
 #include "core/base/id.h"
 
 #include <algorithm>
+#include <atomic>
 #include <cstddef>
 #include <memory>
 #include <vector>
@@ -99,6 +100,8 @@ private:
 
     std::vector<Row>& own() {
         if (rows_.use_count() > 1) rows_ = std::make_shared<std::vector<Row>>(*rows_);
+        // Another thread may just have let go of the last copy: what it read comes before what we write.
+        std::atomic_thread_fence(std::memory_order_acquire);
         return *rows_;
     }
 

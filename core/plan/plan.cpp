@@ -45,37 +45,36 @@ bool sameBooking(const Index& a, const Index& b, Id<model::Booking> id) {
            sameChildren(a.questions, b.questions, id);
 }
 
-void planDesigns(const Index& index, Plan& plan) {
-    for (const auto& d : index.season.designs)
+/// False when stopped on the way.
+bool planDesigns(const Index& index, const PlanOptions& options, Plan& plan) {
+    for (const auto& d : index.season.designs) {
+        if (options.stop.stop_requested()) return false;
         plan.designs.emplace(d.id, std::make_shared<const DesignPlan>(designPlan(index, d)));
+    }
+    return true;
 }
 
 } // namespace
 
 Plan plan(const Season& season, const PlanOptions& options) {
-    const Index index(season);
-    Plan plan;
-    planDesigns(index, plan);
-    PlaceDays days(season);
-    for (const auto& b : season.bookings) {
-        plan.bookings.emplace(
-            b.id, std::make_shared<const BookingPlan>(bookingPlan(index, b, plan.designs, days, options)));
-    }
-    return plan;
+    PlanOptions whole = options;
+    whole.stop = {};
+    return *replan(season, whole, Season{}, Plan{}, whole); // of nothing, nothing can be kept
 }
 
-Plan replan(const Season& season, const PlanOptions& options, const Season& was, const Plan& before,
-            const PlanOptions& optionsBefore) {
+std::optional<Plan> replan(const Season& season, const PlanOptions& options, const Season& was,
+                           const Plan& before, const PlanOptions& optionsBefore) {
     const Index index(season);
     Plan next;
     if (allSame(season, was, sharedByDesigns))
         next.designs = before.designs;
-    else
-        planDesigns(index, next);
+    else if (!planDesigns(index, options, next))
+        return std::nullopt;
     const bool shared = options.today == optionsBefore.today && allSame(season, was, sharedByBookings);
     const Index old(was);
     PlaceDays days(season);
     for (const auto& b : season.bookings) {
+        if (options.stop.stop_requested()) return std::nullopt;
         const auto kept = before.bookings.find(b.id);
         if (shared && kept != before.bookings.end() && sameBooking(index, old, b.id))
             next.bookings.emplace(b.id, kept->second);

@@ -18,6 +18,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <stop_token>
 #include <vector>
 
 /// The plan joins the computations over a whole season: deterministic, complete, without writes.
@@ -25,6 +26,8 @@ namespace withy::plan {
 
 struct PlanOptions {
     std::optional<Day> today; ///< for holds and questions; blank: nothing is late
+    /// Asked between parts by replan(), so that a newer edit need not wait for an older plan.
+    std::stop_token stop;
 };
 
 /// One slot of a design, as it is filled without competition: its best plant first.
@@ -178,11 +181,12 @@ struct Plan {
     std::map<Id<model::Booking>, std::shared_ptr<const BookingPlan>> bookings;
 };
 
+/// Always whole: it does not look at the stop.
 Plan plan(const model::Season& season, const PlanOptions& options = {});
 
 /// As plan(), keeping the parts of `before` (the plan of `was`) whose inputs did not change. The result
-/// is the same as plan()'s, always.
-Plan replan(const model::Season& season, const PlanOptions& options, const model::Season& was,
-            const Plan& before, const PlanOptions& optionsBefore);
+/// is the same as plan()'s, always; nothing when it was stopped.
+std::optional<Plan> replan(const model::Season& season, const PlanOptions& options, const model::Season& was,
+                           const Plan& before, const PlanOptions& optionsBefore);
 
 } // namespace withy::plan

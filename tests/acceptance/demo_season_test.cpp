@@ -102,12 +102,23 @@ TEST(DemoSeason, ReplanningGivesThePlanAnew) {
     model::Line line = *before.lines.begin();
     line.pieces = Pieces(line.pieces.value + 3);
     const auto after = model::apply(before, model::Edit("line.pieces").put(line)).value().season;
-    const auto kept = plan::replan(after, {}, before, first, {});
+    const auto kept = plan::replan(after, {}, before, first, {}).value();
     EXPECT_EQ(plan::planJson(after, kept), plan::planJson(after, plan::plan(after)));
     int same = 0;
     for (const auto& [id, b] : kept.bookings)
         same += b == first.bookings.at(id) ? 1 : 0;
     EXPECT_EQ(same, static_cast<int>(kept.bookings.size()) - 1);
+}
+
+TEST(DemoSeason, AStoppedRunGivesNothing) {
+    const auto season = ui::demoSeason();
+    std::stop_source stop;
+    plan::PlanOptions options;
+    options.stop = stop.get_token();
+    EXPECT_TRUE(plan::replan(season, options, {}, {}, {}));
+    stop.request_stop();
+    EXPECT_FALSE(plan::replan(season, options, {}, {}, {}));
+    EXPECT_EQ(plan::plan(season, options).bookings.size(), season.bookings.size());
 }
 
 TEST(DemoSeason, OrdersSumUp) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/season_text.h"
+#include "core/plan/plan_json.h"
 #include "ui/logic/edits.h"
 #include "ui/logic/starting_seasons.h"
 #include "ui/logic/workbench.h"
@@ -62,6 +63,9 @@ TEST(Workbench, UndoOf500RandomEditsBringsBackTheSeasonByteForByte) {
     while (bench.canRedo())
         ASSERT_EQ(bench.redo(), QString());
     EXPECT_EQ(exchange::exportSeason(bench.season()), after);
+    bench.waitForPlan();
+    EXPECT_EQ(plan::planJson(bench.season(), bench.plan()),
+              plan::planJson(bench.season(), plan::plan(bench.season())));
 }
 
 TEST(Workbench, EveryEditIsInTheFile) {

@@ -66,6 +66,19 @@ void editToPlan(benchmark::State& state, const model::Season& season) {
     ui::Workbench bench(store::SeasonFile::create(folder.filePath(QStringLiteral("a.withy")), season));
     const auto line = season.lines.begin()->id;
     std::int64_t pieces = 1;
+    bench.waitForPlan();
+    for (auto _ : state) {
+        bench.apply(ui::edits::setPieces(bench.season(), line, pieces = pieces % 50 + 1));
+        bench.waitForPlan();
+    }
+}
+
+/// From the edit until the window may go on: the file, without the plan.
+void editAlone(benchmark::State& state, const model::Season& season) {
+    const QTemporaryDir folder;
+    ui::Workbench bench(store::SeasonFile::create(folder.filePath(QStringLiteral("a.withy")), season));
+    const auto line = season.lines.begin()->id;
+    std::int64_t pieces = 1;
     for (auto _ : state)
         bench.apply(ui::edits::setPieces(bench.season(), line, pieces = pieces % 50 + 1));
 }
@@ -110,6 +123,9 @@ int main(int argc, char** argv) {
     })->Unit(kMillisecond);
     RegisterBenchmark("edit to plan, 210 bookings", [&](auto& s) {
         withy::editToPlan(s, many);
+    })->Unit(kMillisecond);
+    RegisterBenchmark("edit alone, 210 bookings", [&](auto& s) {
+        withy::editAlone(s, many);
     })->Unit(kMillisecond);
     RegisterBenchmark("plan after a plant changes", withy::planAfterAPlantChanges)->Unit(kMillisecond);
     RegisterBenchmark("prep sheet to PDF", withy::prepSheetToPdf)->Unit(kMillisecond);

@@ -6,49 +6,72 @@
 namespace withy::ui {
 
 Workbench::Workbench(store::SeasonFile file, std::optional<Day> today, QObject* parent)
-    : QObject(parent)
-    , file_(std::move(file))
-    , season_(file_.season())
-    , options_{today}
-    , plan_(plan::plan(season_, options_)) {}
+    : QObject(parent), file_(std::move(file)), season_(file_.season()), options_{today, {}}, runner_([this] {
+        QMetaObject::invokeMethod(
+            this, [this] { showPlan(runner_.finished()); }, Qt::QueuedConnection);
+    }) {
+    runner_.ask(season_, options_);
+}
 
-void Workbench::take(const model::Applied& applied) {
-    file_.commit(applied.done);
-    const auto next = plan::replan(applied.season, options_, season_, plan_, options_);
+Workbench::~Workbench() = default;
+
+void Workbench::waitForPlan() {
+    showPlan(runner_.wait());
+}
+
+void Workbench::showPlan(std::shared_ptr<const PlanRunner::Run> run) {
+    if (run == run_) return;
+    run_ = std::move(run);
+    Q_EMIT planned();
+}
+
+void Workbench::setToday(std::optional<Day> today) {
+    if (today == options_.today) return;
+    options_.today = today;
+    runner_.ask(season_, options_);
+}
+
+void Workbench::tell(const model::Applied& applied) {
     season_ = applied.season;
-    plan_ = next;
+    runner_.ask(season_, options_);
     Q_EMIT changed(applied.done);
 }
 
 QString Workbench::apply(const model::Edit& edit) {
+    if (!canWrite())
+        return tr("This season is open for reading only, so nothing was changed. Save a copy to work on.");
     const auto applied = model::apply(season_, edit);
     if (!applied.ok()) return sentences(applied.error());
     if (applied->done.empty()) return {};
     try {
-        undo_.push_back(applied->inverse);
-        redo_.clear();
-        take(applied.value());
+        file_.commit(applied->done);
     } catch (const store::StoreError& e) {
-        undo_.pop_back();
         return sentence(e);
     }
+    undo_.push_back(applied->inverse);
+    redo_.clear();
+    tell(applied.value());
     return {};
+}
+
+bool Workbench::take(const model::Edit& edit) {
+    const QString trouble = apply(edit);
+    if (!trouble.isEmpty()) Q_EMIT refused(trouble);
+    return trouble.isEmpty();
 }
 
 QString Workbench::step(std::vector<model::Edit>& from, std::vector<model::Edit>& to) {
     if (from.empty()) return {};
     const auto applied = model::apply(season_, from.back());
     if (!applied.ok()) return sentences(applied.error());
-    const model::Edit back = from.back();
     try {
-        from.pop_back();
-        to.push_back(applied->inverse);
-        take(applied.value());
+        file_.commit(applied->done);
     } catch (const store::StoreError& e) {
-        to.pop_back();
-        from.push_back(back);
         return sentence(e);
     }
+    from.pop_back();
+    to.push_back(applied->inverse);
+    tell(applied.value());
     return {};
 }
 

@@ -5,6 +5,7 @@
 #include "core/model/edit.h"
 #include "core/plan/plan.h"
 #include "core/store/season_file.h"
+#include "ui/logic/plan_runner.h"
 #endif
 
 #include <QObject>
@@ -15,17 +16,28 @@
 
 namespace withy::ui {
 
-/// The one door for every change: validates an edit, stores it, keeps its inverse, replans and tells.
+/// The one door for every change: validates an edit, stores it, keeps its inverse and tells; the plan is
+/// made anew on another thread and told of when it is there.
 class Workbench : public QObject {
     Q_OBJECT
 
 public:
     explicit Workbench(store::SeasonFile file, std::optional<Day> today = std::nullopt,
                        QObject* parent = nullptr);
+    ~Workbench() override;
 
     [[nodiscard]] const model::Season& season() const { return season_; }
 
-    [[nodiscard]] const plan::Plan& plan() const { return plan_; }
+    /// The newest plan there is: empty until the first one, and after an edit the older one for a moment,
+    /// so look records up with find. The reference holds until planned().
+    [[nodiscard]] const plan::Plan& plan() const { return run_->plan; }
+
+    /// The plan is that of season() as it stands.
+    [[nodiscard]] bool planIsCurrent() const { return run_->turn == runner_.asked(); }
+
+    /// Waits until it is, and sends planned() if that brought a new one. For papers, and whatever must not
+    /// work from an older plan.
+    void waitForPlan();
 
     [[nodiscard]] const QString& path() const { return file_.path(); }
 
@@ -33,9 +45,14 @@ public:
 
     [[nodiscard]] std::optional<Day> today() const { return options_.today; }
 
+    /// Midnight has passed: plans anew, and changes nothing else.
+    void setToday(std::optional<Day> today);
+
     /// On disk before it returns without a word; otherwise the sentence that says why not, and nothing
     /// has changed. An edit that changes nothing is not kept.
     QString apply(const model::Edit& edit);
+    /// As apply(), and sends refused() with the sentence; whether it was taken.
+    bool take(const model::Edit& edit);
 
     [[nodiscard]] bool canUndo() const { return !undo_.empty(); }
 
@@ -49,20 +66,24 @@ public:
     QString saveCopy(const QString& path) const;
 
 Q_SIGNALS:
-    /// The edit itself is the notice; undo and redo send it too.
+    /// The edit itself is the notice; undo and redo send it too. It is in the file, and not yet planned.
     void changed(const withy::model::Edit& done);
+    /// A new plan() is there; planIsCurrent() says whether an edit has come since it began.
+    void planned();
+    void refused(const QString& sentence);
 
 private:
     QString step(std::vector<model::Edit>& from, std::vector<model::Edit>& to);
-    /// Commits and shows; throws StoreError with nothing changed.
-    void take(const model::Applied& applied);
+    void showPlan(std::shared_ptr<const PlanRunner::Run> run);
+    void tell(const model::Applied& applied);
 
     store::SeasonFile file_;
     model::Season season_;
     plan::PlanOptions options_;
-    plan::Plan plan_;
     std::vector<model::Edit> undo_; ///< inverses, newest last
     std::vector<model::Edit> redo_;
+    std::shared_ptr<const PlanRunner::Run> run_ = std::make_shared<PlanRunner::Run>();
+    PlanRunner runner_;
 };
 
 } // namespace withy::ui

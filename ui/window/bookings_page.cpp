@@ -180,6 +180,7 @@ void BookingsPage::keepBrief() {
 }
 
 void BookingsPage::refresh() {
+    bench_.waitForPlan();
     showList();
     showChosen();
 }

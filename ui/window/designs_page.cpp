@@ -189,6 +189,7 @@ void DesignsPage::addSlot() {
 }
 
 void DesignsPage::refresh() {
+    bench_.waitForPlan();
     showing_ = true;
     list_->clear();
     for (const auto& d : bench_.season().designs) {

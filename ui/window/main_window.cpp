@@ -87,6 +87,7 @@ void MainWindow::showPaper(PaperKind kind) {
         statusBar()->showMessage(tr("Choose a booking first."));
         return;
     }
+    bench_->waitForPlan();
     PaperDialog(paperOf(kind, {bench_->season(), bench_->plan(), booking, QDateTime::currentDateTime()}),
                 paperSizeOf(bench_->season()), this)
         .exec();
