@@ -16,7 +16,7 @@ PlanRunner::~PlanRunner() {
 void PlanRunner::ask(model::Season season, const plan::PlanOptions& options) {
     const std::lock_guard lock(mutex_);
     // A run goes on, or waits, since the last plan: those who look have waited that long already.
-    const bool idle = !waiting_ && (!finished_ || finished_->turn == asked_);
+    const bool idle = asked_ == (finished_ ? finished_->turn : 0);
     if (idle)
         lastPlan_ = Clock::now();
     else if (Clock::now() - lastPlan_ < patience)
