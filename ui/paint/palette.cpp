@@ -43,11 +43,6 @@ double luminance(const QColor& c) {
     return 0.2126 * channel(c.red()) + 0.7152 * channel(c.green()) + 0.0722 * channel(c.blue());
 }
 
-QColor mixed(const QColor& from, const QColor& to, double share) {
-    const auto part = [share](int a, int b) { return static_cast<int>(std::lround(a + (b - a) * share)); };
-    return {part(from.red(), to.red()), part(from.green(), to.green()), part(from.blue(), to.blue())};
-}
-
 } // namespace
 
 QColor Palette::of(Role role) const {
@@ -66,6 +61,11 @@ QColor Palette::bloomEdge(const QColor& bloom) const {
 
 QColor Palette::textOn(const QColor& under) {
     return contrast(under, Qt::white) > contrast(under, Qt::black) ? Qt::white : Qt::black;
+}
+
+QColor mixed(const QColor& from, const QColor& to, double share) {
+    const auto part = [share](int a, int b) { return static_cast<int>(std::lround(a + (b - a) * share)); };
+    return {part(from.red(), to.red()), part(from.green(), to.green()), part(from.blue(), to.blue())};
 }
 
 double contrast(const QColor& a, const QColor& b) {

@@ -42,6 +42,9 @@ struct Palette {
     [[nodiscard]] static QColor textOn(const QColor& under);
 };
 
+/// `share` (0 to 1) of the way from one colour to the other, channel by channel in sRGB.
+QColor mixed(const QColor& from, const QColor& to, double share);
+
 /// WCAG 2 contrast ratio of two opaque colours, 1 to 21.
 double contrast(const QColor& a, const QColor& b);
 

@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/paint/piece_drawing.h"
+
+#include "core/designs/volume.h"
+#include "core/plan/convert.h"
+
+#include <algorithm>
+
+namespace withy::ui {
+
+namespace {
+
+using model::PieceKind;
+using Outline = VesselDrawing::Outline;
+
+double size(Millimetres length) {
+    return std::clamp(static_cast<double>(length.value), leastDrawn, mostDrawn);
+}
+
+double size(const std::optional<Millimetres>& length, double otherwise) {
+    return length ? size(*length) : otherwise;
+}
+
+bool bound(PieceKind kind) {
+    switch (kind) {
+    case PieceKind::table:
+    case PieceKind::pedestal:
+    case PieceKind::budVase:
+    case PieceKind::basket: return false;
+    default: return true;
+    }
+}
+
+Outline outlineOf(const model::Container& c, PieceKind kind) {
+    if (kind == PieceKind::basket) return Outline::basket;
+    const double rim = size(c.innerRim);
+    const double body = size(c.innerBody, rim);
+    switch (c.profile) {
+    case model::ProfileKind::cylinder: return rim < body * 0.93 ? Outline::jar : Outline::straight;
+    case model::ProfileKind::tapered: return Outline::tapered;
+    case model::ProfileKind::rounded: return kind == PieceKind::pedestal ? Outline::urn : Outline::bowl;
+    case model::ProfileKind::trough: return Outline::trough;
+    }
+    return Outline::straight;
+}
+
+/// The share of the volume as a level; by depth alone when the sizes make no body.
+double waterLevel(const model::Container& c, double percent) {
+    const double share = std::clamp(percent, 0.0, 100.0) / 100;
+    const auto shape = plan::shapeOf(c);
+    const auto full = designs::fullVolume(shape);
+    if (full.ok()) {
+        const auto level = designs::levelFor(shape, full->cubicMillimetres * share);
+        if (level.ok()) return level->millimetres;
+    }
+    return size(c.innerDepth) * share;
+}
+
+/// Stand-ins, ours: walls 3 mm, bottom 5 mm, a pedestal's stand 1.07 m unless the container stands itself.
+VesselDrawing vesselOf(const model::Container& c, PieceKind kind, double waterShare) {
+    VesselDrawing v;
+    v.outline = outlineOf(c, kind);
+    const bool trough = v.outline == Outline::trough;
+    const double rim = trough ? size(c.innerLength, size(c.innerRim) * 3) : size(c.innerRim);
+    const double widest = std::max({rim, trough ? 0 : size(c.innerBody, rim), trough ? 0 : size(c.innerBase, rim)});
+    v.rim = rim + 2 * v.wall;
+    v.width = std::max(trough ? v.rim : size(c.outerDiameter, widest + 2 * v.wall), v.rim);
+    v.base = trough ? v.rim : std::min(v.width, size(c.innerBase, v.outline == Outline::bowl ? rim * 0.6 : rim) + 2 * v.wall);
+    v.height = std::max(size(c.outerHeight, size(c.innerDepth) + v.floor), 2.0);
+    v.floor = std::clamp(v.height - size(c.innerDepth), 1.0, v.height / 2);
+    v.neckHeight = std::min(size(c.neckHeight, 14), v.height * 0.4);
+    v.waterLevel = std::min(waterLevel(c, waterShare), v.height - v.floor);
+    if (kind == PieceKind::pedestal && v.height < 250) v.stand = 1070;
+    return v;
+}
+
+model::Container standInContainer(PieceKind kind) {
+    model::Container c;
+    c.innerRim = Millimetres(58);
+    c.innerBody = Millimetres(70);
+    c.innerDepth = Millimetres(115);
+    if (kind == PieceKind::budVase) c.innerRim = Millimetres(22), c.innerBody = Millimetres(54);
+    if (kind == PieceKind::basket || kind == PieceKind::pedestal) {
+        c.innerRim = c.innerBody.emplace(200);
+        c.innerBase = Millimetres(kind == PieceKind::basket ? 150 : 100);
+        c.profile = kind == PieceKind::basket ? model::ProfileKind::tapered : model::ProfileKind::rounded;
+    }
+    return c;
+}
+
+std::optional<RibbonDrawing> ribbonOf(const model::Season& season, const model::Design& d) {
+    if (d.finish == model::RibbonFinish::none) return std::nullopt;
+    RibbonDrawing r;
+    r.colour = QColor::fromRgb(0xB7A88A); // a stand-in: undyed linen
+    const model::Ribbon* ribbon = nullptr;
+    for (const auto& part : season.ribbonMixParts) {
+        if (d.ribbonMix == part.mix && !ribbon) ribbon = season.ribbons.find(part.ribbon);
+    }
+    if (ribbon && ribbon->colour) r.colour = Palette::bloom(*ribbon->colour);
+    if (ribbon) r.width = std::min(size(ribbon->width), 120.0);
+    r.wraps = static_cast<int>(std::clamp<std::int64_t>(d.wraps, 1, 6));
+    r.finish = d.finish;
+    r.loop = d.loop.value > 0 ? std::min(size(d.loop), 500.0) : (r.finish == model::RibbonFinish::bow ? 60 : 0);
+    r.loops = static_cast<int>(std::clamp<std::int64_t>(d.loops, 1, 4));
+    r.tail = d.tail.value > 0 ? std::min(size(d.tail), 1500.0) : 0;
+    return r;
+}
+
+const model::Plant* bestPlant(const model::Season& season, Id<model::Slot> slot) {
+    const model::SlotPlant* best = nullptr;
+    for (const auto& choice : season.slotPlants) {
+        if (choice.slot == slot && (!best || choice.position < best->position)) best = &choice;
+    }
+    return best ? season.plants.find(best->plant) : nullptr;
+}
+
+/// A slot without a plant is drawn by its purpose, in line-grey green.
+SlotDrawing slotDrawing(const model::Season& season, const model::Slot& slot) {
+    SlotDrawing s;
+    s.tier = slot.tier;
+    s.purpose = slot.purpose;
+    s.clump = slot.clump;
+    s.count = static_cast<int>(std::clamp<std::int64_t>(slot.count.value, 0, 1'000'000));
+    const auto* plant = bestPlant(season, slot.id);
+    if (!plant) {
+        const bool leafy = slot.purpose == model::Purpose::foliage || slot.purpose == model::Purpose::trailing;
+        s.form = leafy ? HeadForm::leaf : HeadForm::daisy;
+        s.bloom = QColor::fromRgb(leafy ? 0x9FB09A : 0xD5DDD6);
+        return s;
+    }
+    s.form = headForm(*plant);
+    // Where no colour is known: leaf green for leaves, oat for the rest.
+    s.bloom = plant->colour1 ? Palette::bloom(*plant->colour1)
+                             : QColor::fromRgb(plant->foliage ? 0x6F8E4E : 0xD8CFAE);
+    const bool eyed = s.form == HeadForm::daisy || s.form == HeadForm::darkEyed || s.form == HeadForm::aster ||
+                      s.form == HeadForm::layered || s.form == HeadForm::trumpet;
+    if (eyed && plant->colour2) s.eye = Palette::bloom(*plant->colour2);
+    s.head = std::clamp(plant->headDiameterMm.value_or(50), 4.0, 400.0);
+    s.stem = std::clamp(plant->stemDiameterMm.value_or(4), 0.5, 30.0);
+    return s;
+}
+
+/// Leaves too many stems away, evenly over the slots and at least one of each.
+void thinOut(PieceDrawing& piece) {
+    std::int64_t all = 0;
+    for (const auto& s : piece.slots)
+        all += s.count;
+    if (all <= mostStemsDrawn) return;
+    if (piece.slots.size() > mostStemsDrawn) piece.slots.resize(mostStemsDrawn);
+    const double share = static_cast<double>(mostStemsDrawn) / static_cast<double>(all);
+    std::int64_t drawn = 0;
+    for (auto& s : piece.slots) {
+        if (s.count > 0) s.count = std::max(1, static_cast<int>(s.count * share));
+        drawn += s.count;
+    }
+    piece.left = all - drawn;
+}
+
+} // namespace
+
+PieceDrawing pieceDrawing(const model::Season& season, Id<model::Design> id) {
+    PieceDrawing piece;
+    const auto* d = season.designs.find(id);
+    if (!d) {
+        piece.vessel = vesselOf(standInContainer(piece.kind), piece.kind, 75);
+        return piece;
+    }
+    piece.kind = d->kind;
+    piece.seed = static_cast<std::uint64_t>(id.value);
+    piece.lift = std::clamp(static_cast<double>(d->lift.value), 0.0, mostDrawn);
+    piece.low = size(d->heightLow);
+    piece.middle = size(d->heightMiddle);
+    piece.tall = size(d->heightTall);
+    piece.belowTie = size(d->stemsBelowTie, 130); // a stand-in
+    piece.spread = size(d->spread, std::max(60.0, piece.tall * 1.3)); // a stand-in
+    if (const auto* c = d->container ? season.containers.find(*d->container) : nullptr)
+        piece.vessel = vesselOf(*c, d->kind, d->waterShare);
+    else if (!bound(d->kind))
+        piece.vessel = vesselOf(standInContainer(d->kind), d->kind, d->waterShare);
+    piece.ribbon = ribbonOf(season, *d);
+    std::vector<const model::Slot*> slots;
+    for (const auto& slot : season.slots) {
+        if (slot.design == id && slot.count.value > 0) slots.push_back(&slot);
+    }
+    std::stable_sort(slots.begin(), slots.end(),
+                     [](const auto* a, const auto* b) { return a->position < b->position; });
+    for (const auto* slot : slots)
+        piece.slots.push_back(slotDrawing(season, *slot));
+    thinOut(piece);
+    return piece;
+}
+
+PieceDrawing containerDrawing(const model::Container& container) {
+    PieceDrawing piece;
+    piece.vessel = vesselOf(container, PieceKind::table, 75);
+    return piece;
+}
+
+} // namespace withy::ui

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/model/season.h"
+#include "ui/paint/bloom_heads.h"
+
+#include <optional>
+#include <vector>
+
+/// What a drawing of a piece needs, as plain values in millimetres: collected from the model, with
+/// stand-ins (ours, marked below) where a fact is blank, so that half a design can be drawn already.
+namespace withy::ui {
+
+struct VesselDrawing {
+    enum class Outline { jar, straight, tapered, bowl, trough, basket, urn };
+    Outline outline = Outline::straight;
+    double height = 100;     ///< outside
+    double width = 80;       ///< outside, widest; a trough's length
+    double rim = 80;         ///< outside, at the top
+    double base = 80;        ///< outside, at the foot
+    double neckHeight = 14;  ///< of the band a ribbon sits on
+    double wall = 3;
+    double floor = 5;        ///< thickness of the bottom
+    double waterLevel = 0;   ///< above the inside of the bottom
+    double stand = 0;        ///< height of the stand below, a pedestal's
+    [[nodiscard]] bool glass() const {
+        return outline == Outline::jar || outline == Outline::straight || outline == Outline::tapered;
+    }
+};
+
+struct RibbonDrawing {
+    QColor colour;
+    double width = 15;
+    int wraps = 1;
+    model::RibbonFinish finish = model::RibbonFinish::plain;
+    double loop = 0;
+    int loops = 2;
+    double tail = 0;
+};
+
+/// The stems of one slot, all of its best plant.
+struct SlotDrawing {
+    HeadForm form = HeadForm::leaf;
+    QColor bloom;
+    QColor eye;
+    double head = 40;  ///< diameter
+    double stem = 4;   ///< diameter
+    int count = 1;     ///< drawn; see PieceDrawing::left
+    model::Tier tier = model::Tier::middle;
+    model::Purpose purpose = model::Purpose::filler;
+    bool clump = false;
+};
+
+struct PieceDrawing {
+    model::PieceKind kind = model::PieceKind::table;
+    std::optional<VesselDrawing> vessel; ///< blank: bound
+    std::optional<RibbonDrawing> ribbon;
+    std::vector<SlotDrawing> slots;
+    double lift = 15;
+    double low = 60; ///< heads above the rim or the tie
+    double middle = 110;
+    double tall = 170;
+    double belowTie = 130;
+    double spread = 200; ///< widest, over all heads
+    std::uint64_t seed = 1;
+    std::int64_t left = 0; ///< stems beyond what is drawn (see mostStemsDrawn)
+};
+
+/// More are counted, not drawn: they would be one patch of colour.
+inline constexpr int mostStemsDrawn = 240;
+/// Sizes are taken between these, in millimetres, so that a slip of the keyboard still draws.
+inline constexpr double leastDrawn = 1;
+inline constexpr double mostDrawn = 5000;
+
+/// Pure; empty slots draw the container alone. An unknown design gives a plain stand-in jar.
+PieceDrawing pieceDrawing(const model::Season& season, Id<model::Design> design);
+/// A container by itself.
+PieceDrawing containerDrawing(const model::Container& container);
+
+} // namespace withy::ui
