@@ -3,6 +3,7 @@
 #include "ui/logic/fonts.h"
 #include "ui/logic/starting_seasons.h"
 #include "ui/logic/wording.h"
+#include "ui/paint/icons.h"
 #include "ui/window/main_window.h"
 
 #include <QApplication>
@@ -54,6 +55,8 @@ QString ask(bool& demo) {
 int main(int argc, char** argv) {
     QApplication qt(argc, argv);
     QApplication::setApplicationName(QStringLiteral("withy"));
+    QApplication::setWindowIcon(withy::ui::applicationIcon());
+    QApplication::setDesktopFileName(QStringLiteral("withy"));
     withy::ui::loadFonts();
     withy::ui::installEnglishPlurals();
     auto words = QApplication::arguments().mid(1);

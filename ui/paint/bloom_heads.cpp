@@ -29,27 +29,48 @@ HeadForm globeForm(const model::Plant& p) {
 
 void make(HeadMaker& maker, HeadForm form, bool left) {
     switch (form) {
-    case HeadForm::doubled: return maker.doubled();
-    case HeadForm::layered: return maker.layered();
-    case HeadForm::daisy: return maker.daisy();
-    case HeadForm::darkEyed: return maker.darkEyed();
-    case HeadForm::aster: return maker.aster();
-    case HeadForm::cup: return maker.cup();
-    case HeadForm::tulip: return maker.tulip();
-    case HeadForm::globe: return maker.globe();
-    case HeadForm::trumpet: return maker.trumpet();
-    case HeadForm::bell: return maker.bell();
-    case HeadForm::spike: return maker.spike();
-    case HeadForm::florets: return maker.florets();
-    case HeadForm::bellSpike: return maker.bellSpike();
-    case HeadForm::plume: return maker.plume();
-    case HeadForm::pea: return maker.pea();
-    case HeadForm::umbel: return maker.umbel();
-    case HeadForm::plate: return maker.plate();
-    case HeadForm::leaf: return maker.leaf();
-    case HeadForm::trail: return maker.trail(left);
-    case HeadForm::grass: return maker.grass();
-    case HeadForm::berry: return maker.berry();
+    case HeadForm::doubled:
+        return maker.doubled();
+    case HeadForm::layered:
+        return maker.layered();
+    case HeadForm::daisy:
+        return maker.daisy();
+    case HeadForm::darkEyed:
+        return maker.darkEyed();
+    case HeadForm::aster:
+        return maker.aster();
+    case HeadForm::cup:
+        return maker.cup();
+    case HeadForm::tulip:
+        return maker.tulip();
+    case HeadForm::globe:
+        return maker.globe();
+    case HeadForm::trumpet:
+        return maker.trumpet();
+    case HeadForm::bell:
+        return maker.bell();
+    case HeadForm::spike:
+        return maker.spike();
+    case HeadForm::florets:
+        return maker.florets();
+    case HeadForm::bellSpike:
+        return maker.bellSpike();
+    case HeadForm::plume:
+        return maker.plume();
+    case HeadForm::pea:
+        return maker.pea();
+    case HeadForm::umbel:
+        return maker.umbel();
+    case HeadForm::plate:
+        return maker.plate();
+    case HeadForm::leaf:
+        return maker.leaf();
+    case HeadForm::trail:
+        return maker.trail(left);
+    case HeadForm::grass:
+        return maker.grass();
+    case HeadForm::berry:
+        return maker.berry();
     }
 }
 
@@ -64,19 +85,29 @@ QColor edgeOf(const Head& head, Theme theme) {
 
 HeadForm headForm(const model::Plant& p) {
     switch (p.shape) {
-    case BloomShape::daisy: return daisyForm(p);
-    case BloomShape::globe: return globeForm(p);
-    case BloomShape::umbel: return p.airy || p.foliage ? HeadForm::umbel : HeadForm::plate;
-    case BloomShape::spike: return p.stemDiameterMm.value_or(6) < 6 ? HeadForm::florets : HeadForm::spike;
+    case BloomShape::daisy:
+        return daisyForm(p);
+    case BloomShape::globe:
+        return globeForm(p);
+    case BloomShape::umbel:
+        return p.airy || p.foliage ? HeadForm::umbel : HeadForm::plate;
+    case BloomShape::spike:
+        return p.stemDiameterMm.value_or(6) < 6 ? HeadForm::florets : HeadForm::spike;
     case BloomShape::bell:
         if (p.spike) return HeadForm::bellSpike;
         return p.focal && !p.airy && !p.trailing ? HeadForm::tulip : HeadForm::bell;
-    case BloomShape::trumpet: return HeadForm::trumpet;
-    case BloomShape::plume: return p.trailing ? HeadForm::trail : HeadForm::plume;
-    case BloomShape::pea: return HeadForm::pea;
-    case BloomShape::leaf: return p.trailing ? HeadForm::trail : HeadForm::leaf;
-    case BloomShape::grass: return HeadForm::grass;
-    case BloomShape::berry: return HeadForm::berry;
+    case BloomShape::trumpet:
+        return HeadForm::trumpet;
+    case BloomShape::plume:
+        return p.trailing ? HeadForm::trail : HeadForm::plume;
+    case BloomShape::pea:
+        return HeadForm::pea;
+    case BloomShape::leaf:
+        return p.trailing ? HeadForm::trail : HeadForm::leaf;
+    case BloomShape::grass:
+        return HeadForm::grass;
+    case BloomShape::berry:
+        return HeadForm::berry;
     }
     return HeadForm::daisy;
 }
@@ -98,17 +129,30 @@ Sketch headSketch(const Head& head, Theme theme) {
 
 double headReach(HeadForm form) {
     switch (form) {
-    case HeadForm::spike: return 2.85;
-    case HeadForm::florets: return 2.7;
-    case HeadForm::bellSpike: return 3;
-    case HeadForm::plume: return 1.9;
-    case HeadForm::grass: return 2;
-    case HeadForm::leaf: return 1.74;
-    case HeadForm::pea: return 1.7;
-    case HeadForm::berry: return 1.43;
-    case HeadForm::umbel: return 0.42;
-    case HeadForm::trail: return 0.1;
-    default: return 0.5;
+    case HeadForm::spike:
+        return 2.85;
+    case HeadForm::florets:
+        return 2.7;
+    case HeadForm::bellSpike:
+        return 3;
+    case HeadForm::plume:
+        return 1.9;
+    case HeadForm::grass:
+        return 2;
+    case HeadForm::leaf:
+        return 1.74;
+    case HeadForm::pea:
+        return 1.7;
+    case HeadForm::berry:
+        return 1.43;
+    case HeadForm::umbel:
+        return 0.42;
+    case HeadForm::plate:
+        return 0.24;
+    case HeadForm::trail:
+        return 0.1;
+    default:
+        return 0.5;
     }
 }
 

@@ -35,10 +35,10 @@ enum class HeadForm {
 };
 
 inline constexpr std::array allHeadForms{
-    HeadForm::doubled, HeadForm::layered, HeadForm::daisy,  HeadForm::darkEyed, HeadForm::aster,
-    HeadForm::cup,     HeadForm::tulip,   HeadForm::globe,  HeadForm::trumpet,  HeadForm::bell,
-    HeadForm::spike,   HeadForm::florets, HeadForm::bellSpike, HeadForm::plume, HeadForm::pea,
-    HeadForm::umbel,   HeadForm::plate,   HeadForm::leaf,   HeadForm::trail,    HeadForm::grass,
+    HeadForm::doubled, HeadForm::layered, HeadForm::daisy,     HeadForm::darkEyed, HeadForm::aster,
+    HeadForm::cup,     HeadForm::tulip,   HeadForm::globe,     HeadForm::trumpet,  HeadForm::bell,
+    HeadForm::spike,   HeadForm::florets, HeadForm::bellSpike, HeadForm::plume,    HeadForm::pea,
+    HeadForm::umbel,   HeadForm::plate,   HeadForm::leaf,      HeadForm::trail,    HeadForm::grass,
     HeadForm::berry};
 
 /// How a plant's heads are drawn, from its shape, its uses and its size.

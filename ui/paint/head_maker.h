@@ -54,6 +54,7 @@ private:
     void stroke(const QPainterPath& path, const QColor& line, double width);
     void upright(double height, double width); ///< the green axis of a spike
     void nod(double x, double y, double w, double h, double degrees, const QColor& fill, bool open);
+
     [[nodiscard]] QColor eyeOr(QRgb own) const { return eye_.isValid() ? eye_ : QColor::fromRgb(own); }
 
     QColor bloom_;

@@ -111,7 +111,8 @@ void HeadMaker::tulip() {
 
 void HeadMaker::globe() {
     ellipse(0, 0, 0.47, 0.45, darker(bloom_, 0.12), edge_);
-    for (const auto& [n, r, tint] : {std::tuple{14, 0.37, 0.0}, std::tuple{10, 0.24, 0.1}, std::tuple{5, 0.1, 0.22}})
+    for (const auto& [n, r, tint] :
+         {std::tuple{14, 0.37, 0.0}, std::tuple{10, 0.24, 0.1}, std::tuple{5, 0.1, 0.22}})
         ring({n, r, 0.075, 0.095, 0.95, r, 0.7}, lighter(bloom_, tint), edge_);
 }
 

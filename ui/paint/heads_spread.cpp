@@ -58,15 +58,17 @@ void HeadMaker::pea() {
     QPainterPath axis(QPointF(0, 0));
     axis.cubicTo(0.02, -0.5, 0.06, -0.9, 0.04, -1.3);
     stroke(axis, axisGreen, 1.8);
+
     struct Flower {
         double x, y, size, degrees;
     };
-    for (const auto& f : {Flower{-0.3, -0.45, 1, -24}, Flower{0.32, -0.72, 0.92, 20}, Flower{-0.2, -1.05, 0.8, -14},
-                          Flower{0.12, -1.38, 0.6, 8}}) {
+
+    for (const auto& f : {Flower{-0.3, -0.45, 1, -24}, Flower{0.32, -0.72, 0.92, 20},
+                          Flower{-0.2, -1.05, 0.8, -14}, Flower{0.12, -1.38, 0.6, 8}}) {
         QTransform place;
-        place.translate(f.x, f.y);
+        place.translate(f.x * 0.82, f.y);
         place.rotate(f.degrees);
-        place.scale(0.62 * f.size, 0.62 * f.size);
+        place.scale(0.55 * f.size, 0.55 * f.size);
         QPainterPath standard(QPointF(0, 0.34));
         standard.cubicTo(-0.75, 0.3, -0.78, -0.42, -0.22, -0.5);
         standard.quadTo(0, -0.36, 0.22, -0.5);

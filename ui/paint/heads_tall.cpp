@@ -137,9 +137,15 @@ void HeadMaker::grass() {
 
 void HeadMaker::berry() {
     upright(1.05, 1.8);
-    constexpr std::array<std::array<double, 2>, 9> at{{{-0.3, -0.4}, {0.32, -0.5}, {-0.18, -0.62}, {0.16, -0.72},
-                                                        {-0.32, -0.84}, {0.3, -0.92}, {-0.12, -1.02}, {0.12, -1.14},
-                                                        {0, -1.3}}};
+    constexpr std::array<std::array<double, 2>, 9> at{{{-0.3, -0.4},
+                                                       {0.32, -0.5},
+                                                       {-0.18, -0.62},
+                                                       {0.16, -0.72},
+                                                       {-0.32, -0.84},
+                                                       {0.3, -0.92},
+                                                       {-0.12, -1.02},
+                                                       {0.12, -1.14},
+                                                       {0, -1.3}}};
     for (const auto& [x, y] : at) {
         QPainterPath stalk(QPointF(0, y + 0.22));
         stalk.quadTo(x * 0.4, y + 0.16, x, y);

@@ -26,8 +26,10 @@ bool bound(PieceKind kind) {
     case PieceKind::table:
     case PieceKind::pedestal:
     case PieceKind::budVase:
-    case PieceKind::basket: return false;
-    default: return true;
+    case PieceKind::basket:
+        return false;
+    default:
+        return true;
     }
 }
 
@@ -36,10 +38,14 @@ Outline outlineOf(const model::Container& c, PieceKind kind) {
     const double rim = size(c.innerRim);
     const double body = size(c.innerBody, rim);
     switch (c.profile) {
-    case model::ProfileKind::cylinder: return rim < body * 0.93 ? Outline::jar : Outline::straight;
-    case model::ProfileKind::tapered: return Outline::tapered;
-    case model::ProfileKind::rounded: return kind == PieceKind::pedestal ? Outline::urn : Outline::bowl;
-    case model::ProfileKind::trough: return Outline::trough;
+    case model::ProfileKind::cylinder:
+        return rim < body * 0.93 ? Outline::jar : Outline::straight;
+    case model::ProfileKind::tapered:
+        return Outline::tapered;
+    case model::ProfileKind::rounded:
+        return kind == PieceKind::pedestal ? Outline::urn : Outline::bowl;
+    case model::ProfileKind::trough:
+        return Outline::trough;
     }
     return Outline::straight;
 }
@@ -62,10 +68,14 @@ VesselDrawing vesselOf(const model::Container& c, PieceKind kind, double waterSh
     v.outline = outlineOf(c, kind);
     const bool trough = v.outline == Outline::trough;
     const double rim = trough ? size(c.innerLength, size(c.innerRim) * 3) : size(c.innerRim);
-    const double widest = std::max({rim, trough ? 0 : size(c.innerBody, rim), trough ? 0 : size(c.innerBase, rim)});
+    const double widest =
+        std::max({rim, trough ? 0 : size(c.innerBody, rim), trough ? 0 : size(c.innerBase, rim)});
     v.rim = rim + 2 * v.wall;
     v.width = std::max(trough ? v.rim : size(c.outerDiameter, widest + 2 * v.wall), v.rim);
-    v.base = trough ? v.rim : std::min(v.width, size(c.innerBase, v.outline == Outline::bowl ? rim * 0.6 : rim) + 2 * v.wall);
+    if (v.outline == Outline::straight) v.rim = v.width;
+    v.base = trough ? v.rim
+                    : std::min(v.width,
+                               size(c.innerBase, v.outline == Outline::bowl ? rim * 0.6 : rim) + 2 * v.wall);
     v.height = std::max(size(c.outerHeight, size(c.innerDepth) + v.floor), 2.0);
     v.floor = std::clamp(v.height - size(c.innerDepth), 1.0, v.height / 2);
     v.neckHeight = std::min(size(c.neckHeight, 14), v.height * 0.4);
@@ -100,7 +110,8 @@ std::optional<RibbonDrawing> ribbonOf(const model::Season& season, const model::
     if (ribbon) r.width = std::min(size(ribbon->width), 120.0);
     r.wraps = static_cast<int>(std::clamp<std::int64_t>(d.wraps, 1, 6));
     r.finish = d.finish;
-    r.loop = d.loop.value > 0 ? std::min(size(d.loop), 500.0) : (r.finish == model::RibbonFinish::bow ? 60 : 0);
+    r.loop =
+        d.loop.value > 0 ? std::min(size(d.loop), 500.0) : (r.finish == model::RibbonFinish::bow ? 60 : 0);
     r.loops = static_cast<int>(std::clamp<std::int64_t>(d.loops, 1, 4));
     r.tail = d.tail.value > 0 ? std::min(size(d.tail), 1500.0) : 0;
     return r;
@@ -123,7 +134,8 @@ SlotDrawing slotDrawing(const model::Season& season, const model::Slot& slot) {
     s.count = static_cast<int>(std::clamp<std::int64_t>(slot.count.value, 0, 1'000'000));
     const auto* plant = bestPlant(season, slot.id);
     if (!plant) {
-        const bool leafy = slot.purpose == model::Purpose::foliage || slot.purpose == model::Purpose::trailing;
+        const bool leafy =
+            slot.purpose == model::Purpose::foliage || slot.purpose == model::Purpose::trailing;
         s.form = leafy ? HeadForm::leaf : HeadForm::daisy;
         s.bloom = QColor::fromRgb(leafy ? 0x9FB09A : 0xD5DDD6);
         return s;
@@ -132,8 +144,8 @@ SlotDrawing slotDrawing(const model::Season& season, const model::Slot& slot) {
     // Where no colour is known: leaf green for leaves, oat for the rest.
     s.bloom = plant->colour1 ? Palette::bloom(*plant->colour1)
                              : QColor::fromRgb(plant->foliage ? 0x6F8E4E : 0xD8CFAE);
-    const bool eyed = s.form == HeadForm::daisy || s.form == HeadForm::darkEyed || s.form == HeadForm::aster ||
-                      s.form == HeadForm::layered || s.form == HeadForm::trumpet;
+    const bool eyed = s.form == HeadForm::daisy || s.form == HeadForm::darkEyed ||
+                      s.form == HeadForm::aster || s.form == HeadForm::layered || s.form == HeadForm::trumpet;
     if (eyed && plant->colour2) s.eye = Palette::bloom(*plant->colour2);
     s.head = std::clamp(plant->headDiameterMm.value_or(50), 4.0, 400.0);
     s.stem = std::clamp(plant->stemDiameterMm.value_or(4), 0.5, 30.0);
@@ -171,7 +183,7 @@ PieceDrawing pieceDrawing(const model::Season& season, Id<model::Design> id) {
     piece.low = size(d->heightLow);
     piece.middle = size(d->heightMiddle);
     piece.tall = size(d->heightTall);
-    piece.belowTie = size(d->stemsBelowTie, 130); // a stand-in
+    piece.belowTie = size(d->stemsBelowTie, 130);                     // a stand-in
     piece.spread = size(d->spread, std::max(60.0, piece.tall * 1.3)); // a stand-in
     if (const auto* c = d->container ? season.containers.find(*d->container) : nullptr)
         piece.vessel = vesselOf(*c, d->kind, d->waterShare);

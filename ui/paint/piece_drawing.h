@@ -14,15 +14,17 @@ namespace withy::ui {
 struct VesselDrawing {
     enum class Outline { jar, straight, tapered, bowl, trough, basket, urn };
     Outline outline = Outline::straight;
-    double height = 100;     ///< outside
-    double width = 80;       ///< outside, widest; a trough's length
-    double rim = 80;         ///< outside, at the top
-    double base = 80;        ///< outside, at the foot
-    double neckHeight = 14;  ///< of the band a ribbon sits on
+    double height = 100;    ///< outside
+    double width = 80;      ///< outside, widest; a trough's length
+    double rim = 80;        ///< outside, at the top
+    double base = 80;       ///< outside, at the foot
+    double neckHeight = 14; ///< of the band a ribbon sits on
     double wall = 3;
-    double floor = 5;        ///< thickness of the bottom
-    double waterLevel = 0;   ///< above the inside of the bottom
-    double stand = 0;        ///< height of the stand below, a pedestal's
+    double floor = 5;      ///< thickness of the bottom
+    double waterLevel = 0; ///< above the inside of the bottom
+    double stand = 0;      ///< height of the stand below, a pedestal's
+    friend bool operator==(const VesselDrawing&, const VesselDrawing&) = default;
+
     [[nodiscard]] bool glass() const {
         return outline == Outline::jar || outline == Outline::straight || outline == Outline::tapered;
     }
@@ -36,6 +38,7 @@ struct RibbonDrawing {
     double loop = 0;
     int loops = 2;
     double tail = 0;
+    friend bool operator==(const RibbonDrawing&, const RibbonDrawing&) = default;
 };
 
 /// The stems of one slot, all of its best plant.
@@ -43,12 +46,13 @@ struct SlotDrawing {
     HeadForm form = HeadForm::leaf;
     QColor bloom;
     QColor eye;
-    double head = 40;  ///< diameter
-    double stem = 4;   ///< diameter
-    int count = 1;     ///< drawn; see PieceDrawing::left
+    double head = 40; ///< diameter
+    double stem = 4;  ///< diameter
+    int count = 1;    ///< drawn; see PieceDrawing::left
     model::Tier tier = model::Tier::middle;
     model::Purpose purpose = model::Purpose::filler;
     bool clump = false;
+    friend bool operator==(const SlotDrawing&, const SlotDrawing&) = default;
 };
 
 struct PieceDrawing {
@@ -64,6 +68,7 @@ struct PieceDrawing {
     double spread = 200; ///< widest, over all heads
     std::uint64_t seed = 1;
     std::int64_t left = 0; ///< stems beyond what is drawn (see mostStemsDrawn)
+    friend bool operator==(const PieceDrawing&, const PieceDrawing&) = default;
 };
 
 /// More are counted, not drawn: they would be one patch of colour.

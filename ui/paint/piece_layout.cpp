@@ -25,12 +25,17 @@ bool growsUp(HeadForm form) {
 int rank(const SlotDrawing& slot) {
     if (slot.form == HeadForm::leaf || slot.form == HeadForm::trail) return 4;
     switch (slot.purpose) {
-    case Purpose::focal: return 0;
-    case Purpose::spike: return 1;
-    case Purpose::filler: return 2;
-    case Purpose::airy: return 3;
+    case Purpose::focal:
+        return 0;
+    case Purpose::spike:
+        return 1;
+    case Purpose::filler:
+        return 2;
+    case Purpose::airy:
+        return 3;
     case Purpose::foliage:
-    case Purpose::trailing: return 4;
+    case Purpose::trailing:
+        return 4;
     }
     return 2;
 }
@@ -43,9 +48,12 @@ struct TierBand {
 
 TierBand bandOf(const PieceDrawing& piece, Tier tier) {
     switch (tier) {
-    case Tier::low: return {piece.low, piece.low * 0.3, 1};
-    case Tier::middle: return {piece.middle, piece.low, 0.94};
-    case Tier::tall: return {piece.tall, piece.middle, 0.74};
+    case Tier::low:
+        return {piece.low, piece.low * 0.3, 1};
+    case Tier::middle:
+        return {piece.middle, piece.low, 0.94};
+    case Tier::tall:
+        return {piece.tall, piece.middle, 0.74};
     }
     return {piece.middle, piece.low, 1};
 }
@@ -117,7 +125,9 @@ void placeTier(Tiered& at, Tier tier, std::vector<PlacedStem>& out, int& turn) {
     }
     if (stems == 0) return;
     // A stem alone in its tier stands to one side, so that three in a bottle do not hide one another.
-    const double alone = (at.piece.seed % 2 ? 1 : -1) * (tier == Tier::tall ? 0.1 : tier == Tier::middle ? -0.45 : 0.5);
+    const double alone = (at.piece.seed % 2 ? 1 : -1) * (tier == Tier::tall     ? 0.1
+                                                         : tier == Tier::middle ? -0.45
+                                                                                : 0.5);
     auto places = evenPlaces(stems, alone);
     const auto band = bandOf(at.piece, tier);
     double across = 0;
@@ -126,7 +136,8 @@ void placeTier(Tiered& at, Tier tier, std::vector<PlacedStem>& out, int& turn) {
     // Heads side by side fill the spread so many times over: they stand in as many rows.
     const double rows = std::clamp(across / (at.piece.spread * band.width), 1.0, 4.0) - 1;
     // The edge goes first, so that what belongs in the middle finds the middle left.
-    std::stable_sort(slots.begin(), slots.end(), [](const auto* a, const auto* b) { return rank(*a) > rank(*b); });
+    std::stable_sort(slots.begin(), slots.end(),
+                     [](const auto* a, const auto* b) { return rank(*a) > rank(*b); });
     const auto first = out.size();
     for (const auto* slot : slots) {
         const double want = rank(*slot) / 4.0;
@@ -141,10 +152,11 @@ void placeTier(Tiered& at, Tier tier, std::vector<PlacedStem>& out, int& turn) {
         }
     }
     // Within a tier: leaves and froth behind, faces in front, the higher behind the lower.
-    std::stable_sort(out.begin() + static_cast<std::ptrdiff_t>(first), out.end(), [](const auto& a, const auto& b) {
-        const int ra = rank(*a.slot), rb = rank(*b.slot);
-        return ra != rb ? ra > rb : a.height > b.height;
-    });
+    std::stable_sort(out.begin() + static_cast<std::ptrdiff_t>(first), out.end(),
+                     [](const auto& a, const auto& b) {
+                         const int ra = rank(*a.slot), rb = rank(*b.slot);
+                         return ra != rb ? ra > rb : a.height > b.height;
+                     });
 }
 
 } // namespace
@@ -156,6 +168,8 @@ std::vector<PlacedStem> placeStems(const PieceDrawing& piece) {
     int turn = 0;
     for (const Tier tier : tiers)
         placeTier(at, tier, out, turn);
+    // Leaves stand behind every face, whatever their tier.
+    std::stable_partition(out.begin(), out.end(), [](const auto& s) { return rank(*s.slot) == 4; });
     return out;
 }
 

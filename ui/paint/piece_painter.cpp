@@ -2,8 +2,8 @@
 #include "ui/paint/piece_painter.h"
 
 #include "ui/paint/piece_layout.h"
-#include "ui/paint/ring_pieces.h"
 #include "ui/paint/ribbon_sketch.h"
+#include "ui/paint/ring_pieces.h"
 #include "ui/paint/vessel_sketch.h"
 
 #include <QPainter>
@@ -40,15 +40,16 @@ QPainterPath stemPath(const Stem& s, double rise) {
     QPainterPath p(s.foot);
     p.lineTo(s.neck);
     p.cubicTo(s.neck.x() + (s.neck.x() - s.foot.x()) * 0.4, s.neck.y() - rise * 0.35,
-              s.head.x() - std::sin(s.tilt) * rise * 0.3, s.head.y() + std::cos(s.tilt) * rise * 0.3, s.head.x(),
-              s.head.y());
+              s.head.x() - std::sin(s.tilt) * rise * 0.3, s.head.y() + std::cos(s.tilt) * rise * 0.3,
+              s.head.x(), s.head.y());
     return p;
 }
 
 Stem stemOf(const PlacedStem& placed, const Neck& neck, double k, double spreadPx) {
     const double share = spreadPx > 0 ? placed.x * k / (spreadPx / 2) : 0;
     const double at = std::clamp(share, -1.0, 1.0);
-    const double footX = std::clamp(-placed.x * k * neck.footShare, -neck.footHalf * 0.9, neck.footHalf * 0.9);
+    const double footX =
+        std::clamp(-placed.x * k * neck.footShare, -neck.footHalf * 0.9, neck.footHalf * 0.9);
     return {{footX, neck.footY},
             {at * neck.half * 0.8, neck.y},
             {placed.x * k, neck.y - placed.height * k},
@@ -135,15 +136,19 @@ Sketch groundSketch(const QRectF& where, const Palette& palette) {
 Sketch pieceSketch(const PieceDrawing& piece, double k, const Palette& palette) {
     switch (piece.kind) {
     case PieceKind::crown:
-    case PieceKind::wreath: return ringSketch(piece, k, palette);
-    case PieceKind::garland: return garlandSketch(piece, k, palette);
-    default: return piece.vessel ? standingSketch(piece, k, palette) : boundSketch(piece, k, palette);
+    case PieceKind::wreath:
+        return ringSketch(piece, k, palette);
+    case PieceKind::garland:
+        return garlandSketch(piece, k, palette);
+    default:
+        return piece.vessel ? standingSketch(piece, k, palette) : boundSketch(piece, k, palette);
     }
 }
 
 QRectF pieceBoundsMm(const PieceDrawing& piece) {
     QRectF bounds = boundsOf(pieceSketch(piece, 1, {}));
-    if (bounds.width() < leastDrawn || bounds.height() < leastDrawn) bounds = bounds.united({-5, -10, 10, 10});
+    if (bounds.width() < leastDrawn || bounds.height() < leastDrawn)
+        bounds = bounds.united({-5, -10, 10, 10});
     bounds.setBottom(std::max(bounds.bottom(), 0.0));
     return bounds;
 }
@@ -158,7 +163,8 @@ double fittingScale(const QRectF& mm, const QSizeF& size) {
     return std::min(across, up);
 }
 
-void paintPiece(QPainter& painter, const PieceDrawing& piece, const QRectF& where, const PiecePaintOptions& options) {
+void paintPiece(QPainter& painter, const PieceDrawing& piece, const QRectF& where,
+                const PiecePaintOptions& options) {
     if (where.width() < 1 || where.height() < 1) return;
     const QRectF mm = pieceBoundsMm(piece);
     const double k = options.scale > 0 ? options.scale : fittingScale(mm, where.size());
@@ -170,7 +176,8 @@ void paintPiece(QPainter& painter, const PieceDrawing& piece, const QRectF& wher
     }
     transform(sketch, QTransform::fromTranslate(where.center().x() - mm.center().x() * k,
                                                 where.bottom() - lineRoom - mm.bottom() * k));
-    if (options.ground) paint(painter, groundSketch(where.adjusted(0, 0, 0, -lineRoom + 0.8), options.palette));
+    if (options.ground)
+        paint(painter, groundSketch(where.adjusted(0, 0, 0, -lineRoom + 0.8), options.palette));
     paint(painter, sketch);
 }
 

@@ -36,7 +36,8 @@ void addLoops(Sketch& out, const Look& look, double length, int loops) {
         const double reach = side * length * (i < 2 ? 1 : 0.75);
         const double drop = i < 2 ? 0.1 : 0.45;
         QPainterPath loop(QPointF(0, 0));
-        loop.cubicTo(reach * 0.35, -w * 1.1, reach * 0.95, -w * 0.95 + length * drop, reach, -w * 0.05 + length * drop);
+        loop.cubicTo(reach * 0.35, -w * 1.1, reach * 0.95, -w * 0.95 + length * drop, reach,
+                     -w * 0.05 + length * drop);
         loop.cubicTo(reach * 0.98, w * 0.75 + length * drop, reach * 0.4, w * 0.7, 0, w * 0.2);
         loop.closeSubpath();
         out.push_back({loop, look.fill, look.edge, 0.9});
@@ -71,8 +72,9 @@ Sketch ribbonSketch(const RibbonDrawing& r, double half, double k, double most) 
     addBand(out, look, half + 1, r.wraps);
     if (r.finish == RibbonFinish::bow) addLoops(out, look, r.loop * k * 0.5, r.loops);
     if (tied)
-        out.push_back({ellipseAt(0, look.width * 0.1, std::min(half * 0.5, look.width * 0.5), look.width * 0.56),
-                       lighter(look.fill, 0.15), look.edge, 0.9});
+        out.push_back(
+            {ellipseAt(0, look.width * 0.1, std::min(half * 0.5, look.width * 0.5), look.width * 0.56),
+             lighter(look.fill, 0.15), look.edge, 0.9});
     return out;
 }
 

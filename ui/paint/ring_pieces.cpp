@@ -21,7 +21,8 @@ std::vector<const SlotDrawing*> dealt(const PieceDrawing& piece) {
         for (int i = 0; i < slot.count; ++i)
             order.emplace_back((i + 0.5) / slot.count, &slot);
     }
-    std::stable_sort(order.begin(), order.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+    std::stable_sort(order.begin(), order.end(),
+                     [](const auto& a, const auto& b) { return a.first < b.first; });
     std::vector<const SlotDrawing*> out;
     for (const auto& [place, slot] : order)
         out.push_back(slot);
@@ -32,7 +33,8 @@ bool leafy(const SlotDrawing& slot) {
     return slot.form == HeadForm::leaf || slot.form == HeadForm::trail;
 }
 
-Sketch headAt(const SlotDrawing& slot, double diameter, QPointF at, double tilt, std::uint64_t seed, Theme theme) {
+Sketch headAt(const SlotDrawing& slot, double diameter, QPointF at, double tilt, std::uint64_t seed,
+              Theme theme) {
     const HeadForm form = slot.form == HeadForm::trail ? HeadForm::leaf : slot.form;
     auto head = headSketch({form, diameter, slot.bloom, slot.eye, tilt, seed}, theme);
     transform(head, QTransform::fromTranslate(at.x(), at.y()));
@@ -56,10 +58,12 @@ Sketch ringSketch(const PieceDrawing& piece, double k, const Palette& palette) {
     // Small enough that neighbours overlap by about half; leaves lie along the ring.
     const double room = n > 0 ? std::numbers::pi * (rx + ry) / static_cast<double>(n) * 3.2 : 0;
     Seeded seeded(piece.seed);
+
     struct Place {
         double angle;
         std::size_t stem;
     };
+
     std::vector<Place> places;
     for (std::size_t i = 0; i < n; ++i)
         places.push_back({2 * std::numbers::pi * (static_cast<double>(i) + 0.5) / static_cast<double>(n), i});
@@ -73,7 +77,8 @@ Sketch ringSketch(const PieceDrawing& piece, double k, const Palette& palette) {
         const double d = std::min(stems[i]->head * k * (leafy(*stems[i]) ? 0.5 : 0.8), most) * depth;
         const double along = angle * 180 / std::numbers::pi + (i % 2 ? 150 : 30);
         const double tilt = leafy(*stems[i]) ? along : std::cos(angle) * (crown ? 50 : 20) + seeded.around(8);
-        append(out, headAt(*stems[i], d, {std::cos(angle) * rx, std::sin(angle) * ry}, tilt, i + 1, palette.theme));
+        append(out, headAt(*stems[i], d, {std::cos(angle) * rx, std::sin(angle) * ry}, tilt, i + 1,
+                           palette.theme));
     }
     if (piece.ribbon) {
         auto bow = ribbonSketch(*piece.ribbon, piece.ribbon->width * 0.4 * k, k, (crown ? 90 : 1500) * k);
@@ -102,7 +107,9 @@ Sketch garlandSketch(const PieceDrawing& piece, double k, const Palette& palette
             const double t = (static_cast<double>(i) + 0.5) / static_cast<double>(n);
             const QPointF p = at(t) + QPointF(0, leaves ? 0 : (i % 2 ? 14 : -10) * k);
             // Each leafy stem is laid both ways along the twine.
-            if (leaves) append(out, headAt(*s, s->head * 0.55 * k, p, -75 + seeded.around(20), 2 * i + 1, palette.theme));
+            if (leaves)
+                append(out,
+                       headAt(*s, s->head * 0.55 * k, p, -75 + seeded.around(20), 2 * i + 1, palette.theme));
             append(out, headAt(*s, s->head * (leaves ? 0.55 : 0.85) * k, p,
                                (leaves ? 78 : 0) + seeded.around(20), 2 * i + 2, palette.theme));
             ++i;

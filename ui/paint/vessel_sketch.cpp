@@ -23,15 +23,15 @@ QPainterPath jarPath(const Half& h) {
     const double corner = std::min(7.0, h.widest * 0.3);
     QPainterPath p(QPointF(-h.rim, -h.height));
     p.lineTo(-h.rim, -h.height + h.neck);
-    p.cubicTo(-h.rim, -h.height + (h.neck + shoulder) / 2, -h.widest, -h.height + (h.neck + shoulder) / 2, -h.widest,
-              -h.height + shoulder);
+    p.cubicTo(-h.rim, -h.height + (h.neck + shoulder) / 2, -h.widest, -h.height + (h.neck + shoulder) / 2,
+              -h.widest, -h.height + shoulder);
     p.lineTo(-h.widest, -corner);
     p.quadTo(-h.widest, 0, -h.widest + corner, 0);
     p.lineTo(h.widest - corner, 0);
     p.quadTo(h.widest, 0, h.widest, -corner);
     p.lineTo(h.widest, -h.height + shoulder);
-    p.cubicTo(h.widest, -h.height + (h.neck + shoulder) / 2, h.rim, -h.height + (h.neck + shoulder) / 2, h.rim,
-              -h.height + h.neck);
+    p.cubicTo(h.widest, -h.height + (h.neck + shoulder) / 2, h.rim, -h.height + (h.neck + shoulder) / 2,
+              h.rim, -h.height + h.neck);
     p.lineTo(h.rim, -h.height);
     p.closeSubpath();
     return p;
@@ -73,10 +73,14 @@ QPainterPath urnPath(const Half& h) {
 
 QPainterPath outlinePath(Outline outline, const Half& h) {
     switch (outline) {
-    case Outline::jar: return jarPath(h);
-    case Outline::bowl: return bowlPath(h);
-    case Outline::urn: return urnPath(h);
-    default: return taperPath(h);
+    case Outline::jar:
+        return jarPath(h);
+    case Outline::bowl:
+        return bowlPath(h);
+    case Outline::urn:
+        return urnPath(h);
+    default:
+        return taperPath(h);
     }
 }
 
@@ -112,7 +116,8 @@ QPainterPath level(double y, double half) {
     return p;
 }
 
-void addWater(VesselSketch& out, const VesselDrawing& v, const QPainterPath& body, double k, const PieceColours& c) {
+void addWater(VesselSketch& out, const VesselDrawing& v, const QPainterPath& body, double k,
+              const PieceColours& c) {
     if (v.waterLevel <= 0) return;
     const double y = -(v.floor + v.waterLevel) * k;
     const QRectF box = body.boundingRect();
@@ -126,7 +131,8 @@ void addWater(VesselSketch& out, const VesselDrawing& v, const QPainterPath& bod
 }
 
 /// Two bands on tin and zinc, a weave on a basket.
-void addSurface(VesselSketch& out, const VesselDrawing& v, const QPainterPath& body, double k, const PieceColours& c) {
+void addSurface(VesselSketch& out, const VesselDrawing& v, const QPainterPath& body, double k,
+                const PieceColours& c) {
     if (v.outline == Outline::trough) {
         for (const double y : {v.height - 10, 10.0})
             out.front.push_back({level(-y * k, v.rim / 2 * k), {}, c.outline, 0.8});
@@ -183,9 +189,11 @@ VesselSketch vesselSketch(const VesselDrawing& v, double k, const PieceColours& 
     out.rimY = -(v.stand + v.height) * k;
     out.neckY = out.rimY + (necked ? v.neckHeight * 0.7 : v.height * 0.32) * k;
     const double t = 0.32;
-    out.neckHalf = (necked ? h.rim : v.outline == Outline::tapered ? h.rim + (h.base - h.rim) * t
-                                 : v.outline == Outline::bowl      ? h.widest * 0.93
-                                                                   : h.rim) * k;
+    out.neckHalf = (necked                          ? h.rim
+                    : v.outline == Outline::tapered ? h.rim + (h.base - h.rim) * t
+                    : v.outline == Outline::bowl    ? h.widest * 0.93
+                                                    : h.rim) *
+                   k;
     out.insideHalf = std::max(h.rim - v.wall, 0.5) * k;
     out.footY = -(v.stand + v.floor) * k;
     out.footHalf = std::max((necked ? h.widest : h.base) - v.wall, 0.5) * k;

@@ -18,13 +18,13 @@ struct PieceColours {
 
 /// In pixels: the middle of the foot at the origin, y down, `scale` pixels a millimetre.
 struct VesselSketch {
-    Sketch behind;      ///< glass and water, or what stands behind the stems
-    Sketch front;       ///< water line, outline, lip
-    double rimY = 0;    ///< negative: above the foot
-    double neckY = 0;   ///< where a ribbon goes round
-    double neckHalf = 0; ///< half the width there, outside
+    Sketch behind;         ///< glass and water, or what stands behind the stems
+    Sketch front;          ///< water line, outline, lip
+    double rimY = 0;       ///< negative: above the foot
+    double neckY = 0;      ///< where a ribbon goes round
+    double neckHalf = 0;   ///< half the width there, outside
     double insideHalf = 0; ///< half the opening
-    double footY = 0;   ///< the inside of the bottom
+    double footY = 0;      ///< the inside of the bottom
     double footHalf = 0;
 };
 
