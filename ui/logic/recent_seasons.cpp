@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/recent_seasons.h"
+
+#include "core/store/disk.h"
+
+#include <QFileInfo>
+
+namespace withy::ui {
+
+namespace {
+
+const auto key = QStringLiteral("recentSeasons");
+
+} // namespace
+
+QStringList RecentSeasons::paths() const {
+    QStringList all = settings_.value(key).toStringList();
+    all.removeAll(QString());
+    all.removeDuplicates();
+    return all.mid(0, most);
+}
+
+void RecentSeasons::keep(const QStringList& paths) {
+    settings_.setValue(key, paths.mid(0, most));
+}
+
+std::vector<RecentSeason> RecentSeasons::list() const {
+    std::vector<RecentSeason> all;
+    for (const auto& path : paths())
+        all.push_back({path, QFileInfo(path).isFile()});
+    return all;
+}
+
+void RecentSeasons::add(const QString& path) {
+    const QString whole = store::truePath(path);
+    QStringList all = paths();
+    all.removeAll(whole);
+    all.prepend(whole);
+    keep(all);
+}
+
+void RecentSeasons::forget(const QString& path) {
+    QStringList all = paths();
+    all.removeAll(path);
+    all.removeAll(store::truePath(path));
+    keep(all);
+}
+
+} // namespace withy::ui
