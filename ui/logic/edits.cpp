@@ -180,6 +180,8 @@ QString inWords(const model::EditName& name) {
         {QStringLiteral("slot.count"), QT_TRANSLATE_NOOP("Edit", "%1 stems of %2")},
         {QStringLiteral("slot.erase"), QT_TRANSLATE_NOOP("Edit", "%1 taken out")},
         {QStringLiteral("payment.add"), QT_TRANSLATE_NOOP("Edit", "payment for %1")},
+        {QStringLiteral("finding.accept"), QT_TRANSLATE_NOOP("Edit", "“%1” accepted")},
+        {QStringLiteral("finding.ask"), QT_TRANSLATE_NOOP("Edit", "“%1” asked about again")},
         {QStringLiteral("import"), QT_TRANSLATE_NOOP("Edit", "import of %1")},
     };
     const auto found = words.find(text(name.key));

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/models/finding_list.h"
+
+#include "core/model/schema.h"
+
+#include <QString>
+
+#include <algorithm>
+#include <string_view>
+
+namespace withy::ui {
+
+namespace {
+
+constexpr std::size_t longestFacts = 1000;
+
+/// FNV-1a, 64 bits (the hash's own published parameters): keeps facts told apart beyond the field's length.
+std::string hashOf(std::string_view words) {
+    std::uint64_t h = 14695981039346656037ULL;
+    for (const char c : words)
+        h = (h ^ static_cast<unsigned char>(c)) * 1099511628211ULL;
+    return QString::number(h, 16).toStdString();
+}
+
+std::string shortened(const std::string& facts) {
+    // Names may be long and of many bytes a letter: what does not fit is kept as its hash alone.
+    return facts.size() <= longestFacts ? facts : "# " + hashOf(facts);
+}
+
+bool isDesigns(const plan::Finding& finding) {
+    return finding.place.table == model::TableKind::designs;
+}
+
+bool isOver(const model::Booking& b) {
+    using model::Standing;
+    return b.standing == Standing::delivered || b.standing == Standing::settled ||
+           b.standing == Standing::lost;
+}
+
+void add(std::vector<ListedFinding>& out, const model::Season& season, const plan::Finding& finding,
+         std::optional<Id<model::Booking>> of) {
+    if (isDesigns(finding)) of.reset();
+    out.push_back({finding, of, accepted(season, finding, of)});
+}
+
+void sortList(std::vector<ListedFinding>& list) {
+    std::stable_sort(list.begin(), list.end(), [](const ListedFinding& a, const ListedFinding& b) {
+        if (a.accepted != b.accepted) return b.accepted;
+        return a.finding.severity > b.finding.severity;
+    });
+}
+
+} // namespace
+
+std::string findingKey(const plan::Finding& finding, std::optional<Id<model::Booking>> of) {
+    std::string key(plan::findingWord(finding.code));
+    key += ", ";
+    if (finding.place.table != model::TableKind::none) {
+        key += model::tableInfo(finding.place.table).name;
+        key += ' ' + std::to_string(finding.place.id);
+    }
+    const bool placeSays = isDesigns(finding) || finding.place.table == model::TableKind::bookings;
+    if (of && !placeSays) key += ", booking " + std::to_string(of->value);
+    return key;
+}
+
+std::string findingFacts(const plan::Finding& finding) {
+    std::string facts;
+    for (const auto& s : finding.subjects)
+        facts += (facts.empty() ? "" : "; ") + s;
+    for (const double n : finding.numbers)
+        facts += (facts.empty() ? "" : "; ") + QString::number(n, 'g', 10).toStdString();
+    return shortened(facts);
+}
+
+bool accepted(const model::Season& season, const plan::Finding& finding,
+              std::optional<Id<model::Booking>> of) {
+    if (season.acceptedFindings.empty()) return false;
+    const auto key = findingKey(finding, of);
+    const auto facts = findingFacts(finding);
+    return std::any_of(season.acceptedFindings.begin(), season.acceptedFindings.end(),
+                       [&](const auto& a) { return a.finding == key && a.facts == facts; });
+}
+
+std::vector<ListedFinding> findingsOf(const model::Season& season, const plan::Plan& plan,
+                                      Id<model::Booking> booking) {
+    std::vector<ListedFinding> out;
+    const auto found = plan.bookings.find(booking);
+    if (found == plan.bookings.end()) return out;
+    for (const auto& f : found->second->findings)
+        add(out, season, f, booking);
+    sortList(out);
+    return out;
+}
+
+std::vector<ListedFinding> findingsOfSeason(const model::Season& season, const plan::Plan& plan) {
+    std::vector<ListedFinding> out;
+    for (const auto& [id, booked] : plan.bookings) {
+        const auto* booking = season.bookings.find(id);
+        if (!booking || isOver(*booking)) continue;
+        for (const auto& f : booked->findings)
+            if (!isDesigns(f)) add(out, season, f, id);
+    }
+    for (const auto& [id, design] : plan.designs)
+        for (const auto& f : design->findings)
+            add(out, season, f, std::nullopt);
+    sortList(out);
+    return out;
+}
+
+int countAsking(const std::vector<ListedFinding>& list) {
+    return static_cast<int>(std::count_if(list.begin(), list.end(), [](const auto& f) {
+        return !f.accepted && f.finding.severity != plan::Severity::note;
+    }));
+}
+
+} // namespace withy::ui
