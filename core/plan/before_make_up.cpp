@@ -10,6 +10,7 @@ namespace withy::plan {
 namespace {
 
 using model::RateKind;
+using runup::TimeSpan;
 using Designs = std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>>;
 
 /// What the bench has to get ready.
@@ -46,26 +47,45 @@ TimedStep benchStep(const Index& index, StepKind kind, RateKind work, std::int64
     return step;
 }
 
+TimedStep stripStep(const Index& index, const CutRound& round) {
+    const auto rate = runup::rateOf(index.season, RateKind::stripHundredStems);
+    TimedStep strip;
+    strip.kind = StepKind::strip;
+    strip.count = round.stems.value;
+    strip.minutes = Minutes(
+        static_cast<std::int64_t>(std::ceil(rate.minutes * static_cast<double>(round.stems.value) / 100)));
+    strip.working = {
+        lineOf(Step::given, "stems", round.stems.value, Unit::stems),
+        lineOf(Step::times, "minutes for 100", rate.minutes, Unit::minutes, rate.basis, rate.source),
+        lineOf(Step::result, "minutes", strip.minutes.value, Unit::minutes)};
+    return strip;
+}
+
+/// Cut stems do not wait for the morning: they are stripped and stood in water as soon as they are in, past
+/// the working day if need be. Only busy hours keep the hands away.
+TimeSpan afterCutting(const WorkTimes& times, LocalTime from, Minutes work) {
+    const runup::WorkCalendar hands(0, 1440, times.calendar.busy());
+    const LocalTime end = hands.endFor(from, work);
+    return {std::max(from, hands.startFor(end, work)), end};
+}
+
 void planRound(const Index& index, WorkTimes& times, const CutRound& round, BookingPlan& plan) {
     TimedStep cut;
     cut.kind = StepKind::cut;
     cut.from = round.start;
     cut.to = round.end;
     cut.minutes = round.work;
+    cut.working = round.working;
     for (const auto i : round.needs)
         cut.stems.emplace_back(plan.needs[i].plant, plan.needs[i].need.total);
     cut.count = round.stems.value;
     times.calendar.occupy({cut.from, cut.to});
     plan.steps.push_back(cut);
 
-    TimedStep strip;
-    strip.kind = StepKind::strip;
-    strip.count = round.stems.value;
-    strip.minutes = Minutes(
-        static_cast<std::int64_t>(std::ceil(runup::rateOf(index.season, RateKind::stripHundredStems).minutes *
-                                            static_cast<double>(round.stems.value) / 100)));
-    strip.to = times.calendar.endFor(round.end, strip.minutes);
-    strip.from = times.calendar.startFor(strip.to, strip.minutes);
+    TimedStep strip = stripStep(index, round);
+    const auto span = afterCutting(times, round.end, strip.minutes);
+    strip.from = span.from;
+    strip.to = span.to;
     times.calendar.occupy({strip.from, strip.to});
 
     TimedStep drink;

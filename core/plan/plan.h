@@ -83,6 +83,7 @@ struct CutRound {
     std::optional<garden::GoodHour> hour; ///< blank: nothing known of the day's warmth
     std::vector<std::size_t> needs;       ///< indices into BookingPlan::needs
     Stems stems;
+    Working working; ///< of the minutes
 };
 
 struct LinePlan {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/working_lines.h"
 #include "core/plan/window_plan.h"
 #include "core/runup/rates.h"
 
@@ -39,16 +40,26 @@ std::vector<Group> fewestGroups(const BookingPlan& plan) {
     return groups;
 }
 
-Minutes cuttingMinutes(const Index& index, const BookingPlan& plan, const Group& group) {
-    const double perHundred = runup::rateOf(index.season, model::RateKind::cutHundredStems).minutes;
+Minutes cuttingMinutes(const Index& index, const BookingPlan& plan, const Group& group, Working& working) {
+    const auto rate = runup::rateOf(index.season, model::RateKind::cutHundredStems);
     double minutes = 0;
     for (const auto i : group.needs) {
         const auto& plant = *index.season.plants.find(plan.needs[i].plant);
         const double stems = static_cast<double>(plan.needs[i].need.total.value);
-        minutes +=
-            plant.cuttingStemsPerHour ? stems * 60 / *plant.cuttingStemsPerHour : stems * perHundred / 100;
+        working.push_back(lineOf(Step::given, "stems", stems, Unit::stems, Basis::computed, {}, plant.name));
+        if (plant.cuttingStemsPerHour) {
+            minutes += stems * 60 / *plant.cuttingStemsPerHour;
+            working.push_back(lineOf(Step::over, "stems an hour", *plant.cuttingStemsPerHour, Unit::stems,
+                                     Basis::mine, {}, plant.name));
+        } else {
+            minutes += stems * rate.minutes / 100;
+            working.push_back(
+                lineOf(Step::times, "minutes for 100", rate.minutes, Unit::minutes, rate.basis, rate.source));
+        }
     }
-    return Minutes(static_cast<std::int64_t>(std::ceil(minutes - 1e-9)));
+    const Minutes all(static_cast<std::int64_t>(std::ceil(minutes - 1e-9)));
+    working.push_back(lineOf(Step::result, "minutes", all.value, Unit::minutes));
+    return all;
 }
 
 garden::CutHours hoursOf(const Index& index, PlaceDays& days, const Group& group, Minutes work, bool& known) {
@@ -68,7 +79,7 @@ garden::CutHours hoursOf(const Index& index, PlaceDays& days, const Group& group
 
 CutRound roundFor(const Index& index, PlaceDays& days, const Group& group, BookingPlan& plan) {
     CutRound round;
-    round.work = cuttingMinutes(index, plan, group);
+    round.work = cuttingMinutes(index, plan, group, round.working);
     round.needs = group.needs;
     for (const auto i : group.needs)
         round.stems += plan.needs[i].need.total;

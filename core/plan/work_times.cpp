@@ -16,6 +16,7 @@ using model::RateKind;
 using Designs = std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>>;
 
 constexpr Minutes usualTravel{30};        ///< when the venue does not say (common practice, no source)
+constexpr Minutes checkingWater{10};      ///< all of them (common practice, no source)
 constexpr Minutes beforeGuests{60};       ///< a drop nobody named: an hour before the guests
 constexpr std::int64_t piecesPerTray = 8; ///< until packing says better (common practice, no source)
 
@@ -44,17 +45,6 @@ std::int64_t piecesOn(const BookingPlan& plan, const Index& index, const model::
     return pieces;
 }
 
-Drive driveTo(const Index& index, const BookingPlan& plan, const model::Drop* drop, LocalTime at,
-              Minutes travel, bool only) {
-    Drive d;
-    d.drop = drop;
-    d.arrive = at;
-    d.leave = at - travel;
-    d.placing = perPieces(index, RateKind::placePiece, piecesOn(plan, index, drop, only));
-    if (drop) d.place = drop->place;
-    return d;
-}
-
 WorkingLine rateLine(const runup::RateUsed& rate, const char* what) {
     return lineOf(Step::times, what, rate.minutes, Unit::minutes, rate.basis, rate.source);
 }
@@ -69,6 +59,20 @@ TimedStep counted(const Index& index, StepKind kind, RateKind work, std::int64_t
                     rateLine(rate, "minutes each"),
                     lineOf(Step::result, "minutes", static_cast<double>(step.minutes.value), Unit::minutes)};
     return step;
+}
+
+Drive driveTo(const Index& index, const BookingPlan& plan, const model::Drop* drop, LocalTime at,
+              Minutes travel, bool only) {
+    Drive d;
+    d.drop = drop;
+    d.arrive = at;
+    d.leave = at - travel;
+    const TimedStep placing =
+        counted(index, StepKind::place, RateKind::placePiece, piecesOn(plan, index, drop, only));
+    d.placing = placing.minutes;
+    d.placingWorking = placing.working;
+    if (drop) d.place = drop->place;
+    return d;
 }
 
 /// Puts a step so that it ends by `end`, in free hours; returns its start.
@@ -112,7 +116,9 @@ LocalTime planDeparture(const Index& index, WorkTimes& times, BookingPlan& plan,
     TimedStep water;
     water.kind = StepKind::checkWater;
     water.count = pieces;
-    water.minutes = Minutes(10);
+    water.minutes = checkingWater;
+    water.working = {lineOf(Step::result, "minutes", checkingWater.value, Unit::minutes,
+                            Basis::commonPractice, "no source")};
     put(water);
     return end;
 }
@@ -125,9 +131,13 @@ void planDrives(const WorkTimes& times, BookingPlan& plan) {
         drive.to = d.arrive;
         drive.minutes = d.arrive - d.leave;
         if (d.drop) drive.drop = d.drop->id;
+        drive.working = {lineOf(Step::result, "travel", drive.minutes.value, Unit::minutes,
+                                times.travelGuessed ? Basis::commonPractice : Basis::mine,
+                                times.travelGuessed ? "no source" : "")};
         plan.steps.push_back(drive);
         TimedStep place = drive;
         place.kind = StepKind::place;
+        place.working = d.placingWorking;
         place.from = d.arrive;
         place.to = d.arrive + d.placing;
         place.minutes = d.placing;

@@ -15,6 +15,7 @@ struct Drive {
     LocalTime leave;
     LocalTime arrive;
     Minutes placing;
+    Working placingWorking;
 };
 
 struct WorkTimes {
