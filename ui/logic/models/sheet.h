@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/colour.h"
+#include "core/base/working.h"
+#include "core/model/edit.h"
+#include "ui/logic/format.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+#include <vector>
+
+/// A page of figures as data: an answer, and rows of cells that a page shows without knowing what they mean.
+namespace withy::ui {
+
+/// One stretch of an answer sentence; `asks` needs the grower.
+struct SayPart {
+    enum class Weight { plain, strong, asks };
+    QString words;
+    Weight weight = Weight::plain;
+};
+
+using Saying = std::vector<SayPart>;
+
+/// Its words without their weights.
+QString plainWords(const Saying& saying);
+
+/// A figure that opens.
+struct SheetFigure {
+    QString words; ///< "80"
+    QString means; ///< for screen readers: "stems of dahlia to cut"
+    Working working;
+    QStringList lines; ///< the working in words where a unit alone does not say it (money); else empty
+    std::optional<model::Ref> leadsTo;
+    QString leadWords;
+};
+
+/// A field of a record that is typed right in the row.
+struct SheetField {
+    model::TableKind table = model::TableKind::none;
+    const char* name = "";
+    std::int64_t id = 0;
+    QString prompt; ///< what a blank means: "not counted yet"
+    friend bool operator==(const SheetField&, const SheetField&) = default;
+};
+
+struct SheetCell {
+    enum class Tone { text, strong, second, asks };
+    QString words;
+    Tone tone = Tone::text;
+    std::optional<SheetFigure> figure = std::nullopt;
+    std::optional<SheetField> field = std::nullopt;
+};
+
+enum class RowLook {
+    body,
+    head,    ///< names the group below it
+    busy,    ///< hours that are taken: hatched
+    waiting, ///< needs nobody: a thread of water
+    fixed,   ///< cannot move: solid ink
+    total,   ///< a rule above
+};
+
+struct SheetRow {
+    QString key; ///< tells rows apart when they change; unique on its sheet
+    RowLook look = RowLook::body;
+    bool dotted = false; ///< stands for a plant: shows its colour
+    std::optional<Colour> dot = std::nullopt;
+    QString name;  ///< strong
+    QString rest;  ///< after the name
+    QString under; ///< second line, smaller
+    std::vector<SheetCell> cells = {};
+};
+
+struct SheetColumn {
+    QString title;
+    bool right = false; ///< figures
+    bool folds = false; ///< goes under the name where the page is narrow
+};
+
+struct Sheet {
+    QString firstTitle;
+    std::vector<SheetColumn> columns;
+    std::vector<SheetRow> rows;
+};
+
+/// The name of a record the plan speaks of; empty when it has just been taken out.
+template <class R>
+QString nameIn(const model::Table<R>& rows, Id<R> id) {
+    const auto* record = rows.find(id);
+    return record ? text(record->name) : QString();
+}
+
+} // namespace withy::ui
