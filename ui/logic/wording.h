@@ -21,8 +21,10 @@ QString sentence(const store::StoreError& error);
 QString sentence(const plan::Finding& finding);
 /// "stem length max" for "stem_length_max".
 QString fieldWords(const std::string& field);
-/// The lines of a working, one each: "24 pieces", "x 5 stems", "= 120 stems".
+/// The lines of a working, one each: "24 pieces, Supper jar", "× 5 stems a piece", "= 120 stems, need".
 QStringList lines(const Working& working);
+/// The same with sums of money in the season's currency.
+QStringList lines(const Working& working, const model::Settings& settings);
 QString basisWords(Basis basis);
 
 } // namespace withy::ui

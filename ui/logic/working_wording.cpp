@@ -4,6 +4,8 @@
 
 #include <QCoreApplication>
 
+#include <cmath>
+
 namespace withy::ui {
 
 namespace {
@@ -54,11 +56,11 @@ public:
         case Step::plus:
             return QStringLiteral("+ ");
         case Step::minus:
-            return QStringLiteral("- ");
+            return QStringLiteral("− ");
         case Step::times:
-            return QStringLiteral("x ");
+            return QStringLiteral("× ");
         case Step::over:
-            return QStringLiteral("/ ");
+            return QStringLiteral("÷ ");
         case Step::result:
             return QStringLiteral("= ");
         case Step::given:
@@ -67,13 +69,45 @@ public:
         return {};
     }
 
-    static QString line(const WorkingLine& l) {
-        QString s = sign(l.step) + figure(l) + QStringLiteral("  ") + text(l.what);
+    /// The unit's own word, when a line's key begins with it: "stems a piece" counts stems.
+    static QString unitWord(Unit unit) {
+        switch (unit) {
+        case Unit::stems:
+            return QStringLiteral("stems");
+        case Unit::pieces:
+            return QStringLiteral("pieces");
+        case Unit::minutes:
+            return QStringLiteral("minutes");
+        default:
+            return {};
+        }
+    }
+
+    /// Figure and key without saying the unit twice: "24 pieces", "× 5 stems a piece", "= 120 stems, need".
+    static QString figureAndKey(const WorkingLine& l, const model::Settings* settings) {
+        const QString key = text(l.what);
+        const QString unit = unitWord(l.unit);
+        if (!unit.isEmpty() && key.startsWith(unit)) return number(l.value) + QLatin1Char(' ') + key;
+        if (l.unit == Unit::count && (key == QLatin1String("count") || key.isEmpty())) return number(l.value);
+        const QString figure_ = l.unit == Unit::minorMoney && settings
+                                    ? amount(Money{std::llround(l.value)}, *settings)
+                                    : figure(l);
+        return figure_ + QStringLiteral(", ") + key;
+    }
+
+    /// Counts typed by the grower need no note that they are the grower's.
+    static bool basisGoesWithoutSaying(const WorkingLine& l) {
+        const bool count = l.unit == Unit::stems || l.unit == Unit::pieces || l.unit == Unit::minorMoney;
+        return l.basis == Basis::computed || (l.basis == Basis::mine && count && l.source.empty());
+    }
+
+    static QString line(const WorkingLine& l, const model::Settings* settings) {
+        QString s = sign(l.step) + figureAndKey(l, settings);
         if (!l.subject.empty()) s += QStringLiteral(", ") + text(l.subject);
-        if (l.basis != Basis::computed) s += QStringLiteral(" (") + basisWords(l.basis);
-        if (l.basis != Basis::computed && !l.source.empty()) s += QStringLiteral(": ") + text(l.source);
-        if (l.basis != Basis::computed) s += QLatin1Char(')');
-        return s;
+        if (basisGoesWithoutSaying(l)) return s;
+        s += QStringLiteral(" (") + basisWords(l.basis);
+        if (!l.source.empty()) s += QStringLiteral(": ") + text(l.source);
+        return s + QLatin1Char(')');
     }
 
     static QString basis(Basis b) {
@@ -108,7 +142,14 @@ QString basisWords(Basis basis) {
 QStringList lines(const Working& working) {
     QStringList out;
     for (const auto& l : working)
-        out << Say::line(l);
+        out << Say::line(l, nullptr);
+    return out;
+}
+
+QStringList lines(const Working& working, const model::Settings& settings) {
+    QStringList out;
+    for (const auto& l : working)
+        out << Say::line(l, &settings);
     return out;
 }
 

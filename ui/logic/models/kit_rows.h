@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/plan/plan.h"
+#include "ui/logic/models/finding_list.h"
+#include "ui/logic/models/sheet.h"
+
+/// What a booking takes from the shed: needed, on hand, short. What nobody has counted is said so and can be
+/// counted in the row.
+namespace withy::ui {
+
+/// A head and its rows: containers, ribbons, sundries, buckets, water.
+struct KitGroup {
+    QString head;
+    Sheet sheet;
+};
+
+Saying kitAnswer(const model::Season& season, const plan::BookingPlan& plan);
+/// Only groups that hold something.
+std::vector<KitGroup> kitGroups(const model::Season& season, const plan::BookingPlan& plan);
+
+} // namespace withy::ui
