@@ -99,7 +99,7 @@ private:
         row.key = QStringLiteral("step%1").arg(i);
         row.name = words_.title(step);
         const bool nobody = StepWords::needsNobody(step);
-        row.look = nobody ? RowLook::waiting : RowLook::body;
+        row.look = nobody ? RowLook::waiting : RowLook::step;
         row.under =
             step.kind == StepKind::make || step.kind == StepKind::strip ? QString() : words_.detail(step);
         if (step.minutes.value > 0 && row.under == tr("About %1 minutes.").arg(step.minutes.value))

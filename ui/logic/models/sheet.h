@@ -56,6 +56,7 @@ struct SheetCell {
 
 enum class RowLook {
     body,
+    step,    ///< a step that needs hands: a heavy left edge
     head,    ///< names the group below it
     busy,    ///< hours that are taken: hatched
     waiting, ///< needs nobody: a thread of water
