@@ -6,10 +6,19 @@
 #include "ui/paint/spacing.h"
 
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 namespace withy::ui {
+
+namespace {
+
+QStringList wordsOf(const FigureFacts& facts) {
+    return facts.words.isEmpty() ? lines(facts.working) : facts.words;
+}
+
+} // namespace
 
 FigureButton::FigureButton(QWidget* parent) : QToolButton(parent) {
     setProperty("look", QStringLiteral("figure"));
@@ -18,12 +27,18 @@ FigureButton::FigureButton(QWidget* parent) : QToolButton(parent) {
     connect(this, &QToolButton::toggled, this, &FigureButton::opened);
 }
 
+void FigureButton::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+        click();
+    else
+        QToolButton::keyPressEvent(event);
+}
+
 void FigureButton::setFacts(const FigureFacts& facts) {
     facts_ = facts;
     setText(facts.figure);
     setAccessibleName(facts.means.isEmpty() ? facts.figure : tr("%1 %2").arg(facts.figure, facts.means));
-    setAccessibleDescription(
-        tr("Opens its working: %1").arg(lines(facts.working).join(QStringLiteral(", "))));
+    setAccessibleDescription(tr("Opens its working: %1").arg(wordsOf(facts).join(QStringLiteral(", "))));
     setToolTip(tr("How this came about"));
 }
 
@@ -35,22 +50,27 @@ WorkingPanel::WorkingPanel(QWidget* parent) : QWidget(parent), rows_(new QVBoxLa
 }
 
 void WorkingPanel::setFacts(const FigureFacts& facts) {
+    const auto words = wordsOf(facts);
+    const auto leads = facts.leadsTo ? facts.leadWords + QString::number(facts.leadsTo->id) : QString();
+    if (rows_->count() > 0 && shown_ == words + QStringList{leads}) return; // so that the focus stays
+    shown_ = words + QStringList{leads};
     while (auto* item = rows_->takeAt(0)) {
         if (item->widget()) item->widget()->deleteLater();
         delete item;
     }
-    const auto words = lines(facts.working);
+    lead_ = nullptr;
     for (int i = 0; i < words.size(); ++i) {
         auto* line = new TextLabel(i + 1 == words.size() ? TypeRole::strong : TypeRole::text, words[i]);
         line->setWordWrap(true);
         rows_->addWidget(line);
     }
     if (!facts.leadsTo) return;
-    auto* lead = new QPushButton(facts.leadWords.isEmpty() ? tr("Change it") : facts.leadWords);
-    lead->setProperty("look", QStringLiteral("link"));
-    lead->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
-    connect(lead, &QPushButton::clicked, this, [this, ref = *facts.leadsTo] { Q_EMIT leadTo(ref); });
-    rows_->addWidget(lead);
+    lead_ = new QPushButton(facts.leadWords.isEmpty() ? tr("Change it") : facts.leadWords);
+    lead_->setObjectName(QStringLiteral("working.lead"));
+    lead_->setProperty("look", QStringLiteral("link"));
+    lead_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    connect(lead_, &QPushButton::clicked, this, [this, ref = *facts.leadsTo] { Q_EMIT leadTo(ref); });
+    rows_->addWidget(lead_);
 }
 
 } // namespace withy::ui

@@ -11,6 +11,7 @@
 
 #include <optional>
 
+class QPushButton;
 class QVBoxLayout;
 
 namespace withy::ui {
@@ -22,6 +23,7 @@ struct FigureFacts {
     Working working;
     std::optional<model::Ref> leadsTo; ///< the record behind it, if one place can change it
     QString leadWords;                 ///< "Change the spare"
+    QStringList words;                 ///< the working in words, when its units do not say all (money)
 };
 
 /// A computed figure: a small button with a dotted underline that opens its working.
@@ -38,6 +40,10 @@ Q_SIGNALS:
     /// Asked to open or shut: the row shows a WorkingPanel below itself.
     void opened(bool open);
 
+protected:
+    /// Enter opens it, as Space does.
+    void keyPressEvent(QKeyEvent* event) override;
+
 private:
     FigureFacts facts_;
 };
@@ -50,11 +56,16 @@ public:
     explicit WorkingPanel(QWidget* parent = nullptr);
     void setFacts(const FigureFacts& facts);
 
+    /// The way to what it rests on; null when there is none.
+    [[nodiscard]] QPushButton* lead() const { return lead_; }
+
 Q_SIGNALS:
     void leadTo(const withy::model::Ref& ref);
 
 private:
     QVBoxLayout* rows_;
+    QPushButton* lead_ = nullptr;
+    QStringList shown_;
 };
 
 } // namespace withy::ui

@@ -1,0 +1,322 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bookings/tabs/sheet_table.h"
+
+#include "ui/bookings/tabs/field_cell.h"
+#include "ui/bookings/tabs/flow_row.h"
+#include "ui/bookings/tabs/row_marks.h"
+#include "ui/bookings/tabs/sheet_words.h"
+#include "ui/paint/spacing.h"
+
+#include <QApplication>
+#include <QEvent>
+#include <QGridLayout>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace withy::ui {
+
+namespace {
+
+constexpr int linesARow = 4; // the row, what is folded below it, its working, its hairline
+
+const SheetCell& cellAt(const SheetRow& row, int column) {
+    static const SheetCell none;
+    return static_cast<std::size_t>(column) < row.cells.size() ? row.cells[static_cast<std::size_t>(column)]
+                                                               : none;
+}
+
+bool sameKind(const SheetCell& a, const SheetCell& b) {
+    return a.figure.has_value() == b.figure.has_value() && a.field == b.field &&
+           a.words.isEmpty() == b.words.isEmpty();
+}
+
+Ink inkOf(SheetCell::Tone tone) {
+    switch (tone) {
+    case SheetCell::Tone::second:
+        return Ink::second;
+    case SheetCell::Tone::asks:
+        return Ink::osier;
+    case SheetCell::Tone::text:
+    case SheetCell::Tone::strong:
+        break;
+    }
+    return Ink::text;
+}
+
+TypeRole typeOf(SheetCell::Tone tone) {
+    return tone == SheetCell::Tone::strong || tone == SheetCell::Tone::asks ? TypeRole::strong
+                                                                            : TypeRole::text;
+}
+
+} // namespace
+
+FigureFacts factsOf(const SheetFigure& figure) {
+    return {figure.words, figure.means, figure.working, figure.leadsTo, figure.leadWords, figure.lines};
+}
+
+SheetTable::SheetTable(Workbench& bench, const QString& name, QWidget* parent)
+    : QWidget(parent), bench_(bench) {
+    setObjectName(name);
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Minimum);
+}
+
+FigureButton* SheetTable::figure(const QString& key, int column) const {
+    for (const auto& row : rows_)
+        if (row.key == key && static_cast<std::size_t>(column) < row.cells.size())
+            return row.cells[static_cast<std::size_t>(column)].figure;
+    return nullptr;
+}
+
+bool SheetTable::sameShape(const Sheet& sheet) const {
+    if (!content_ || sheet.rows.size() != sheet_.rows.size() || sheet.columns.size() != sheet_.columns.size())
+        return false;
+    for (std::size_t i = 0; i < sheet.rows.size(); ++i) {
+        const auto& a = sheet.rows[i];
+        const auto& b = sheet_.rows[i];
+        if (a.key != b.key || a.look != b.look || a.under.isEmpty() != b.under.isEmpty()) return false;
+        for (int c = 0; c < static_cast<int>(sheet.columns.size()); ++c)
+            if (!sameKind(cellAt(a, c), cellAt(b, c))) return false;
+    }
+    return true;
+}
+
+void SheetTable::setSheet(const Sheet& sheet) {
+    const bool same = sameShape(sheet);
+    sheet_ = sheet;
+    if (!same) {
+        rebuild();
+        return;
+    }
+    for (std::size_t i = 0; i < rows_.size(); ++i)
+        fillRow(i);
+}
+
+void SheetTable::keepPlace() {
+    placeKey_.clear();
+    wereOpen_.clear();
+    const auto* focus = QApplication::focusWidget();
+    for (const auto& row : rows_) {
+        if (row.open >= 0) wereOpen_.emplace_back(row.key, row.open);
+        for (std::size_t c = 0; c < row.cells.size(); ++c)
+            if (focus && (row.cells[c].figure == focus ||
+                          (row.cells[c].field && row.cells[c].field->isAncestorOf(focus)))) {
+                placeKey_ = row.key;
+                placeColumn_ = static_cast<int>(c);
+            }
+    }
+}
+
+void SheetTable::findPlace() {
+    for (std::size_t i = 0; i < rows_.size(); ++i) {
+        for (const auto& [key, column] : wereOpen_)
+            if (rows_[i].key == key && figure(key, column)) figure(key, column)->setChecked(true);
+        if (placeKey_.isEmpty() || rows_[i].key != placeKey_) continue;
+        if (static_cast<std::size_t>(placeColumn_) >= rows_[i].cells.size()) continue;
+        const auto& cell = rows_[i].cells[static_cast<std::size_t>(placeColumn_)];
+        if (auto* target = cell.figure ? static_cast<QWidget*>(cell.figure) : cell.field)
+            target->setFocus(Qt::OtherFocusReason);
+    }
+}
+
+void SheetTable::rebuild() {
+    keepPlace();
+    if (content_) {
+        content_->hide();
+        content_->deleteLater(); // a field of it may be in the middle of telling
+        layout()->removeWidget(content_);
+    }
+    rows_.clear();
+    content_ = new QWidget(this);
+    auto* cells = new QGridLayout(content_);
+    cells->setContentsMargins(0, 0, 0, 0);
+    cells->setHorizontalSpacing(grid(4));
+    cells->setVerticalSpacing(0);
+    cells->setColumnStretch(1, 1);
+    addHeads(cells);
+    for (std::size_t i = 0; i < sheet_.rows.size(); ++i)
+        addRow(cells, i, 2 + static_cast<int>(i) * linesARow);
+    layout()->addWidget(content_);
+    for (std::size_t i = 0; i < rows_.size(); ++i)
+        fillRow(i);
+    content_->show();
+    findPlace();
+}
+
+void SheetTable::addHeads(QGridLayout* cells) {
+    const auto head = [&](const QString& words, int column, int span, bool right) {
+        auto* label = new TextLabel(TypeRole::caption, words, Ink::caption);
+        cells->addWidget(label, 0, column, 1, span,
+                         (right ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignBottom);
+    };
+    head(sheet_.firstTitle, 0, 2, false);
+    for (std::size_t c = 0; c < sheet_.columns.size(); ++c)
+        if (!folded_ || !sheet_.columns[c].folds)
+            head(sheet_.columns[c].title, static_cast<int>(c) + 2, 1, sheet_.columns[c].right);
+    cells->addWidget(new Rule(Rule::Kind::head), 1, 0, 1, static_cast<int>(sheet_.columns.size()) + 2);
+    cells->setRowMinimumHeight(0, grid(6));
+}
+
+void SheetTable::addRow(QGridLayout* cells, std::size_t index, int line) {
+    const auto& from = sheet_.rows[index];
+    const int columns = static_cast<int>(sheet_.columns.size());
+    Row row;
+    row.key = from.key;
+    if (from.look == RowLook::busy) cells->addWidget(new BusyBack, line, 0, 2, columns + 2);
+    if (from.look == RowLook::head || from.look == RowLook::total)
+        cells->addWidget(new Rule(Rule::Kind::head), line, 0, 1, columns + 2, Qt::AlignTop);
+    row.mark = new RowMark;
+    cells->addWidget(row.mark, line, 0, 2, 1);
+    row.name = new AnswerLabel;
+    row.name->setType(from.look == RowLook::head ? TypeRole::name : TypeRole::text);
+    row.name->setMinimumWidth(grid(24));
+    auto* words = new QVBoxLayout;
+    words->setContentsMargins(0, grid(2), 0, grid(2));
+    words->setSpacing(0);
+    words->addWidget(row.name);
+    if (!from.under.isEmpty()) {
+        row.under = new TextLabel(TypeRole::caption, {}, Ink::second);
+        row.under->setWordWrap(true);
+        words->addWidget(row.under);
+    }
+    cells->addLayout(words, line, 1);
+    FlowRow* below = nullptr;
+    if (folded_) {
+        auto* holder = new QWidget;
+        below = new FlowRow(holder);
+        holder->setContentsMargins(0, 0, 0, grid(2));
+        cells->addWidget(holder, line + 1, 1, 1, columns + 1);
+    }
+    cells->setRowMinimumHeight(line, from.look == RowLook::busy ? grid(8) : tableRow());
+    rows_.push_back(row);
+    for (int c = 0; c < columns; ++c)
+        addCell(cells, index, c, line, below);
+    if (below && below->count() == 0) delete below->parentWidget();
+    const bool lastOfGroup = index + 1 == sheet_.rows.size() || sheet_.rows[index + 1].look == RowLook::head;
+    if (!lastOfGroup && from.look != RowLook::head)
+        cells->addWidget(new Rule(Rule::Kind::hair), line + 3, 0, 1, columns + 2);
+}
+
+void SheetTable::addCell(QGridLayout* cells, std::size_t index, int column, int line, QLayout* below) {
+    const auto& from = cellAt(sheet_.rows[index], column);
+    const auto& head = sheet_.columns[static_cast<std::size_t>(column)];
+    auto& row = rows_[index];
+    Cell cell;
+    const bool under = below && head.folds;
+    QVBoxLayout* stack = nullptr;
+    if (!under) {
+        auto* holder = new QWidget;
+        stack = new QVBoxLayout(holder);
+        stack->setContentsMargins(0, grid(1), 0, grid(1));
+        stack->setSpacing(0);
+        cells->addWidget(holder, line, column + 2, Qt::AlignVCenter);
+    }
+    const auto put = [&](QWidget* widget) {
+        if (under)
+            below->addWidget(widget);
+        else
+            stack->addWidget(widget, 0, head.right ? Qt::AlignRight : Qt::AlignLeft);
+    };
+    const bool any = from.figure || from.field || !from.words.isEmpty();
+    if (under && any && !head.title.isEmpty()) {
+        cell.title = new TextLabel(TypeRole::caption, head.title, Ink::caption);
+        below->addWidget(cell.title);
+    }
+    if (from.figure) {
+        cell.figure = new FigureButton;
+        cell.figure->setObjectName(QStringLiteral("%1.%2.%3").arg(objectName(), row.key).arg(column));
+        put(cell.figure);
+        connect(cell.figure, &FigureButton::opened, this,
+                [this, index, column](bool open) { openFigure(index, column, open); });
+    }
+    if (from.field) {
+        cell.field = makeFieldCell(bench_, *from.field, [this](const QString& s) { Q_EMIT refused(s); });
+        cell.field->setMinimumWidth(grid(26));
+        put(cell.field);
+    }
+    if (!from.words.isEmpty()) {
+        cell.words = new TextLabel(typeOf(from.tone), {}, inkOf(from.tone));
+        put(cell.words);
+    }
+    row.cells.push_back(cell);
+}
+
+void SheetTable::fillRow(std::size_t index) {
+    const auto& from = sheet_.rows[index];
+    auto& row = rows_[index];
+    row.mark->showRow(from);
+    setName(*row.name, from);
+    if (row.under) row.under->setText(from.under);
+    for (int c = 0; c < static_cast<int>(row.cells.size()); ++c) {
+        auto& cell = row.cells[static_cast<std::size_t>(c)];
+        const auto& said = cellAt(from, c);
+        if (cell.words) {
+            cell.words->setText(said.words);
+            cell.words->setType(typeOf(said.tone));
+            cell.words->setInk(inkOf(said.tone));
+        }
+        if (!cell.figure) continue;
+        cell.figure->setFacts(factsOf(*said.figure));
+        if (row.open == c && row.panel) row.panel->setFacts(cell.figure->facts());
+    }
+}
+
+void SheetTable::openFigure(std::size_t index, int column, bool open) {
+    auto& row = rows_[index];
+    if (!open) {
+        if (row.open != column) return;
+        row.open = -1;
+        if (row.panel) row.panel->hide();
+        return;
+    }
+    const int before = row.open;
+    row.open = column;
+    if (before >= 0 && before != column)
+        row.cells[static_cast<std::size_t>(before)].figure->setChecked(false);
+    if (!row.panel) {
+        row.panel = new WorkingPanel(content_);
+        row.panel->setObjectName(QStringLiteral("%1.%2.working").arg(objectName(), row.key));
+        auto* cells = qobject_cast<QGridLayout*>(content_->layout());
+        cells->addWidget(row.panel, 2 + static_cast<int>(index) * linesARow + 2, 0, 1,
+                         static_cast<int>(sheet_.columns.size()) + 2);
+        connect(row.panel, &WorkingPanel::leadTo, this, &SheetTable::leadTo);
+    }
+    row.panel->setFacts(row.cells[static_cast<std::size_t>(column)].figure->facts());
+    row.panel->show();
+    if (row.panel->lead()) // Tab goes on from the figure into its working
+        QWidget::setTabOrder(row.cells[static_cast<std::size_t>(column)].figure, row.panel->lead());
+}
+
+int SheetTable::widthNeeded() const {
+    int width = grid(5) + grid(44);
+    for (std::size_t c = 0; c < sheet_.columns.size(); ++c) {
+        int most = QFontMetrics(typeFont(TypeRole::caption)).horizontalAdvance(sheet_.columns[c].title);
+        const QFontMetrics metrics(typeFont(TypeRole::strong));
+        for (const auto& row : sheet_.rows) {
+            const auto& cell = cellAt(row, static_cast<int>(c));
+            const QString& words = cell.figure ? cell.figure->words : cell.words;
+            most = std::max(most, cell.field ? grid(26) : metrics.horizontalAdvance(words));
+        }
+        width += most + grid(5);
+    }
+    return width;
+}
+
+void SheetTable::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    const bool fold = width() < widthNeeded();
+    if (fold == folded_) return;
+    folded_ = fold;
+    if (content_) rebuild();
+}
+
+void SheetTable::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() != QEvent::StyleChange || !content_) return;
+    folded_ = width() < widthNeeded();
+    QMetaObject::invokeMethod(
+        this, [this] { rebuild(); }, Qt::QueuedConnection);
+}
+
+} // namespace withy::ui

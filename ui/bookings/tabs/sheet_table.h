@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/common/figure.h"
+#include "ui/logic/models/sheet.h"
+#include "ui/logic/workbench.h"
+
+#include <QPointer>
+#include <QWidget>
+
+class QGridLayout;
+
+namespace withy::ui {
+
+class AnswerLabel;
+class BusyBack;
+class RowMark;
+class TextLabel;
+
+FigureFacts factsOf(const SheetFigure& figure);
+
+/// Rows of a sheet. A figure opens its working below its row; where the page is narrow, the columns that may
+/// go under the name. When only words change nothing is made anew, so that focus and open workings stay.
+class SheetTable : public QWidget {
+    Q_OBJECT
+
+public:
+    SheetTable(Workbench& bench, const QString& name, QWidget* parent = nullptr);
+    void setSheet(const Sheet& sheet);
+
+    [[nodiscard]] const Sheet& sheet() const { return sheet_; }
+
+    [[nodiscard]] bool isFolded() const { return folded_; }
+
+    /// The figure in a row, by the row's key and the column; null when there is none.
+    [[nodiscard]] FigureButton* figure(const QString& key, int column) const;
+
+Q_SIGNALS:
+    void leadTo(const withy::model::Ref& ref);
+    void refused(const QString& sentence);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    struct Cell {
+        TextLabel* words = nullptr;
+        TextLabel* title = nullptr; ///< the column's, when folded
+        FigureButton* figure = nullptr;
+        QWidget* field = nullptr;
+    };
+
+    struct Row {
+        QString key;
+        RowMark* mark = nullptr;
+        AnswerLabel* name = nullptr;
+        TextLabel* under = nullptr;
+        std::vector<Cell> cells;
+        WorkingPanel* panel = nullptr;
+        int open = -1; ///< the column whose working is open
+    };
+
+    [[nodiscard]] bool sameShape(const Sheet& sheet) const;
+    [[nodiscard]] int widthNeeded() const;
+    void rebuild();
+    void addHeads(QGridLayout* grid);
+    void addRow(QGridLayout* grid, std::size_t index, int line);
+    void addCell(QGridLayout* grid, std::size_t index, int column, int line, QLayout* below);
+    void fillRow(std::size_t index);
+    void openFigure(std::size_t index, int column, bool open);
+    void keepPlace();
+    void findPlace();
+
+    Workbench& bench_;
+    Sheet sheet_;
+    std::vector<Row> rows_;
+    QPointer<QWidget> content_;
+    bool folded_ = false;
+    QString placeKey_; ///< where the focus was before the rows were made anew
+    int placeColumn_ = -1;
+    std::vector<std::pair<QString, int>> wereOpen_;
+};
+
+} // namespace withy::ui

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bookings/tabs/sheet_words.h"
+
+namespace withy::ui {
+
+namespace {
+
+/// Places where a word that never ends may break, for names typed without a blank.
+QString breakable(const QString& words) {
+    constexpr int longest = 24;
+    QString out;
+    int run = 0;
+    for (const QChar c : words) {
+        out += c;
+        run = c.isSpace() ? 0 : run + 1;
+        if (run < longest || c.isHighSurrogate()) continue;
+        out += QChar(0x200B);
+        run = 0;
+    }
+    return out;
+}
+
+} // namespace
+
+std::vector<Phrase> phrasesOf(const Saying& saying) {
+    std::vector<Phrase> out;
+    for (const auto& part : saying)
+        out.push_back({breakable(part.words), static_cast<Phrase::Weight>(part.weight)});
+    return out;
+}
+
+void setName(AnswerLabel& label, const SheetRow& row) {
+    std::vector<Phrase> phrases{{breakable(row.name), Phrase::Weight::strong}};
+    if (!row.rest.isEmpty()) {
+        const bool head = row.look == RowLook::head;
+        phrases.push_back({(head ? QStringLiteral(", ") : QStringLiteral(" ")) + breakable(row.rest), {}});
+    }
+    label.setPhrases(phrases);
+}
+
+} // namespace withy::ui
