@@ -22,7 +22,7 @@ QString breakable(const QString& words) {
 
 } // namespace
 
-std::vector<Phrase> phrasesOf(const Saying& saying) {
+std::vector<Phrase> phrasesOf(const Answer& saying) {
     std::vector<Phrase> out;
     for (const auto& part : saying)
         out.push_back({breakable(part.words), static_cast<Phrase::Weight>(part.weight)});

@@ -6,7 +6,7 @@
 
 namespace withy::ui {
 
-std::vector<Phrase> phrasesOf(const Saying& saying);
+std::vector<Phrase> phrasesOf(const Answer& saying);
 /// "Face dahlia, plum": the name strong, the rest plain. Words longer than a line may break.
 void setName(AnswerLabel& label, const SheetRow& row);
 

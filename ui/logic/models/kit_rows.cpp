@@ -29,19 +29,20 @@ public:
         return out;
     }
 
-    Saying answer() {
+    Answer answer() {
         const auto all = groups();
         if (all.empty()) return {{tr("Nothing is needed from the shed yet."), {}}};
-        Saying out;
+        Answer out;
         if (short_.isEmpty())
             out.push_back({uncounted_ == 0 ? tr("Everything is on the shelf.")
                                            : tr("Nothing that was counted is short."),
                            {}});
         else
-            out.push_back({tr("Short: %1.").arg(short_.join(QStringLiteral(", "))), SayPart::Weight::asks});
+            out.push_back(
+                {tr("Short: %1.").arg(short_.join(QStringLiteral(", "))), AnswerPart::Weight::asks});
         if (uncounted_ > 0)
             out.push_back(
-                {tr(" %n thing(s) nobody has counted yet.", nullptr, uncounted_), SayPart::Weight::asks});
+                {tr(" %n thing(s) nobody has counted yet.", nullptr, uncounted_), AnswerPart::Weight::asks});
         return out;
     }
 
@@ -221,7 +222,7 @@ private:
 
 } // namespace
 
-Saying kitAnswer(const model::Season& season, const plan::BookingPlan& plan) {
+Answer kitAnswer(const model::Season& season, const plan::BookingPlan& plan) {
     return Kit(season, plan).answer();
 }
 

@@ -15,7 +15,7 @@ struct KitGroup {
     Sheet sheet;
 };
 
-Saying kitAnswer(const model::Season& season, const plan::BookingPlan& plan);
+Answer kitAnswer(const model::Season& season, const plan::BookingPlan& plan);
 /// Only groups that hold something.
 std::vector<KitGroup> kitGroups(const model::Season& season, const plan::BookingPlan& plan);
 

@@ -19,19 +19,19 @@ public:
     Sums(const model::Season& season, const plan::BookingPlan& plan)
         : season_(season), plan_(plan), settings_(season.theSettings()) {}
 
-    [[nodiscard]] Saying answer() const {
+    [[nodiscard]] Answer answer() const {
         if (plan_.lines.empty()) return {{tr("Nothing is ordered yet, so there is nothing to pay."), {}}};
         if (!plan_.money)
-            return {
-                {tr("The sums are too large to add up. Check prices and payments."), SayPart::Weight::asks}};
+            return {{tr("The sums are too large to add up. Check prices and payments."),
+                     AnswerPart::Weight::asks}};
         const auto& m = *plan_.money;
-        Saying out;
-        out.push_back({tr("%1 to pay").arg(in(m.owed.asked)), SayPart::Weight::strong});
+        Answer out;
+        out.push_back({tr("%1 to pay").arg(in(m.owed.asked)), AnswerPart::Weight::strong});
         if (m.split.given.minor > 0) out.push_back({tr(", %1 given").arg(in(m.split.given)), {}});
         out.push_back(
             {m.owed.paid.minor != 0 ? tr(", %1 paid").arg(in(m.owed.paid)) : tr(", nothing paid yet"), {}});
         if (m.owed.overpaid.minor > 0)
-            out.push_back({tr(": %1 to pay back.").arg(in(m.owed.overpaid)), SayPart::Weight::asks});
+            out.push_back({tr(": %1 to pay back.").arg(in(m.owed.overpaid)), AnswerPart::Weight::asks});
         else if (m.owed.owed.minor > 0)
             out.push_back({tr(", %1 still owed.").arg(in(m.owed.owed)), {}});
         else
@@ -39,7 +39,7 @@ public:
         if (m.income.unpriced > 0)
             out.push_back({tr(" %n kind(s) of piece have no price, so the true sum is higher.", nullptr,
                               m.income.unpriced),
-                           SayPart::Weight::asks});
+                           AnswerPart::Weight::asks});
         return out;
     }
 
@@ -145,7 +145,7 @@ private:
 
 } // namespace
 
-Saying moneyAnswer(const model::Season& season, const plan::BookingPlan& plan) {
+Answer moneyAnswer(const model::Season& season, const plan::BookingPlan& plan) {
     return Sums(season, plan).answer();
 }
 

@@ -8,7 +8,7 @@
 /// nothing about tax.
 namespace withy::ui {
 
-Saying moneyAnswer(const model::Season& season, const plan::BookingPlan& plan);
+Answer moneyAnswer(const model::Season& season, const plan::BookingPlan& plan);
 /// Pieces at their prices; the price a piece is typed in the row.
 Sheet priceSheet(const model::Season& season, const plan::BookingPlan& plan);
 /// List price, gift, to pay, paid, owed.

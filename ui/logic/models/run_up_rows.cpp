@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/models/run_up_rows.h"
 
-#include "ui/logic/papers/step_words.h"
+#include "ui/logic/step_wording.h"
 #include "ui/logic/wording.h"
 
 #include <QCoreApplication>
@@ -20,15 +20,14 @@ class RunUp {
     Q_DECLARE_TR_FUNCTIONS(RunUpPage)
 
 public:
-    RunUp(const model::Season& season, const plan::BookingPlan& plan)
-        : season_(season), plan_(plan), words_(season, plan) {}
+    RunUp(const model::Season& season, const plan::BookingPlan& plan) : season_(season), plan_(plan) {}
 
     [[nodiscard]] std::vector<RunUpDay> days() const {
         std::map<Day, std::vector<Timed>> byDay;
         for (std::size_t i = 0; i < plan_.steps.size(); ++i) {
             const auto& step = plan_.steps[i];
             if (step.kind == StepKind::place && step.minutes.value == 0) continue;
-            if (StepWords::needsNobody(step) && step.to <= step.from) continue;
+            if (needsNobody(step) && step.to <= step.from) continue;
             byDay[step.from.day].push_back({step.from, stepRow(step, i)});
         }
         if (const auto* booking = season_.bookings.find(plan_.booking))
@@ -43,25 +42,25 @@ public:
         return out;
     }
 
-    static Saying answer(const plan::BookingPlan& plan, const std::vector<ListedFinding>& findings) {
+    static Answer answer(const plan::BookingPlan& plan, const std::vector<ListedFinding>& findings) {
         if (plan.lines.empty()) return {{tr("Nothing to make yet, so there is nothing to do."), {}}};
         const auto tooLong = std::find_if(findings.begin(), findings.end(), [](const auto& f) {
             return f.finding.code == plan::FindingCode::dayTooLong;
         });
-        Saying out;
+        Answer out;
         if (tooLong != findings.end())
-            out.push_back({tr("It does not fit. "), SayPart::Weight::asks});
+            out.push_back({tr("It does not fit. "), AnswerPart::Weight::asks});
         else
             out.push_back({tr("It fits. "), {}});
         out.push_back({tr("Make up from "), {}});
-        out.push_back({at(plan.makeUpStart), SayPart::Weight::strong});
+        out.push_back({at(plan.makeUpStart), AnswerPart::Weight::strong});
         out.push_back({tr(", all made by "), {}});
         out.push_back(
             {plan.makeUpEnd.day == plan.makeUpStart.day ? clock(plan.makeUpEnd) : at(plan.makeUpEnd),
-             SayPart::Weight::strong});
+             AnswerPart::Weight::strong});
         out.push_back({tr(". Leave on %1.").arg(at(plan.driveStart)), {}});
         if (tooLong != findings.end())
-            out.push_back({QStringLiteral(" ") + sentence(tooLong->finding), SayPart::Weight::asks});
+            out.push_back({QStringLiteral(" ") + sentence(tooLong->finding), AnswerPart::Weight::asks});
         return out;
     }
 
@@ -71,6 +70,32 @@ private:
         SheetRow row;
     };
 
+    static QString dayWords(Day day, Day main) {
+        const int ahead = day - main;
+        if (ahead == 0) return tr("the day of making");
+        return ahead < 0 ? tr("%n day(s) before making", nullptr, -ahead)
+                         : tr("%n day(s) after making", nullptr, ahead);
+    }
+
+    /// "24 pieces", "133 stems", "3 trays"; empty when there is nothing to count.
+    static QString howMany(const TimedStep& s) {
+        const int n = static_cast<int>(s.count);
+        if (n == 0) return {};
+        switch (s.kind) {
+        case StepKind::cut:
+        case StepKind::strip:
+        case StepKind::drink:
+            return tr("%n stem(s)", nullptr, n);
+        case StepKind::load:
+            return tr("%n tray(s)", nullptr, n);
+        case StepKind::washContainers:
+        case StepKind::fillWater:
+            return tr("%n container(s)", nullptr, n);
+        default:
+            return tr("%n piece(s)", nullptr, n);
+        }
+    }
+
     static QString at(LocalTime t) { return tr("%1 at %2").arg(shortDay(t.day), clock(t)); }
 
     [[nodiscard]] RunUpDay dayOf(Day day, std::vector<Timed>& rows) const {
@@ -79,7 +104,7 @@ private:
         RunUpDay out;
         out.day = day;
         out.head = longDay(day).section(QLatin1Char(' '), 0, 2);
-        out.note = StepWords::dayWords(day, plan_.makeUpStart.day);
+        out.note = dayWords(day, plan_.makeUpStart.day);
         out.sheet.firstTitle = tr("Step");
         out.sheet.columns = {{tr("From"), true, false},
                              {tr("To"), true, false},
@@ -97,16 +122,16 @@ private:
     [[nodiscard]] SheetRow stepRow(const TimedStep& step, std::size_t i) const {
         SheetRow row;
         row.key = QStringLiteral("step%1").arg(i);
-        row.name = words_.title(step);
-        const bool nobody = StepWords::needsNobody(step);
+        row.name = stepTitle(season_, plan_, step);
+        const bool nobody = needsNobody(step);
         row.look = nobody ? RowLook::waiting : RowLook::step;
-        row.under =
-            step.kind == StepKind::make || step.kind == StepKind::strip ? QString() : words_.detail(step);
+        row.under = step.kind == StepKind::make || step.kind == StepKind::strip ? QString()
+                                                                                : stepDetail(season_, step);
         if (step.minutes.value > 0 && row.under == tr("About %1 minutes.").arg(step.minutes.value))
             row.under.clear(); // the minutes have a column of their own here
         row.cells = {{clock(step.from), SheetCell::Tone::strong},
                      {until(step.from, step.to), SheetCell::Tone::second},
-                     {words_.howMany(step), SheetCell::Tone::second}};
+                     {howMany(step), SheetCell::Tone::second}};
         if (nobody)
             row.cells.push_back({tr("needs nobody"), SheetCell::Tone::second});
         else
@@ -203,12 +228,11 @@ private:
 
     const model::Season& season_;
     const plan::BookingPlan& plan_;
-    StepWords words_;
 };
 
 } // namespace
 
-Saying runUpAnswer(const model::Season& season, const plan::BookingPlan& plan,
+Answer runUpAnswer(const model::Season& season, const plan::BookingPlan& plan,
                    const std::vector<ListedFinding>& findings) {
     static_cast<void>(season);
     return RunUp::answer(plan, findings);

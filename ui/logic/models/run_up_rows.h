@@ -16,7 +16,7 @@ struct RunUpDay {
     Sheet sheet;
 };
 
-Saying runUpAnswer(const model::Season& season, const plan::BookingPlan& plan,
+Answer runUpAnswer(const model::Season& season, const plan::BookingPlan& plan,
                    const std::vector<ListedFinding>& findings);
 /// Days with steps, in order; the last holds the guests.
 std::vector<RunUpDay> runUpDays(const model::Season& season, const plan::BookingPlan& plan);

@@ -4,6 +4,7 @@
 #include "core/base/colour.h"
 #include "core/base/working.h"
 #include "core/model/edit.h"
+#include "ui/logic/answers/answer.h"
 #include "ui/logic/format.h"
 
 #include <QString>
@@ -14,18 +15,6 @@
 
 /// A page of figures as data: an answer, and rows of cells that a page shows without knowing what they mean.
 namespace withy::ui {
-
-/// One stretch of an answer sentence; `asks` needs the grower.
-struct SayPart {
-    enum class Weight { plain, strong, asks };
-    QString words;
-    Weight weight = Weight::plain;
-};
-
-using Saying = std::vector<SayPart>;
-
-/// Its words without their weights.
-QString plainWords(const Saying& saying);
 
 /// A figure that opens.
 struct SheetFigure {

@@ -44,23 +44,23 @@ public:
         return sheet;
     }
 
-    static Saying answer(const plan::BookingPlan& plan, const std::vector<ListedFinding>& findings) {
+    static Answer answer(const plan::BookingPlan& plan, const std::vector<ListedFinding>& findings) {
         if (plan.lines.empty()) return {{tr("Nothing is ordered yet. Add a piece on the Pieces page."), {}}};
         std::int64_t pieces = 0;
         for (const auto& line : plan.lines)
             pieces += line.pieces.value;
-        Saying out;
-        out.push_back(
-            {tr("%n stem(s)", nullptr, static_cast<int>(plan.stemsNeeded.value)), SayPart::Weight::strong});
+        Answer out;
+        out.push_back({tr("%n stem(s)", nullptr, static_cast<int>(plan.stemsNeeded.value)),
+                       AnswerPart::Weight::strong});
         out.push_back({tr(" for %n piece(s), ", nullptr, static_cast<int>(pieces)), {}});
-        out.push_back({whole(plan.stemsToCut.value), SayPart::Weight::strong});
+        out.push_back({whole(plan.stemsToCut.value), AnswerPart::Weight::strong});
         out.push_back({tr(" to cut with the spare."), {}});
         const int asking = countAsking(findings);
         if (asking == 0) return out;
-        out.push_back({QStringLiteral(" ") + sentence(findings.front().finding), SayPart::Weight::asks});
+        out.push_back({QStringLiteral(" ") + sentence(findings.front().finding), AnswerPart::Weight::asks});
         if (asking > 1)
             out.push_back(
-                {tr(" And %n more to look at, below.", nullptr, asking - 1), SayPart::Weight::plain});
+                {tr(" And %n more to look at, below.", nullptr, asking - 1), AnswerPart::Weight::plain});
         return out;
     }
 
@@ -214,14 +214,7 @@ private:
 
 } // namespace
 
-QString plainWords(const Saying& saying) {
-    QString out;
-    for (const auto& part : saying)
-        out += part.words;
-    return out;
-}
-
-Saying stemAnswer(const plan::BookingPlan& plan, const std::vector<ListedFinding>& findings) {
+Answer stemAnswer(const plan::BookingPlan& plan, const std::vector<ListedFinding>& findings) {
     return Stemming::answer(plan, findings);
 }
 
