@@ -16,6 +16,25 @@ class Say {
 public:
     explicit Say(const plan::Finding& f) : f_(f) {}
 
+    [[nodiscard]] QString way() const {
+        using model::TableKind;
+        switch (f_.place.table) {
+        case TableKind::designs:
+            return tr("Go to the design");
+        case TableKind::plants:
+            return tr("Go to the plant");
+        case TableKind::containers:
+        case TableKind::ribbons:
+        case TableKind::sundries:
+        case TableKind::holders:
+            return tr("Go to the shed");
+        case TableKind::settings:
+            return tr("Go to the settings");
+        default:
+            return tr("Go to the booking");
+        }
+    }
+
     [[nodiscard]] QString design() const {
         using plan::FindingCode;
         switch (f_.code) {
@@ -151,6 +170,10 @@ private:
 
 QString sentence(const plan::Finding& finding) {
     return Say(finding).design();
+}
+
+QString leadWords(const plan::Finding& finding) {
+    return Say(finding).way();
 }
 
 } // namespace withy::ui

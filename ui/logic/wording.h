@@ -19,6 +19,8 @@ QString sentence(const Problem& problem);
 QString sentences(const Problems& problems);
 QString sentence(const store::StoreError& error);
 QString sentence(const plan::Finding& finding);
+/// Where its mend is: "Go to the design".
+QString leadWords(const plan::Finding& finding);
 /// "stem length max" for "stem_length_max".
 QString fieldWords(const std::string& field);
 /// The lines of a working, one each: "24 pieces, Supper jar", "× 5 stems a piece", "= 120 stems, need".

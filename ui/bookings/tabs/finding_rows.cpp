@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bookings/tabs/finding_rows.h"
+
+#include "ui/bookings/tabs/flow_row.h"
+#include "ui/common/style.h"
+#include "ui/common/text_label.h"
+#include "ui/logic/edits/finding_edits.h"
+#include "ui/logic/wording.h"
+#include "ui/paint/spacing.h"
+
+#include <QDate>
+#include <QGridLayout>
+#include <QPainter>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace withy::ui {
+
+namespace {
+
+/// A lidless jar in osier for what is wrong, a small ring for what is only worth knowing.
+class FindingMark : public QWidget {
+public:
+    FindingMark() {
+        setFixedSize(grid(5), grid(5));
+        setAttribute(Qt::WA_TransparentForMouseEvents);
+    }
+
+    bool asks = false;
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter p(this);
+        p.setRenderHint(QPainter::Antialiasing);
+        const auto& palette = currentPalette();
+        const double w = width();
+        if (!asks) {
+            p.setPen(QPen(palette.of(Role::edge), iconLine));
+            p.drawEllipse(QRectF(w * 0.2, w * 0.3, w * 0.4, w * 0.4));
+            return;
+        }
+        p.setPen(QPen(palette.of(Role::osier), jarLine));
+        p.drawRoundedRect(QRectF(w * 0.1, w * 0.35, w * 0.6, w * 0.58), corner, corner);
+        p.fillRect(QRectF(w * 0.1, w * 0.72, w * 0.6, w * 0.2), palette.of(Role::osier));
+        p.drawLine(QPointF(w * 0.08, w * 0.25), QPointF(w * 0.7, w * 0.06));
+    }
+};
+
+QPushButton* link(const QString& words) {
+    auto* button = new QPushButton(words);
+    button->setProperty("look", QStringLiteral("link"));
+    button->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    return button;
+}
+
+} // namespace
+
+FindingRows::FindingRows(Workbench& bench, const QString& name, QWidget* parent)
+    : QWidget(parent), bench_(bench), all_(new QVBoxLayout(this)) {
+    setObjectName(name);
+    head_ = new TextLabel(TypeRole::head, tr("To look at"));
+    fold_ = link({});
+    fold_->setObjectName(name + QStringLiteral(".accepted"));
+    all_->setContentsMargins(0, grid(2), 0, 0);
+    all_->setSpacing(grid(1));
+    all_->addWidget(head_);
+    all_->addWidget(new Rule(Rule::Kind::head));
+    all_->addWidget(fold_);
+    connect(fold_, &QPushButton::clicked, this, [this] {
+        unfolded_ = !unfolded_;
+        show();
+    });
+}
+
+void FindingRows::setFindings(std::vector<ListedFinding> list) {
+    list_ = std::move(list);
+    show();
+}
+
+FindingRows::Row FindingRows::makeRow(std::size_t index) {
+    Row row;
+    row.all = new QWidget;
+    row.mark = new FindingMark;
+    row.words = new TextLabel(TypeRole::text);
+    row.words->setWordWrap(true);
+    row.lead = link({});
+    row.lead->setObjectName(QStringLiteral("%1.%2.lead").arg(objectName()).arg(index));
+    row.settle = link({});
+    row.settle->setObjectName(QStringLiteral("%1.%2.accept").arg(objectName()).arg(index));
+    auto* cells = new QGridLayout(row.all);
+    cells->setContentsMargins(0, grid(1), 0, grid(1));
+    cells->setHorizontalSpacing(grid(2));
+    cells->setVerticalSpacing(0);
+    cells->setColumnStretch(1, 1);
+    cells->addWidget(row.mark, 0, 0, Qt::AlignTop);
+    cells->addWidget(row.words, 0, 1);
+    auto* ways = new QWidget;
+    auto* flow = new FlowRow(ways);
+    flow->addWidget(row.lead);
+    flow->addWidget(row.settle);
+    cells->addWidget(ways, 1, 1);
+    connect(row.lead, &QPushButton::clicked, this, [this, index] {
+        if (index < list_.size()) Q_EMIT leadTo(list_[index].finding.place);
+    });
+    connect(row.settle, &QPushButton::clicked, this, [this, index] { settle(index); });
+    all_->insertWidget(all_->count() - 1, row.all);
+    return row;
+}
+
+void FindingRows::settle(std::size_t index) {
+    if (index >= list_.size()) return;
+    const ListedFinding listed = list_[index]; // the list is filled anew by the edit
+    const QDate now = QDate::currentDate();
+    const Day today =
+        bench_.today().value_or(Day::fromYmd(now.year(), now.month(), now.day()).value_or(Day{}));
+    const auto edit = listed.accepted ? edits::askAgain(bench_.season(), listed)
+                                      : edits::acceptFinding(bench_.season(), listed, today);
+    if (const QString why = bench_.apply(edit); !why.isEmpty()) Q_EMIT refused(why);
+}
+
+void FindingRows::show() {
+    int accepted = 0;
+    for (std::size_t i = 0; i < list_.size(); ++i) {
+        if (i == rows_.size()) rows_.push_back(makeRow(i));
+        const auto& listed = list_[i];
+        auto& row = rows_[i];
+        accepted += listed.accepted ? 1 : 0;
+        const QString words = sentence(listed.finding);
+        const bool asks = listed.finding.severity != plan::Severity::note && !listed.accepted;
+        static_cast<FindingMark*>(row.mark)->asks = asks;
+        row.mark->update();
+        row.words->setText(words);
+        row.words->setInk(listed.accepted ? Ink::second : Ink::text);
+        row.lead->setText(leadWords(listed.finding));
+        row.lead->setAccessibleName(tr("%1: %2").arg(row.lead->text(), words));
+        row.settle->setText(listed.accepted ? tr("Ask again") : tr("Leave it so"));
+        row.settle->setAccessibleName(tr("%1: %2").arg(row.settle->text(), words));
+        row.settle->setToolTip(listed.accepted ? tr("Count it among what wants looking at")
+                                               : tr("Keeps quiet about it until its figures change"));
+        row.all->setVisible(!listed.accepted || unfolded_);
+    }
+    for (std::size_t i = list_.size(); i < rows_.size(); ++i)
+        rows_[i].all->hide();
+    showFold(accepted);
+}
+
+void FindingRows::showFold(int accepted) {
+    fold_->setVisible(accepted > 0);
+    fold_->setText(unfolded_ ? tr("Hide what you left so") : tr("%n you left so: show", nullptr, accepted));
+    setVisible(!list_.empty());
+    head_->setText(static_cast<int>(list_.size()) > accepted ? tr("To look at") : tr("Nothing to look at"));
+}
+
+} // namespace withy::ui

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/logic/models/finding_list.h"
+#include "ui/logic/workbench.h"
+
+#include <QWidget>
+
+class QPushButton;
+class QVBoxLayout;
+
+namespace withy::ui {
+
+class TextLabel;
+
+/// What wants looking at: each finding in a sentence with its mend, leading to its place, and to be accepted
+/// where it may stay as it is. What was accepted is folded behind one line.
+class FindingRows : public QWidget {
+    Q_OBJECT
+
+public:
+    FindingRows(Workbench& bench, const QString& name, QWidget* parent = nullptr);
+    void setFindings(std::vector<ListedFinding> list);
+
+    [[nodiscard]] const std::vector<ListedFinding>& findings() const { return list_; }
+
+Q_SIGNALS:
+    void leadTo(const withy::model::Ref& ref);
+    void refused(const QString& sentence);
+
+private:
+    struct Row {
+        QWidget* all = nullptr;
+        QWidget* mark = nullptr;
+        TextLabel* words = nullptr;
+        QPushButton* lead = nullptr;
+        QPushButton* settle = nullptr;
+    };
+
+    void show();
+    void showFold(int accepted);
+    Row makeRow(std::size_t index);
+    void settle(std::size_t index);
+
+    Workbench& bench_;
+    std::vector<ListedFinding> list_;
+    std::vector<Row> rows_;
+    QVBoxLayout* all_;
+    TextLabel* head_;
+    QPushButton* fold_;
+    bool unfolded_ = false;
+};
+
+} // namespace withy::ui
