@@ -12,6 +12,8 @@
 
 namespace withy::ui {
 
+class Actions;
+
 /// One tab of a booking's page. It wires itself to the workbench (`changed` for its fields, `planned` for
 /// its figures) and is told which booking to show; the page around it shows the head and the tabs.
 class BookingTab : public QWidget {
@@ -27,6 +29,9 @@ public:
     /// Where the keyboard begins when the tab is chosen.
     virtual void enter() { setFocus(); }
 
+    /// Its commands, with stable ids; called once.
+    virtual void addActions(Actions&) {}
+
 Q_SIGNALS:
     /// What was not taken, and its mend; empty when the last edit was taken.
     void refused(const QString& sentence);
@@ -34,6 +39,8 @@ Q_SIGNALS:
     void said(const QString& sentence);
     /// Please show this record, wherever it lives.
     void leadTo(const withy::model::Ref& ref);
+    /// One of its commands was given while it is not seen: please show it.
+    void wanted();
 
 protected:
     Workbench& bench_;

@@ -31,6 +31,48 @@ bool needsBooking(PaperKind kind) {
     return kind != PaperKind::seasonOrders;
 }
 
+std::vector<PaperPart> allPaperParts() {
+    return {PaperPart::conditioning, PaperPart::writeHere, PaperPart::brief,
+            PaperPart::prices,       PaperPart::toLookAt,  PaperPart::workings};
+}
+
+std::vector<PaperPart> partsOf(PaperKind kind) {
+    switch (kind) {
+    case PaperKind::prepSheet:
+        return {PaperPart::conditioning, PaperPart::writeHere, PaperPart::workings};
+    case PaperKind::bookingSummary:
+        return {PaperPart::brief, PaperPart::prices, PaperPart::toLookAt, PaperPart::workings};
+    case PaperKind::seasonOrders:
+        break;
+    }
+    return {};
+}
+
+std::set<PaperPart> usualParts(PaperKind kind) {
+    const auto all = partsOf(kind);
+    std::set<PaperPart> usual(all.begin(), all.end());
+    usual.erase(PaperPart::workings);
+    return usual;
+}
+
+QString partWords(PaperPart part) {
+    switch (part) {
+    case PaperPart::conditioning:
+        return QCoreApplication::translate("Papers", "Conditioning notes");
+    case PaperPart::writeHere:
+        return QCoreApplication::translate("Papers", "Boxes to write in");
+    case PaperPart::brief:
+        return QCoreApplication::translate("Papers", "Wishes and open questions");
+    case PaperPart::prices:
+        return QCoreApplication::translate("Papers", "Prices and payments");
+    case PaperPart::toLookAt:
+        return QCoreApplication::translate("Papers", "What wants looking at");
+    case PaperPart::workings:
+        return QCoreApplication::translate("Papers", "How the stems were counted");
+    }
+    return {};
+}
+
 papers::Document paperOf(PaperKind kind, const PaperOrder& order) {
     papers::Document d;
     switch (kind) {

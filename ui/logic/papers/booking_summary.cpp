@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/format.h"
+#include "ui/logic/models/finding_list.h"
 #include "ui/logic/papers/papers.h"
 #include "ui/logic/wording.h"
 
 #include <QCoreApplication>
+
+#include <algorithm>
 
 namespace withy::ui {
 
@@ -19,7 +22,8 @@ class Summary {
 
 public:
     explicit Summary(const PaperOrder& order)
-        : season_(order.season)
+        : order_(order)
+        , season_(order.season)
         , plan_(*order.plan.bookings.at(*order.booking))
         , booking_(*season_.bookings.find(*order.booking)) {}
 
@@ -30,12 +34,16 @@ public:
         d.keyNote = utf8(tr("guests from %1").arg(clock(booking_.eventStart)));
         d.facts = {plain(utf8(standingWords(booking_.standing))), plain(utf8(piecesInWords(season_, plan_))),
                    strong(utf8(whole(plan_.stemsToCut.value))) + plain(utf8(tr(" stems to cut")))};
-        addBrief(d);
+        addWho(d);
+        if (has(PaperPart::brief)) addBrief(d);
         d.body.push_back(Block{pieces()});
         d.body.push_back(Block{stems()});
         addDrops(d);
-        addMoney(d);
-        addFindings(d);
+        if (has(PaperPart::prices)) addMoney(d);
+        if (has(PaperPart::toLookAt)) addFindings(d);
+        if (has(PaperPart::workings))
+            for (auto& block : stemWorkings(season_, plan_))
+                d.body.push_back(std::move(block));
         d.footWhat = booking_.title;
         return d;
     }
@@ -46,11 +54,16 @@ private:
             d.body.push_back(Block{papers::Paragraph{strong(utf8(what) + ": ") + plain(words), false}});
     }
 
-    void addBrief(papers::Document& d) {
+    [[nodiscard]] bool has(PaperPart part) const { return wants(order_, PaperKind::bookingSummary, part); }
+
+    void addWho(papers::Document& d) {
         const auto* client = booking_.client ? season_.clients.find(*booking_.client) : nullptr;
         const auto* venue = booking_.venue ? season_.venues.find(*booking_.venue) : nullptr;
         line(d, tr("For"), client ? client->name : std::string());
         line(d, tr("Where"), venue ? venue->name : std::string());
+    }
+
+    void addBrief(papers::Document& d) {
         line(d, tr("Wishes"), booking_.wishes);
         line(d, tr("Must have"), booking_.mustHave);
         line(d, tr("Must not"), booking_.mustNot);
@@ -136,12 +149,14 @@ private:
     }
 
     void addFindings(papers::Document& d) {
-        if (plan_.findings.empty()) return;
+        const auto open = [&](const plan::Finding& f) { return !accepted(season_, f, plan_.booking); };
+        if (std::none_of(plan_.findings.begin(), plan_.findings.end(), open)) return;
         d.body.push_back(Block{papers::SectionHead{utf8(tr("To look at")), {}}});
         for (const auto& f : plan_.findings)
-            d.body.push_back(Block{papers::TickRow{plain(utf8(sentence(f))), {}, false}});
+            if (open(f)) d.body.push_back(Block{papers::TickRow{plain(utf8(sentence(f))), {}, false}});
     }
 
+    const PaperOrder& order_;
     const model::Season& season_;
     const plan::BookingPlan& plan_;
     const model::Booking& booking_;

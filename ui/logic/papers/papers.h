@@ -16,6 +16,11 @@ std::vector<papers::Block> prepSteps(const model::Season& season, const plan::Bo
 /// The day the make-up begins: the prep sheet's day.
 Day prepDay(const plan::BookingPlan& plan);
 
+/// Whether this part is wanted on the paper.
+bool wants(const PaperOrder& order, PaperKind kind, PaperPart part);
+/// A head and the working of every plant's stems, one short paragraph each.
+std::vector<papers::Block> stemWorkings(const model::Season& season, const plan::BookingPlan& plan);
+
 /// "24 Supper jar, 1 Door pedestal".
 QString piecesInWords(const model::Season& season, const plan::BookingPlan& plan);
 QString standingWords(model::Standing standing);

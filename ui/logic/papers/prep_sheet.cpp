@@ -22,7 +22,8 @@ class Sheet {
 
 public:
     explicit Sheet(const PaperOrder& order)
-        : season_(order.season)
+        : order_(order)
+        , season_(order.season)
         , index_(order.season)
         , plan_(*order.plan.bookings.at(*order.booking))
         , all_(order.plan)
@@ -39,7 +40,10 @@ public:
         columns.left = prepSteps(season_, plan_, day_);
         fillRight(columns.right);
         d.body.push_back(Block{std::move(columns)});
-        d.last.push_back(Block{writeHere()});
+        if (has(PaperPart::workings))
+            for (auto& block : stemWorkings(season_, plan_))
+                d.body.push_back(std::move(block));
+        if (has(PaperPart::writeHere)) d.last.push_back(Block{writeHere()});
         d.footWhat = utf8(
             tr("%1, %2, guests %3")
                 .arg(text(booking_.title), shortDay(booking_.eventStart.day), clock(booking_.eventStart)));
@@ -90,7 +94,7 @@ private:
         addLayOut(right);
         addWater(right);
         addRibbon(right);
-        addConditioning(right);
+        if (has(PaperPart::conditioning)) addConditioning(right);
         addCautions(right);
     }
 
@@ -229,6 +233,9 @@ private:
                  {utf8(tr("broken or chipped")), 36}}};
     }
 
+    [[nodiscard]] bool has(PaperPart part) const { return wants(order_, PaperKind::prepSheet, part); }
+
+    const PaperOrder& order_;
     const model::Season& season_;
     plan::Index index_;
     const plan::BookingPlan& plan_;

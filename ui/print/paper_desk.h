@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/logic/workbench.h"
+#include "ui/print/paper_batch.h"
+
+#include <QWidget>
+
+#include <functional>
+
+class QAbstractButton;
+class QButtonGroup;
+class QCheckBox;
+class QFileDialog;
+class QProgressBar;
+class QPushButton;
+class QVBoxLayout;
+
+namespace withy::ui {
+
+class Actions;
+class PaperView;
+class Segments;
+class TextLabel;
+
+/// Papers to look at beside what can be chosen of them, to print, to keep as PDF or plain text; one, or all
+/// of a booking or a week at once. Pages are set and written on other threads, so that typing never waits.
+class PaperDesk : public QWidget {
+    Q_OBJECT
+
+public:
+    PaperDesk(Workbench& bench, std::vector<PaperKind> kinds, QWidget* parent = nullptr);
+    void setBooking(std::optional<Id<model::Booking>> booking);
+    /// "paper.print", "paper.pdf", "paper.text", "paper.booking.all", "paper.week".
+    void addActions(Actions& actions);
+
+    [[nodiscard]] PaperKind kind() const;
+    void choose(PaperKind kind);
+
+    [[nodiscard]] PaperView& view() const { return *view_; }
+
+    [[nodiscard]] bool isBatchBusy() const { return batch_.isBusy(); }
+
+    void print();
+    void keepPdf();
+    void keepText();
+    enum class All { booking, week };
+    void keepAll(All all);
+    void printAll(All all);
+
+Q_SIGNALS:
+    void refused(const QString& sentence);
+    void said(const QString& sentence);
+    /// A command was given while the desk is not seen: please show it.
+    void wanted();
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    QWidget* makeChoices();
+    void addPapers(QVBoxLayout* column);
+    void addParts(QVBoxLayout* column);
+    void addOutputs(QVBoxLayout* column);
+    void addAll(QVBoxLayout* column);
+    QWidget* makePreview();
+    QWidget* makeProgress();
+
+    [[nodiscard]] PaperTask taskOf(PaperKind kind, std::optional<Id<model::Booking>> booking) const;
+    [[nodiscard]] std::vector<PaperTask> tasksOf(All all) const;
+    void ask();
+    void showParts();
+    void readyNow();
+    /// Calls `then` with the paper as chosen, once it is set.
+    void withPaper(std::function<void(const SetPaper&)> then);
+    void chooseFile(const QString& title, const QString& ending, const QString& filter,
+                    std::function<void(const QString&)> then);
+    void chooseFolder(std::function<void(const QString&)> then);
+    void keepFolder(const QString& folder);
+    void progress(int done, int all, const QString& name);
+    void finished(int written, const QString& trouble);
+
+    Workbench& bench_;
+    std::vector<PaperKind> kinds_;
+    std::optional<Id<model::Booking>> booking_;
+    PaperSetter setter_;
+    PaperBatch batch_;
+    QString batchFolder_;
+    int batchSize_ = 0;
+    std::function<void(const SetPaper&)> pending_;
+    QButtonGroup* papers_ = nullptr;
+    Segments* size_ = nullptr;
+    Segments* which_ = nullptr;
+    std::vector<std::pair<PaperPart, QCheckBox*>> parts_;
+    std::vector<QAbstractButton*> outputs_;
+    PaperView* view_ = nullptr;
+    TextLabel* pages_ = nullptr;
+    TextLabel* empty_ = nullptr;
+    QWidget* progressRow_ = nullptr;
+    QProgressBar* bar_ = nullptr;
+    TextLabel* progressWords_ = nullptr;
+    bool stale_ = true;
+};
+
+} // namespace withy::ui
