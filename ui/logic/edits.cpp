@@ -4,9 +4,6 @@
 #include "core/model/schema.h"
 #include "ui/logic/format.h"
 
-#include <QCoreApplication>
-#include <QHash>
-
 namespace withy::ui::edits {
 
 namespace {
@@ -162,34 +159,6 @@ Edit addPayment(const Season& season, Id<model::Booking> booking, Day day, Money
     p.kind = model::PaymentKind::balance;
     p.amount = money;
     return put("payment.add", p, {nameOf(season, model::TableKind::bookings, booking.value)});
-}
-
-QString inWords(const model::EditName& name) {
-    static const QHash<QString, const char*> words{
-        {QStringLiteral("booking.add"), QT_TRANSLATE_NOOP("Edit", "new booking %1")},
-        {QStringLiteral("booking.erase"), QT_TRANSLATE_NOOP("Edit", "%1 taken out")},
-        {QStringLiteral("booking.change"), QT_TRANSLATE_NOOP("Edit", "change to %1")},
-        {QStringLiteral("line.add"), QT_TRANSLATE_NOOP("Edit", "%1 %2 for %3")},
-        {QStringLiteral("line.pieces"), QT_TRANSLATE_NOOP("Edit", "%1 of %2")},
-        {QStringLiteral("line.erase"), QT_TRANSLATE_NOOP("Edit", "%1 taken out")},
-        {QStringLiteral("design.add"), QT_TRANSLATE_NOOP("Edit", "new design %1")},
-        {QStringLiteral("design.change"), QT_TRANSLATE_NOOP("Edit", "change to %1")},
-        {QStringLiteral("design.price"), QT_TRANSLATE_NOOP("Edit", "price of %1")},
-        {QStringLiteral("container.add"), QT_TRANSLATE_NOOP("Edit", "new container %1")},
-        {QStringLiteral("slot.add"), QT_TRANSLATE_NOOP("Edit", "%1 in %2")},
-        {QStringLiteral("slot.count"), QT_TRANSLATE_NOOP("Edit", "%1 stems of %2")},
-        {QStringLiteral("slot.erase"), QT_TRANSLATE_NOOP("Edit", "%1 taken out")},
-        {QStringLiteral("payment.add"), QT_TRANSLATE_NOOP("Edit", "payment for %1")},
-        {QStringLiteral("finding.accept"), QT_TRANSLATE_NOOP("Edit", "“%1” accepted")},
-        {QStringLiteral("finding.ask"), QT_TRANSLATE_NOOP("Edit", "“%1” asked about again")},
-        {QStringLiteral("import"), QT_TRANSLATE_NOOP("Edit", "import of %1")},
-    };
-    const auto found = words.find(text(name.key));
-    if (found == words.end()) return text(name.key);
-    QString out = QCoreApplication::translate("Edit", found.value());
-    for (const auto& arg : name.args)
-        out = out.contains(QLatin1Char('%')) ? out.arg(text(arg)) : out;
-    return out;
 }
 
 } // namespace withy::ui::edits

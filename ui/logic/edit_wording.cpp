@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/edits.h"
+#include "ui/logic/fields/field_text.h"
+#include "ui/logic/format.h"
+
+#include <QCoreApplication>
+#include <QHash>
+
+namespace withy::ui::edits {
+
+namespace {
+
+const QHash<QString, const char*>& patterns() {
+    static const QHash<QString, const char*> words{
+        {QStringLiteral("booking.add"), QT_TRANSLATE_NOOP("Edit", "new booking %1")},
+        {QStringLiteral("booking.erase"), QT_TRANSLATE_NOOP("Edit", "%1 taken out")},
+        {QStringLiteral("booking.change"), QT_TRANSLATE_NOOP("Edit", "change to %1")},
+        {QStringLiteral("line.add"), QT_TRANSLATE_NOOP("Edit", "%1 %2 for %3")},
+        {QStringLiteral("line.pieces"), QT_TRANSLATE_NOOP("Edit", "%1 of %2")},
+        {QStringLiteral("line.erase"), QT_TRANSLATE_NOOP("Edit", "%1 taken out")},
+        {QStringLiteral("design.add"), QT_TRANSLATE_NOOP("Edit", "new design %1")},
+        {QStringLiteral("design.change"), QT_TRANSLATE_NOOP("Edit", "change to %1")},
+        {QStringLiteral("design.price"), QT_TRANSLATE_NOOP("Edit", "price of %1")},
+        {QStringLiteral("container.add"), QT_TRANSLATE_NOOP("Edit", "new container %1")},
+        {QStringLiteral("slot.add"), QT_TRANSLATE_NOOP("Edit", "%1 in %2")},
+        {QStringLiteral("slot.count"), QT_TRANSLATE_NOOP("Edit", "%1 stems of %2")},
+        {QStringLiteral("slot.erase"), QT_TRANSLATE_NOOP("Edit", "%1 taken out")},
+        {QStringLiteral("payment.add"), QT_TRANSLATE_NOOP("Edit", "payment for %1")},
+        {QStringLiteral("finding.accept"), QT_TRANSLATE_NOOP("Edit", "“%1” accepted")},
+        {QStringLiteral("finding.ask"), QT_TRANSLATE_NOOP("Edit", "“%1” asked about again")},
+        {QStringLiteral("import"), QT_TRANSLATE_NOOP("Edit", "import of %1")},
+        {QStringLiteral("field.set"), QT_TRANSLATE_NOOP("Edit", "%1 of %2")},
+        {QStringLiteral("field.count"), QT_TRANSLATE_NOOP("Edit", "%1 %2 of %3")},
+        {QStringLiteral("record.add"), QT_TRANSLATE_NOOP("Edit", "new %1 %2")},
+        {QStringLiteral("record.erase"), QT_TRANSLATE_NOOP("Edit", "%1 taken out")},
+        {QStringLiteral("records.erase"), QT_TRANSLATE_NOOP("Edit", "%1 %2 taken out")},
+        {QStringLiteral("record.move"), QT_TRANSLATE_NOOP("Edit", "%1 moved")},
+        {QStringLiteral("records.paste"), QT_TRANSLATE_NOOP("Edit", "%1 %2 pasted")},
+        {QStringLiteral("cells.paste"), QT_TRANSLATE_NOOP("Edit", "%1 %2 pasted over")},
+        {QStringLiteral("cells.blank"), QT_TRANSLATE_NOOP("Edit", "%1 %2 blanked")},
+    };
+    return words;
+}
+
+std::string lowerFirst(QString words) {
+    if (!words.isEmpty()) words[0] = words[0].toLower();
+    return utf8(words);
+}
+
+/// {table, field, record, number}: "must not of Library roof supper", "48 in hand of Honey jar".
+std::vector<std::string> fieldArgs(const std::vector<std::string>& args) {
+    const auto* table = args.size() < 3 ? nullptr : model::tableNamed(args[0]);
+    const auto* field = table ? table->field(args[1]) : nullptr;
+    if (!field) return args;
+    const std::string label = lowerFirst(fieldLabel(table->kind, *field));
+    if (args.size() > 3) return {args[3], label, args[2]};
+    return {label, args[2]};
+}
+
+/// {table, number}: "3 plants".
+std::vector<std::string> countArgs(const std::vector<std::string>& args) {
+    const auto* table = args.size() < 2 ? nullptr : model::tableNamed(args[0]);
+    if (!table) return args;
+    return {args[1], utf8(tableLabel(table->kind, text(args[1]).toInt()))};
+}
+
+std::vector<std::string> argsOf(const model::EditName& name) {
+    if (name.key.starts_with("field.")) return fieldArgs(name.args);
+    if (name.key.starts_with("records.") || name.key.starts_with("cells.")) return countArgs(name.args);
+    if (name.key == "record.add" && !name.args.empty()) {
+        auto args = name.args;
+        if (const auto* table = model::tableNamed(args[0])) args[0] = utf8(tableLabel(table->kind, 1));
+        return args;
+    }
+    return name.args;
+}
+
+/// Puts the arguments in all at once: a name may hold "%2" itself.
+QString filled(const QString& pattern, const std::vector<std::string>& args) {
+    QString out;
+    for (qsizetype i = 0; i < pattern.size(); ++i) {
+        const bool mark =
+            pattern[i] == QLatin1Char('%') && i + 1 < pattern.size() && pattern[i + 1].isDigit();
+        if (!mark) {
+            out += pattern[i];
+            continue;
+        }
+        const auto n = static_cast<std::size_t>(pattern[++i].digitValue());
+        if (n >= 1 && n <= args.size()) out += text(args[n - 1]);
+    }
+    return out.trimmed();
+}
+
+} // namespace
+
+QString inWords(const model::EditName& name) {
+    const auto found = patterns().find(text(name.key));
+    if (found == patterns().end()) return text(name.key);
+    return filled(QCoreApplication::translate("Edit", found.value()), argsOf(name));
+}
+
+} // namespace withy::ui::edits
