@@ -1,6 +1,7 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Reads the includes of every source and fails on an arrow that points the wrong way."""
+"""Reads the sources and fails on an include that points the wrong way, on SQL, edits or sentences outside their
+layers, and on a source that has grown beyond what one can hold in the head."""
 import pathlib
 import re
 import sys
@@ -15,6 +16,15 @@ RULES = [
     ("ui/logic", lambda f: True, re.compile(r'"app/|<QSql'), "ui/logic knows neither the program nor SQL"),
     ("app/cli", lambda f: True, WIDGETS, "the command line knows no Widgets"),
 ]
+PAGES = ("ui/shell", "ui/common", "ui/bookings", "ui/designs", "ui/garden", "ui/shed", "ui/diary", "ui/season", "ui/print", "app")
+# What a line of a page may not hold.
+BANNED = [
+    (re.compile(r'<QSql|\b(SELECT|INSERT INTO|UPDATE \w+ SET|DELETE FROM)\b'), "SQL lives in core/store"),
+    (re.compile(r'\bEdit\s+\w+\s*[({]"|\bEdit\s*[({]\s*"|\bedit\w*\.(put|erase)\('), "edits are put together in ui/logic/edits"),
+    # A sentence made out of facts: words with a place for a figure or a name, and a full stop.
+    (re.compile(r'tr\("[^"]*%[1n][^"]*\.",?'), "sentences are worded in ui/logic"),
+]
+LONGEST = {"ui/shell/main_window.cpp": 250, "ui/shell/main_window.h": 250}
 wrong = []
 seen = 0
 for folder, applies, banned, why in RULES:
@@ -26,6 +36,23 @@ for folder, applies, banned, why in RULES:
         for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), 1):
             if line.startswith("#include") and banned.search(line):
                 wrong.append(f"{name}:{number}: {line.strip()} ({why})")
+for folder in PAGES:
+    for path in sorted(root.joinpath(folder).rglob("*")):
+        if path.suffix not in (".h", ".cpp"):
+            continue
+        name = path.relative_to(root).as_posix()
+        for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), 1):
+            for banned, why in BANNED:
+                if banned.search(line):
+                    wrong.append(f"{name}:{number}: {line.strip()} ({why})")
+for folder in ("ui", "app", "core"):
+    for path in sorted(root.joinpath(folder).rglob("*")):
+        if path.suffix not in (".h", ".cpp"):
+            continue
+        name = path.relative_to(root).as_posix()
+        length = len(path.read_text(encoding="utf-8").splitlines())
+        if length > LONGEST.get(name, 400):
+            wrong.append(f"{name}: {length} lines, at most {LONGEST.get(name, 400)}: look for a seam")
 links = root.joinpath("core/CMakeLists.txt").read_text() + root.joinpath("ui/logic/CMakeLists.txt").read_text()
 for line in links.splitlines():
     if line.startswith("withy_layer(withy_core") and "Qt6" in line or line.startswith("withy_layer(withy_ui_logic") and "Widgets" in line:

@@ -6,6 +6,7 @@
 #include "core/model/edit.h"
 #include "ui/logic/begin/known_places.h"
 #include "ui/logic/format.h"
+#include "ui/logic/plant_catalogue.h"
 #include "ui/logic/starting_seasons.h"
 
 #include <QCoreApplication>
@@ -31,12 +32,6 @@ Day dayOf(const QDate& date) {
 bool printsOnLetter(QLocale::Country country) {
     using enum QLocale::Country;
     return country == UnitedStates || country == Canada || country == Mexico || country == Philippines;
-}
-
-/// The catalogue with no place, read once: it is asked for its names as one types.
-const model::Season& catalogue() {
-    static const auto season = seasonWithPlants(emptySeason(2000).theSettings());
-    return season;
 }
 
 } // namespace
@@ -153,7 +148,7 @@ QString proposedFileName(const FirstAnswers& a) {
 
 QStringList catalogueNames() {
     QStringList names;
-    for (const auto& plant : catalogue().plants)
+    for (const auto& plant : plantCatalogue().plants)
         names << text(plant.name);
     names.sort(Qt::CaseInsensitive);
     return names;
