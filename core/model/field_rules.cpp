@@ -27,37 +27,42 @@ std::string shown(const std::string& text) {
     return text.substr(0, cut) + "...";
 }
 
-void checkNumber(const FieldInfo& f, double v, Problem where, Problems& problems) {
-    where.value = plain(v);
-    if (!std::isfinite(v)) {
-        where.code = ProblemCode::notANumber;
-    } else if (v < f.least) {
-        where.code = ProblemCode::belowLeast;
-        where.details = {plain(f.least), std::string(f.unit)};
-    } else if (v > f.most) {
-        where.code = ProblemCode::aboveMost;
-        where.details = {plain(f.most), std::string(f.unit)};
-    } else {
-        return;
+/// Where a value stands; made into a Problem only once something is wrong with it, since opening a season
+/// looks at every field of every record.
+struct Where {
+    const TableInfo& table;
+    const FieldInfo& field;
+    std::int64_t id;
+
+    [[nodiscard]] Problem problem(ProblemCode code, std::string value,
+                                  std::vector<std::string> details = {}) const {
+        return {
+            code, std::string(table.name), id, std::string(field.name), std::move(value), std::move(details)};
     }
-    problems.push_back(std::move(where));
+};
+
+void checkNumber(const Where& where, double v, Problems& problems) {
+    const auto& f = where.field;
+    if (!std::isfinite(v))
+        problems.push_back(where.problem(ProblemCode::notANumber, plain(v)));
+    else if (v < f.least)
+        problems.push_back(
+            where.problem(ProblemCode::belowLeast, plain(v), {plain(f.least), std::string(f.unit)}));
+    else if (v > f.most)
+        problems.push_back(
+            where.problem(ProblemCode::aboveMost, plain(v), {plain(f.most), std::string(f.unit)}));
 }
 
-void checkText(const FieldInfo& f, const std::string& v, Problem where, Problems& problems) {
+void checkText(const Where& where, const std::string& v, Problems& problems) {
+    const auto& f = where.field;
     const auto length = charactersIn(v);
-    where.value = shown(v);
-    if (!length) {
-        where.code = ProblemCode::notText;
-        where.value.clear();
-    } else if (f.required && v.find_first_not_of(" \t\r\n") == std::string::npos) {
-        where.code = ProblemCode::required;
-    } else if (*length > f.longest) {
-        where.code = ProblemCode::tooLong;
-        where.details = {std::to_string(f.longest), std::to_string(*length)};
-    } else {
-        return;
-    }
-    problems.push_back(std::move(where));
+    if (!length)
+        problems.push_back(where.problem(ProblemCode::notText, {}));
+    else if (f.required && v.find_first_not_of(" \t\r\n") == std::string::npos)
+        problems.push_back(where.problem(ProblemCode::required, shown(v)));
+    else if (*length > f.longest)
+        problems.push_back(where.problem(ProblemCode::tooLong, shown(v),
+                                         {std::to_string(f.longest), std::to_string(*length)}));
 }
 
 std::string keyOf(const std::vector<const FieldInfo*>& fields, const void* record) {
@@ -81,13 +86,13 @@ void checkFields(const TableInfo& table, std::int64_t id, const void* record, Pr
     }
     for (const auto& f : table.fields) {
         const Value v = f.get(record);
-        const Problem where{{}, std::string(table.name), id, std::string(f.name), {}, {}};
+        const Where where{table, f, id};
         if (const auto* whole = std::get_if<std::int64_t>(&v); whole && f.kind != FieldKind::reference)
-            checkNumber(f, static_cast<double>(*whole), where, problems);
+            checkNumber(where, static_cast<double>(*whole), problems);
         else if (const auto* real = std::get_if<double>(&v))
-            checkNumber(f, *real, where, problems);
+            checkNumber(where, *real, problems);
         else if (const auto* text = std::get_if<std::string>(&v); text && f.kind == FieldKind::text)
-            checkText(f, *text, where, problems);
+            checkText(where, *text, problems);
     }
 }
 
