@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/main_window.h"
+
+#include "ui/common/field_edit.h"
+#include "ui/common/text_label.h"
+#include "ui/logic/edits.h"
+#include "ui/logic/format.h"
+#include "ui/logic/recent_seasons.h"
+#include "ui/logic/shell_wording.h"
+#include "ui/paint/spacing.h"
+#include "ui/shell/action_finder.h"
+#include "ui/shell/find_targets.h"
+#include "ui/shell/help_window.h"
+#include "ui/shell/menus.h"
+#include "ui/shell/rail.h"
+#include "ui/shell/season_view.h"
+#include "ui/shell/welcome_page.h"
+
+#include <QCloseEvent>
+#include <QMenuBar>
+#include <QSettings>
+#include <QStackedWidget>
+#include <QTime>
+#include <QVBoxLayout>
+
+namespace withy::ui {
+
+namespace {
+
+QStringList recentPaths(QSettings& kept) {
+    QStringList paths;
+    for (const auto& season : RecentSeasons(kept).list()) {
+        if (season.there) paths << season.path;
+    }
+    return paths;
+}
+
+} // namespace
+
+MainWindow::MainWindow(std::optional<Day> today)
+    : door_(
+          today, [this](auto bench) { showSeason(std::move(bench)); }, this)
+    , stack_(new QStackedWidget)
+    , welcome_(new WelcomePage(QDate::currentDate(), QLocale::system()))
+    , notices_(new NoticeBar)
+    , kept_(new TextLabel(TypeRole::caption, {}, Ink::second)) {
+    look_.apply();
+    setWindowTitle(QStringLiteral("Withy"));
+    auto* middle = new QWidget;
+    auto* column = new QVBoxLayout(middle);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(stack_, 1);
+    column->addWidget(notices_);
+    setCentralWidget(middle);
+    stack_->addWidget(welcome_);
+    kept_->setContentsMargins(0, 0, grid(4), 0);
+    kept_->setObjectName(QStringLiteral("kept"));
+    menuBar()->setCornerWidget(kept_);
+    addOwnActions();
+    connect(welcome_, &WelcomePage::beginSeason, &door_, &SeasonDoor::begin);
+    connect(welcome_, &WelcomePage::openDemo, &door_, &SeasonDoor::openDemo);
+    connect(welcome_, &WelcomePage::openFile, &door_, &SeasonDoor::askAndOpen);
+    connect(welcome_, &WelcomePage::openRecent, &door_, &SeasonDoor::open);
+    connect(&door_, &SeasonDoor::refused, notices_, &NoticeBar::refuse);
+    connect(&door_, &SeasonDoor::said, this, [this](const QString& words) { notices_->say(words); });
+    ViewSettings::restoreWindow(*this);
+    showWelcome();
+    startTimer(60'000); // midnight
+}
+
+MainWindow::~MainWindow() {
+    delete view_; // before the actions its places hold
+}
+
+Workbench& MainWindow::bench() {
+    Q_ASSERT(view_);
+    return view_->bench();
+}
+
+void MainWindow::showWelcome() {
+    QSettings kept;
+    welcome_->setRecent(recentPaths(kept));
+    stack_->setCurrentWidget(welcome_);
+    showTitle();
+    welcome_->begin();
+}
+
+void MainWindow::showSeason(std::unique_ptr<Workbench> bench) {
+    delete view_;
+    actions_.keepFirst(ownActions_);
+    QSettings kept;
+    RecentSeasons(kept).add(bench->path());
+    view_ = new SeasonView(std::move(bench), actions_);
+    stack_->addWidget(view_);
+    stack_->setCurrentWidget(view_);
+    wireSeason();
+    fillMenus(*menuBar(), actions_);
+    notices_->clear();
+    showHistory();
+    showTitle();
+    view_->showPlace(0);
+}
+
+void MainWindow::openLast() {
+    QSettings kept;
+    const auto paths = recentPaths(kept);
+    if (!paths.isEmpty()) door_.open(paths.front());
+}
+
+void MainWindow::wireSeason() {
+    connect(view_, &SeasonView::refused, this, [this](const QString& why) { notices_->refuse(why); });
+    connect(view_, &SeasonView::said, this, [this](const QString& words) { notices_->say(words); });
+    connect(&bench(), &Workbench::refused, this, [this](const QString& why) { notices_->refuse(why); });
+    connect(&bench(), &Workbench::changed, this, [this] {
+        notices_->clear();
+        kept_->setText(tr("Kept at %1").arg(QTime::currentTime().toString(QStringLiteral("HH:mm"))));
+        showHistory();
+    });
+    view_->rail().setUndo(actions_.find(QStringLiteral("edit.undo")));
+}
+
+void MainWindow::addOwnActions() {
+    addSeasonActions();
+    addEditActions();
+    addViewActions();
+    actions_.add({"help.page", tr("&Explain this page"), QKeySequence(Qt::Key_F1)}, [this] { help(); });
+    ownActions_ = actions_.all().size();
+    fillMenus(*menuBar(), actions_);
+    showHistory();
+}
+
+void MainWindow::addSeasonActions() {
+    actions_.add({"season.new", tr("&Begin another season…")}, [this] { showWelcome(); });
+    actions_.add({"season.open", tr("&Open a season…"), QKeySequence::Open}, [this] { door_.askAndOpen(); });
+    actions_.add({"season.copy", tr("&Keep a copy as…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)},
+                 [this] {
+                     if (view_) door_.saveCopy(bench());
+                 });
+    actions_.add({"season.demo", tr("Open the &demo season")}, [this] { door_.openDemo(); });
+    actions_.add({"season.quit", tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q)}, [this] { close(); });
+}
+
+void MainWindow::addEditActions() {
+    actions_.add({"edit.undo", tr("&Undo"), QKeySequence::Undo},
+                 [this] { step(&Workbench::undo); });
+    actions_.add({"edit.redo", tr("&Redo"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z)},
+                 [this] { step(&Workbench::redo); });
+    actions_.add(
+        {"edit.finder", tr("&Find an action…"), QKeySequence(Qt::CTRL | Qt::Key_K),
+         tr("Find any action, booking, design or plant by typing")},
+        [this] {
+            if (!finder_)
+                finder_ = new ActionFinder(
+                    actions_,
+                    [this] { return view_ ? findTargets(*view_) : std::vector<ActionFinder::Target>{}; },
+                    this);
+            finder_->open();
+        });
+}
+
+void MainWindow::addViewActions() {
+    actions_.add({"view.light", tr("&Light")}, [this] { look_.setTheme(ThemeChoice::light); });
+    actions_.add({"view.dark", tr("&Dark")}, [this] { look_.setTheme(ThemeChoice::dark); });
+    actions_.add({"view.system", tr("As the &computer")},
+                 [this] { look_.setTheme(ThemeChoice::asTheComputer); });
+    actions_.add({"view.larger", tr("L&arger text"), QKeySequence::ZoomIn},
+                 [this] { look_.setTextPercent(look_.textPercent() + 10); });
+    actions_.add({"view.smaller", tr("&Smaller text"), QKeySequence::ZoomOut},
+                 [this] { look_.setTextPercent(look_.textPercent() - 10); });
+    actions_.add({"view.usual", tr("&Usual text"), QKeySequence(Qt::CTRL | Qt::Key_0)},
+                 [this] { look_.setTextPercent(100); });
+}
+
+void MainWindow::step(QString (Workbench::*way)()) {
+    if (!view_ || stack_->currentWidget() != view_) return;
+    commitFocusedField(this);
+    const auto name = way == &Workbench::undo ? bench().undoName() : bench().redoName();
+    const QString trouble = (bench().*way)();
+    if (!trouble.isEmpty()) return notices_->refuse(trouble);
+    if (!name.key.empty()) notices_->say(way == &Workbench::undo ? undoneWords(name) : redoneWords(name));
+}
+
+void MainWindow::showHistory() {
+    const bool there = view_ != nullptr;
+    auto* undo = actions_.find(QStringLiteral("edit.undo"));
+    auto* redo = actions_.find(QStringLiteral("edit.redo"));
+    undo->setEnabled(there && bench().canUndo());
+    redo->setEnabled(there && bench().canRedo());
+    undo->setText(undo->isEnabled() ? tr("&Undo: %1").arg(edits::inWords(bench().undoName())) : tr("&Undo"));
+    redo->setText(redo->isEnabled() ? tr("&Redo: %1").arg(edits::inWords(bench().redoName())) : tr("&Redo"));
+}
+
+void MainWindow::showTitle() {
+    if (!view_ || stack_->currentWidget() != view_) return setWindowTitle(QStringLiteral("Withy"));
+    const auto& s = bench().season().theSettings();
+    const QString place = s.placeName.empty() ? QString() : QStringLiteral(", ") + text(s.placeName);
+    setWindowTitle(tr("Season %1%2 – Withy").arg(text(s.seasonName), place));
+    if (!bench().canWrite()) kept_->setText(tr("For reading only"));
+}
+
+void MainWindow::help() {
+    if (!help_) help_ = new HelpWindow(this);
+    const auto* place = view_ && stack_->currentWidget() == view_ ? view_->current() : nullptr;
+    help_->open(place ? place->helpPage() : QStringLiteral("first-run"));
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    commitFocusedField(this);
+    ViewSettings::keepWindow(*this);
+    event->accept();
+}
+
+void MainWindow::timerEvent(QTimerEvent*) {
+    if (!view_ || !bench().today()) return;
+    const QDate now = QDate::currentDate();
+    const auto today = Day::fromYmd(now.year(), now.month(), now.day());
+    if (today && *bench().today() + 1 == *today) bench().setToday(today);
+}
+
+} // namespace withy::ui

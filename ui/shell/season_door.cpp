@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/season_door.h"
+
+#include "ui/logic/shell_wording.h"
+#include "ui/logic/starting_seasons.h"
+#include "ui/logic/wording.h"
+
+#include <QDir>
+#include <QFileDialog>
+#include <QStandardPaths>
+
+namespace withy::ui {
+
+namespace {
+
+QString kinds() {
+    return SeasonDoor::tr("Withy seasons (*.withy)");
+}
+
+/// A folder that is there; made when it is not.
+QString folder(QStandardPaths::StandardLocation location) {
+    const QString path = QStandardPaths::writableLocation(location);
+    QDir().mkpath(path);
+    return path;
+}
+
+/// "Wren Bank 2027.withy", or with " 2" when that is taken.
+QString freeName(const QString& folder, const QString& name) {
+    const QFileInfo wanted(QDir(folder).filePath(name));
+    QString path = wanted.filePath();
+    for (int n = 2; QFileInfo::exists(path); ++n)
+        path = QDir(folder).filePath(QStringLiteral("%1 %2.withy").arg(wanted.completeBaseName()).arg(n));
+    return path;
+}
+
+} // namespace
+
+SeasonDoor::SeasonDoor(std::optional<Day> today, Opened opened, QWidget* window)
+    : QObject(window), today_(today), opened_(std::move(opened)) {
+    askOpen = [window](const QString& title, const QString& proposed) {
+        return QFileDialog::getOpenFileName(window, title, proposed, kinds());
+    };
+    askSave = [window](const QString& title, const QString& proposed) {
+        return QFileDialog::getSaveFileName(window, title, proposed, kinds());
+    };
+}
+
+void SeasonDoor::open(const QString& path) {
+    take(openSeason(path, usualBackupsFolder(), QDateTime::currentDateTimeUtc()), path);
+}
+
+void SeasonDoor::openForReading(const QString& path) {
+    take(readSeason(path, usualBackupsFolder()), path);
+}
+
+void SeasonDoor::restore(const QString& path, const store::Backup& backup) {
+    take(restoreSeason(path, backup, usualBackupsFolder(), QDateTime::currentDateTimeUtc()), path);
+}
+
+void SeasonDoor::take(OpenOutcome outcome, const QString& path) {
+    if (outcome.file) {
+        opened_(std::make_unique<Workbench>(std::move(*outcome.file), today_));
+        if (!outcome.sentence.isEmpty()) Q_EMIT said(outcome.sentence);
+        return;
+    }
+    NoticeBar::WayOut way;
+    if (outcome.offer == OpenOutcome::Offer::read)
+        way = {tr("Open it for &reading"), [this, path] { openForReading(path); }};
+    if (outcome.offer == OpenOutcome::Offer::restoreBackup && outcome.backup)
+        way = {tr("&Put back the copy of %1").arg(whenMade(*outcome.backup)),
+               [this, path, backup = *outcome.backup] { restore(path, backup); }};
+    Q_EMIT refused(outcome.sentence, way);
+}
+
+void SeasonDoor::create(const QString& path, const model::Season& season) {
+    auto outcome = beginSeason(path, season);
+    if (outcome.file) return opened_(std::make_unique<Workbench>(std::move(*outcome.file), today_));
+    Q_EMIT refused(outcome.sentence, {tr("&Keep it elsewhere…"), [this, season] {
+                                          const auto other = askSave(tr("Where shall it be kept?"), {});
+                                          if (!other.isEmpty()) create(other, season);
+                                      }});
+}
+
+void SeasonDoor::begin(const FirstAnswers& answers) {
+    const QString path = freeName(folder(QStandardPaths::DocumentsLocation), proposedFileName(answers));
+    create(path, firstSeason(answers));
+    if (QFileInfo::exists(path))
+        Q_EMIT said(keptInWords(path));
+}
+
+void SeasonDoor::openDemo() {
+    create(freeName(folder(QStandardPaths::AppDataLocation), tr("Demo season.withy")), demoSeason());
+}
+
+void SeasonDoor::askAndOpen() {
+    const auto path = askOpen(tr("Open a season"), folder(QStandardPaths::DocumentsLocation));
+    if (!path.isEmpty()) open(path);
+}
+
+void SeasonDoor::saveCopy(const Workbench& bench) {
+    const auto path = askSave(tr("Keep a copy as"), bench.path());
+    if (path.isEmpty()) return;
+    const auto trouble = bench.saveCopy(path);
+    if (trouble.isEmpty())
+        Q_EMIT said(copyKeptInWords(path));
+    else
+        Q_EMIT refused(trouble, {});
+}
+
+} // namespace withy::ui

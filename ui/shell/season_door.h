@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#ifndef Q_MOC_RUN
+#include "ui/logic/begin/first_season.h"
+#include "ui/logic/season_opening.h"
+#endif
+#include "ui/logic/workbench.h"
+#include "ui/shell/notice_bar.h"
+
+#include <QObject>
+
+#include <functional>
+#include <memory>
+
+namespace withy::ui {
+
+/// Where seasons come in: opens, begins and copies them, asks for file names, and offers the way out when
+/// a file cannot be had. What it opened goes to `opened`.
+class SeasonDoor : public QObject {
+    Q_OBJECT
+
+public:
+    using Opened = std::function<void(std::unique_ptr<Workbench>)>;
+    /// Asks for a file; empty when the grower thinks better of it. Tests put their own here.
+    using AskFile = std::function<QString(const QString& title, const QString& proposed)>;
+
+    SeasonDoor(std::optional<Day> today, Opened opened, QWidget* window);
+
+    void open(const QString& path);
+    void openForReading(const QString& path);
+    /// The season must be closed before.
+    void restore(const QString& path, const store::Backup& backup);
+    /// A file named after the place, in the documents folder; another name when that is taken.
+    void begin(const FirstAnswers& answers);
+    /// A fresh copy of the demo season beside the program's own data.
+    void openDemo();
+    void askAndOpen();
+    void saveCopy(const Workbench& bench);
+
+    AskFile askOpen;
+    AskFile askSave;
+
+Q_SIGNALS:
+    void refused(const QString& sentence, const withy::ui::NoticeBar::WayOut& way);
+    void said(const QString& sentence);
+
+private:
+    void take(OpenOutcome outcome, const QString& path);
+    void create(const QString& path, const model::Season& season);
+
+    std::optional<Day> today_;
+    Opened opened_;
+};
+
+} // namespace withy::ui

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/logic/backup_keeper.h"
+#include "ui/shell/place.h"
+
+#include <QWidget>
+
+#include <memory>
+#include <vector>
+
+class QStackedWidget;
+
+namespace withy::ui {
+
+class FindingsPanel;
+class Rail;
+
+/// A season on screen: the rail, the six places and the line for notices.
+class SeasonView : public QWidget {
+    Q_OBJECT
+
+public:
+    SeasonView(std::unique_ptr<Workbench> bench, Actions& actions, QWidget* parent = nullptr);
+    ~SeasonView() override;
+
+    [[nodiscard]] Workbench& bench() { return *bench_; }
+
+    [[nodiscard]] Rail& rail() { return *rail_; }
+
+    [[nodiscard]] BackupKeeper* backups() { return keeper_.get(); } ///< null when only reading
+    [[nodiscard]] FindingsPanel& findings() { return *findings_; }
+    [[nodiscard]] Place* current() const;
+
+    [[nodiscard]] int placeCount() const { return static_cast<int>(places_.size()); }
+
+    void showPlace(int index);
+    /// Leads to the record, in whichever place it lives. False when none shows it.
+    bool goTo(const model::Ref& ref);
+
+Q_SIGNALS:
+    void placeChanged(int index);
+    void refused(const QString& sentence);
+    void said(const QString& sentence);
+
+private:
+    void addPlaces(Actions& actions);
+    void keepBackups();
+
+    std::unique_ptr<BackupKeeper> keeper_; ///< makes its last copy when the season is closed
+    std::unique_ptr<Workbench> bench_;     ///< outlives the places
+    Rail* rail_;
+    QStackedWidget* stack_;
+    FindingsPanel* findings_;
+
+    std::vector<Place*> places_;
+};
+
+} // namespace withy::ui
