@@ -1,55 +1,141 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/window/page_walk.h"
 #include "tests/window/window_fixture.h"
+#include "ui/common/stepper.h"
 
 #include <QAbstractButton>
+#include <QAbstractItemView>
 #include <QAbstractSpinBox>
 #include <QAccessible>
 #include <QComboBox>
+#include <QHeaderView>
+#include <QLabel>
 #include <QLineEdit>
-#include <QListWidget>
-#include <QTabWidget>
-#include <QTableWidget>
+#include <QPlainTextEdit>
+#include <QSet>
 
 namespace withy::ui {
 
 namespace {
 
-/// A control a person works with, not a part that another control is made of.
+/// Part of another control, which is what a person works with.
+bool isPart(const QWidget* w) {
+    const auto* parent = w->parentWidget();
+    return w->objectName().startsWith(QStringLiteral("qt_")) ||
+           qobject_cast<const QAbstractSpinBox*>(parent) || qobject_cast<const QComboBox*>(parent) ||
+           qobject_cast<const QLineEdit*>(parent) || qobject_cast<const QHeaderView*>(w) ||
+           qobject_cast<const QHeaderView*>(parent) ||
+           (qobject_cast<const QAbstractItemView*>(parent) && qobject_cast<const QAbstractButton*>(w)) ||
+           (qobject_cast<const Stepper*>(parent) && qobject_cast<const QAbstractButton*>(w));
+}
+
 bool isControl(const QWidget* w) {
-    if (!w->isVisible() || w->objectName().startsWith(QStringLiteral("qt_"))) return false;
-    if (qobject_cast<const QAbstractSpinBox*>(w->parentWidget()) ||
-        qobject_cast<const QComboBox*>(w->parentWidget()))
-        return false;
-    if (qobject_cast<const QAbstractItemView*>(w->parentWidget()) && qobject_cast<const QAbstractButton*>(w))
-        return false;
-    return qobject_cast<const QLineEdit*>(w) || qobject_cast<const QAbstractSpinBox*>(w) ||
-           qobject_cast<const QComboBox*>(w) || qobject_cast<const QAbstractButton*>(w) ||
-           qobject_cast<const QListWidget*>(w) || qobject_cast<const QTableWidget*>(w);
+    if (!w->isVisible() || isPart(w)) return false;
+    return qobject_cast<const QLineEdit*>(w) || qobject_cast<const QPlainTextEdit*>(w) ||
+           qobject_cast<const QAbstractSpinBox*>(w) || qobject_cast<const QComboBox*>(w) ||
+           qobject_cast<const QAbstractButton*>(w) || qobject_cast<const QAbstractItemView*>(w);
+}
+
+std::string where(const QString& page, const QWidget* w) {
+    QString words = page + QStringLiteral(": ") + QString::fromLatin1(w->metaObject()->className());
+    if (!w->objectName().isEmpty()) words += QLatin1Char(' ') + w->objectName();
+    const auto* label = qobject_cast<const QLabel*>(w);
+    if (label) words += QStringLiteral(" “%1”").arg(label->text().left(60));
+    const auto* button = qobject_cast<const QAbstractButton*>(w);
+    if (button) words += QStringLiteral(" “%1”").arg(button->text().left(60));
+    return words.toStdString();
+}
+
+QSet<const QWidget*> tabChain(const QWidget* window) {
+    QSet<const QWidget*> chain;
+    const QWidget* w = window;
+    do {
+        chain.insert(w);
+        w = w->nextInFocusChain();
+    } while (w && w != window && !chain.contains(w));
+    return chain;
+}
+
+/// Words that do not fit into what shows them, and are not said to be shortened.
+bool isClipped(const QWidget* w) {
+    if (!w->isVisible() || w->visibleRegion().isEmpty()) return false;
+    if (const auto* label = qobject_cast<const QLabel*>(w); label && !label->text().isEmpty()) {
+        if (label->wordWrap()) return label->heightForWidth(label->width()) > label->height() + 1;
+        return label->sizeHint().width() > label->width() + 1 ||
+               label->sizeHint().height() > label->height() + 2;
+    }
+    if (const auto* button = qobject_cast<const QAbstractButton*>(w); button && !button->text().isEmpty()) {
+        const int words = button->fontMetrics().size(Qt::TextShowMnemonic, button->text()).width();
+        return words > button->width();
+    }
+    return false;
 }
 
 } // namespace
 
-class Reach : public WindowTest {};
+class Reach : public WindowTest {
+protected:
+    void openDemo() { open(demoSeason(), Day::fromYmd(2027, 9, 6)); }
+};
 
-TEST_F(Reach, EveryControlHasANameAndTakesFocus) {
-    open(demoSeason(), Day::fromYmd(2027, 6, 1));
-    auto* places = window_->findChild<QTabWidget*>();
+TEST_F(Reach, EveryControlHasANameAndTakesTheKeyboard) {
+    openDemo();
     int seen = 0;
-    for (int page = 0; page < places->count(); ++page) {
-        places->setCurrentIndex(page);
-        QApplication::processEvents();
-        for (const auto* w : places->currentWidget()->findChildren<QWidget*>()) {
+    eachPage(*window_, [&](const QString& page, QWidget* place) {
+        const auto chain = tabChain(window_.get());
+        for (const auto* w : place->findChildren<QWidget*>()) {
             if (!isControl(w)) continue;
             ++seen;
             auto* face = QAccessible::queryAccessibleInterface(const_cast<QWidget*>(w));
-            const auto where =
-                std::string(w->metaObject()->className()) + " " + w->objectName().toStdString();
-            ASSERT_NE(face, nullptr) << where;
-            EXPECT_FALSE(face->text(QAccessible::Name).isEmpty()) << where;
-            EXPECT_NE(w->focusPolicy(), Qt::NoFocus) << where;
+            ASSERT_NE(face, nullptr) << where(page, w);
+            EXPECT_FALSE(face->text(QAccessible::Name).isEmpty()) << where(page, w) << " has no name";
+            if (!w->isEnabled()) continue;
+            EXPECT_TRUE(w->focusPolicy() & Qt::TabFocus) << where(page, w) << " cannot be reached by Tab";
+            EXPECT_TRUE(chain.contains(w)) << where(page, w) << " is outside the order of Tab";
         }
+    });
+    EXPECT_GT(seen, 200);
+}
+
+TEST_F(Reach, NothingIsClippedAtTheUsualSizeOfText) {
+    openDemo();
+    window_->resize(1280, 800);
+    eachPage(*window_, [](const QString& page, QWidget* place) {
+        for (const auto* w : place->findChildren<QWidget*>())
+            EXPECT_FALSE(isClipped(w)) << where(page, w) << " is clipped";
+    });
+}
+
+TEST_F(Reach, NothingIsClippedAtOneAndAHalf) {
+    openDemo();
+    window_->viewSettings().setTextPercent(150);
+    window_->resize(1280, 800);
+    eachPage(*window_, [](const QString& page, QWidget* place) {
+        for (const auto* w : place->findChildren<QWidget*>())
+            EXPECT_FALSE(isClipped(w)) << where(page, w) << " is clipped";
+    });
+    EXPECT_LE(window_->minimumSizeHint().width(), 1280);
+    EXPECT_LE(window_->minimumSizeHint().height(), 800);
+    window_->viewSettings().setTextPercent(100);
+}
+
+TEST_F(Reach, EveryActionHasAnIdWordsAndIsFoundByTyping) {
+    openDemo();
+    QSet<QString> ids;
+    QSet<QString> keys;
+    for (const auto* action : window_->actions().all()) {
+        EXPECT_FALSE(action->objectName().isEmpty());
+        EXPECT_FALSE(action->text().isEmpty()) << action->objectName().toStdString();
+        EXPECT_FALSE(action->toolTip().isEmpty()) << action->objectName().toStdString();
+        EXPECT_FALSE(ids.contains(action->objectName())) << action->objectName().toStdString();
+        ids.insert(action->objectName());
+        const auto key = action->shortcut().toString();
+        if (key.isEmpty()) continue;
+        EXPECT_FALSE(keys.contains(key))
+            << key.toStdString() << " twice: " << action->objectName().toStdString();
+        keys.insert(key);
     }
-    EXPECT_GT(seen, 15);
+    EXPECT_GT(ids.size(), 30);
 }
 
 } // namespace withy::ui

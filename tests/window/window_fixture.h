@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "ui/logic/english_plurals.h"
 #include "ui/logic/fonts.h"
 #include "ui/logic/starting_seasons.h"
+#include "ui/logic/translations.h"
 #include "ui/logic/workbench.h"
-#include "ui/window/main_window.h"
+#include "ui/shell/main_window.h"
+#include "ui/shell/season_view.h"
 
 #include <QApplication>
+#include <QSettings>
+#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -34,15 +37,24 @@ protected:
         static char name[] = "window_tests";
         static char* argv[] = {name, nullptr};
         new QApplication(argc, argv); // lives as long as the process
+        // Nothing of the person who runs the tests is read or written.
+        static QTemporaryDir home;
+        QStandardPaths::setTestModeEnabled(true);
+        QSettings::setDefaultFormat(QSettings::IniFormat);
+        QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, home.path());
+        QApplication::setOrganizationName(QStringLiteral("withy-tests"));
+        QApplication::setApplicationName(QStringLiteral("withy-tests"));
         loadFonts();
-        installEnglishPlurals();
+        installTranslations(*qApp, QLocale::c());
         qInstallMessageHandler(failOnWarning);
     }
 
     void open(const model::Season& season, std::optional<Day> today = std::nullopt) {
         auto file = store::SeasonFile::create(folder_.filePath(QStringLiteral("a.withy")), season);
-        window_ = std::make_unique<MainWindow>(std::make_unique<Workbench>(std::move(file), today));
+        window_ = std::make_unique<MainWindow>(today);
         window_->show();
+        window_->showSeason(std::make_unique<Workbench>(std::move(file), today));
+        window_->bench().waitForPlan();
         QApplication::setActiveWindow(window_.get());
         ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
     }

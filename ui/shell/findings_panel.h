@@ -19,6 +19,7 @@ class FindingsPanel : public QWidget {
 public:
     explicit FindingsPanel(Workbench& bench, QWidget* parent = nullptr);
     void toggle();
+
     /// How many ask for something, whether or not the panel is open.
     [[nodiscard]] int asking() const { return asking_; }
 

@@ -142,8 +142,7 @@ void MainWindow::addSeasonActions() {
 }
 
 void MainWindow::addEditActions() {
-    actions_.add({"edit.undo", tr("&Undo"), QKeySequence::Undo},
-                 [this] { step(&Workbench::undo); });
+    actions_.add({"edit.undo", tr("&Undo"), QKeySequence::Undo}, [this] { step(&Workbench::undo); });
     actions_.add({"edit.redo", tr("&Redo"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z)},
                  [this] { step(&Workbench::redo); });
     actions_.add(

@@ -1,14 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/places.h"
 
-#include "ui/bookings/bookings_place.h"
 #include "ui/common/style.h"
-#include "ui/designs/designs_place.h"
-#include "ui/diary/diary_place.h"
-#include "ui/garden/garden_place.h"
 #include "ui/paint/icons.h"
-#include "ui/season/season_place.h"
-#include "ui/shed/shed_place.h"
+#include "ui/window/bookings_page.h"
+#include "ui/window/designs_page.h"
+#include "ui/window/old_place.h"
 
 #include <QCoreApplication>
 
@@ -28,18 +25,10 @@ RailButton::IconMaker maker(IconName name) {
 
 std::vector<PlaceEntry> makePlaces(Workbench& bench, QWidget* parent) {
     return {
-        {"go.bookings", Words::tr("Bookings"), Words::tr("What is promised, week by week"), maker(IconName::bookings),
-         new BookingsPlace(bench, parent)},
+        {"go.bookings", Words::tr("Bookings"), Words::tr("What is promised, week by week"),
+         maker(IconName::bookings), new OldPlace<BookingsPage>(bench, parent)},
         {"go.designs", Words::tr("Designs"), Words::tr("How each piece is made"), maker(IconName::designs),
-         new DesignsPlace(bench, parent)},
-        {"go.garden", Words::tr("Garden"), Words::tr("Patches in walking order, plants, walks and weather"),
-         maker(IconName::garden), new GardenPlace(bench, parent)},
-        {"go.shed", Words::tr("Shed"), Words::tr("Containers, ribbons, sundries and trays"), maker(IconName::shed),
-         new ShedPlace(bench, parent)},
-        {"go.diary", Words::tr("Diary"), Words::tr("Busy hours, helpers and the week's work"), maker(IconName::diary),
-         new DiaryPlace(bench, parent)},
-        {"go.season", Words::tr("Season"), Words::tr("Orders, settings and backups"), maker(IconName::season),
-         new SeasonPlace(bench, parent)},
+         new OldPlace<DesignsPage>(bench, parent)},
     };
 }
 

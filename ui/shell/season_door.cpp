@@ -84,8 +84,7 @@ void SeasonDoor::create(const QString& path, const model::Season& season) {
 void SeasonDoor::begin(const FirstAnswers& answers) {
     const QString path = freeName(folder(QStandardPaths::DocumentsLocation), proposedFileName(answers));
     create(path, firstSeason(answers));
-    if (QFileInfo::exists(path))
-        Q_EMIT said(keptInWords(path));
+    if (QFileInfo::exists(path)) Q_EMIT said(keptInWords(path));
 }
 
 void SeasonDoor::openDemo() {

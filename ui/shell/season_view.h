@@ -29,7 +29,9 @@ public:
     [[nodiscard]] Rail& rail() { return *rail_; }
 
     [[nodiscard]] BackupKeeper* backups() { return keeper_.get(); } ///< null when only reading
+
     [[nodiscard]] FindingsPanel& findings() { return *findings_; }
+
     [[nodiscard]] Place* current() const;
 
     [[nodiscard]] int placeCount() const { return static_cast<int>(places_.size()); }

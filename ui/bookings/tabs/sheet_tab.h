@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#ifndef Q_MOC_RUN // moc cannot read the table of records
+#include "ui/logic/models/finding_list.h"
+#endif
+
 #include "ui/bookings/booking_tab.h"
 #include "ui/logic/answers/answer.h"
-#include "ui/logic/models/finding_list.h"
 
 class QScrollArea;
 class QVBoxLayout;

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "ui/common/figure.h"
+#ifndef Q_MOC_RUN // moc cannot read the table of records
 #include "ui/logic/models/sheet.h"
+#endif
+
+#include "ui/common/figure.h"
 #include "ui/logic/workbench.h"
 
 #include <QPointer>

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/shots/overfull.h"
+#include "tests/window/page_walk.h"
+#include "ui/logic/fonts.h"
+#include "ui/logic/starting_seasons.h"
+
+#include <QDir>
+#include <QPixmap>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+
+#include <cstdio>
+
+/// withy_shots FOLDER [SEASON [THEME [WIDTHxHEIGHT [TEXT_PERCENT]]]]: a picture of every page.
+/// SEASON: demo, empty or overfull; THEME: light or dark.
+namespace {
+
+using namespace withy;
+using namespace withy::ui;
+
+model::Season seasonOf(const QString& word) {
+    if (word == QStringLiteral("empty")) {
+        auto s = emptySeason(2027).theSettings();
+        s.placeName = "Wren Bank";
+        return seasonWithPlants(s);
+    }
+    return word == QStringLiteral("overfull") ? overfullSeason(200) : demoSeason();
+}
+
+QString fileName(const QString& page) {
+    QString name;
+    for (const QChar c : page.toLower())
+        name += c.isLetterOrNumber() ? c : QLatin1Char('-');
+    while (name.contains(QStringLiteral("--")))
+        name.replace(QStringLiteral("--"), QStringLiteral("-"));
+    return name;
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+    QApplication qt(argc, argv);
+    QStandardPaths::setTestModeEnabled(true);
+    QApplication::setApplicationName(QStringLiteral("withy-shots"));
+    loadFonts();
+    const auto words = QApplication::arguments();
+    if (words.size() < 2) {
+        std::fputs("withy_shots FOLDER [demo|empty|overfull [light|dark [WIDTHxHEIGHT [TEXT_PERCENT]]]]\n",
+                   stderr);
+        return 2;
+    }
+    const QString season = words.value(2, QStringLiteral("demo"));
+    const bool dark = words.value(3) == QStringLiteral("dark");
+    const auto size = words.value(4, QStringLiteral("1280x800")).split(QLatin1Char('x'));
+    const int percent = words.value(5, QStringLiteral("100")).toInt();
+    const QDir out(words[1]);
+    QDir().mkpath(out.path());
+    QTemporaryDir folder;
+    MainWindow window(Day::fromYmd(2027, 9, 6));
+    window.viewSettings().setTheme(dark ? ThemeChoice::dark : ThemeChoice::light);
+    window.viewSettings().setTextPercent(percent);
+    window.resize(size[0].toInt(), size.value(1).toInt());
+    window.show();
+    const auto keep = [&](const QString& page) {
+        for (int i = 0; i < 5; ++i) {
+            QApplication::processEvents();
+            QTest::qWait(20);
+        }
+        window.grab().save(out.filePath(fileName(page) + QStringLiteral(".png")));
+    };
+    keep(QStringLiteral("first run"));
+    auto file = store::SeasonFile::create(folder.filePath(QStringLiteral("shots.withy")), seasonOf(season));
+    window.showSeason(std::make_unique<Workbench>(std::move(file), Day::fromYmd(2027, 9, 6)));
+    window.bench().waitForPlan();
+    window.view()->goTo({model::TableKind::bookings, 1});
+    eachPage(window, [&](const QString& page, QWidget*) { keep(page); });
+    return 0;
+}
