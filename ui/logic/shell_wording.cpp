@@ -18,7 +18,8 @@ struct Words {
 } // namespace
 
 QString keptInWords(const QString& path) {
-    return Words::tr("It is kept in %1, and so is every change, at once.").arg(QDir::toNativeSeparators(path));
+    return Words::tr("It is kept in %1, and so is every change, at once.")
+        .arg(QDir::toNativeSeparators(path));
 }
 
 QString copyKeptInWords(const QString& path) {
@@ -33,19 +34,14 @@ QString redoneWords(const model::EditName& name) {
     return Words::tr("Done again: %1.").arg(edits::inWords(name));
 }
 
-QString restoredWords(const store::Backup& backup) {
-    return Words::tr("This is the copy of %1. What was there before is kept beside it.").arg(momentWords(backup.at));
+QString seasonWords(const model::Season& season) {
+    const auto& s = season.theSettings();
+    return s.placeName.empty() ? Words::tr("Season %1").arg(text(s.seasonName))
+                               : Words::tr("Season %1, %2").arg(text(s.seasonName), text(s.placeName));
 }
 
-QString backupFailedWords(const QString& why) {
-    return Words::tr("No backup was made: %1 Your season is safe as it stands.").arg(why);
-}
-
-QString momentWords(const QDateTime& at) {
-    const auto local = at.toLocalTime();
-    const auto date = local.date();
-    const auto day = Day::fromYmd(date.year(), date.month(), date.day()).value_or(Day{});
-    return Words::tr("%1 on %2").arg(local.time().toString(QStringLiteral("HH:mm")), longDay(day));
+QString clockWords(QTime time) {
+    return time.toString(QStringLiteral("HH:mm"));
 }
 
 } // namespace withy::ui

@@ -2,9 +2,9 @@
 #pragma once
 
 #include "core/model/edit.h"
-#include "core/store/backups.h"
 
 #include <QString>
+#include <QTime>
 
 /// What the window says of itself: where things are kept, what was put back.
 namespace withy::ui {
@@ -13,9 +13,8 @@ QString keptInWords(const QString& path);     ///< a new season, and where it is
 QString copyKeptInWords(const QString& path); ///< a copy was made
 QString undoneWords(const model::EditName& name);
 QString redoneWords(const model::EditName& name);
-QString restoredWords(const store::Backup& backup);
-QString backupFailedWords(const QString& why);
-/// "10:41 on Monday 6 September 2027", of local time.
-QString momentWords(const QDateTime& at);
+/// "Season 2027, Wren Bank"
+QString seasonWords(const model::Season& season);
+QString clockWords(QTime time); ///< "09:41"
 
 } // namespace withy::ui

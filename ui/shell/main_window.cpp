@@ -57,6 +57,9 @@ MainWindow::MainWindow(std::optional<Day> today)
     kept_->setContentsMargins(0, 0, grid(4), 0);
     kept_->setObjectName(QStringLiteral("kept"));
     menuBar()->setCornerWidget(kept_);
+    auto* name = new TextLabel(TypeRole::name, QStringLiteral("Withy"));
+    name->setContentsMargins(grid(4), grid(1), grid(2), grid(1));
+    menuBar()->setCornerWidget(name, Qt::TopLeftCorner);
     addOwnActions();
     connect(welcome_, &WelcomePage::beginSeason, &door_, &SeasonDoor::begin);
     connect(welcome_, &WelcomePage::openDemo, &door_, &SeasonDoor::openDemo);
@@ -114,8 +117,9 @@ void MainWindow::wireSeason() {
     connect(&bench(), &Workbench::refused, this, [this](const QString& why) { notices_->refuse(why); });
     connect(&bench(), &Workbench::changed, this, [this] {
         notices_->clear();
-        kept_->setText(tr("Kept at %1").arg(QTime::currentTime().toString(QStringLiteral("HH:mm"))));
+        keptAt_ = QTime::currentTime();
         showHistory();
+        showTitle();
     });
     view_->rail().setUndo(actions_.find(QStringLiteral("edit.undo")));
 }
@@ -191,11 +195,14 @@ void MainWindow::showHistory() {
 }
 
 void MainWindow::showTitle() {
-    if (!view_ || stack_->currentWidget() != view_) return setWindowTitle(QStringLiteral("Withy"));
-    const auto& s = bench().season().theSettings();
-    const QString place = s.placeName.empty() ? QString() : QStringLiteral(", ") + text(s.placeName);
-    setWindowTitle(tr("Season %1%2 – Withy").arg(text(s.seasonName), place));
-    if (!bench().canWrite()) kept_->setText(tr("For reading only"));
+    const bool there = view_ && stack_->currentWidget() == view_;
+    setWindowTitle(there ? tr("%1 – Withy").arg(seasonWords(bench().season())) : QStringLiteral("Withy"));
+    kept_->setText(!there                ? tr("Nothing kept yet")
+                   : !bench().canWrite() ? tr("%1    For reading only").arg(seasonWords(bench().season()))
+                   : keptAt_.isValid()
+                       ? tr("%1    Kept at %2").arg(seasonWords(bench().season()), clockWords(keptAt_))
+                       : seasonWords(bench().season()));
+    menuBar()->setCornerWidget(kept_); // lays the bar out anew around the longer words
 }
 
 void MainWindow::help() {

@@ -6,6 +6,7 @@
 #include "ui/shell/view_settings.h"
 
 #include <QMainWindow>
+#include <QTime>
 
 #include <memory>
 
@@ -72,6 +73,7 @@ private:
     ActionFinder* finder_ = nullptr;
     HelpWindow* help_ = nullptr;
     std::size_t ownActions_ = 0;
+    QTime keptAt_; ///< of the last change in this session
 };
 
 } // namespace withy::ui

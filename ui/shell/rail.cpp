@@ -101,7 +101,7 @@ Rail::Rail(QWidget* parent)
     column_->setContentsMargins(grid(4.5), grid(4), grid(1.5), grid(2));
     column_->setSpacing(grid(3));
     undo_ = new QToolButton;
-    undo_->setProperty("look", QStringLiteral("link"));
+    undo_->setProperty("look", QStringLiteral("quiet"));
     undo_->setToolButtonStyle(Qt::ToolButtonTextOnly);
     undo_->setObjectName(QStringLiteral("rail.undo"));
     column_->addStretch(1);

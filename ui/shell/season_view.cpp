@@ -13,7 +13,11 @@
 namespace withy::ui {
 
 SeasonView::SeasonView(std::unique_ptr<Workbench> bench, Actions& actions, QWidget* parent)
-    : QWidget(parent), bench_(std::move(bench)), rail_(new Rail), stack_(new QStackedWidget) {
+    : QWidget(parent)
+    , bench_(std::move(bench))
+    , rail_(new Rail)
+    , stack_(new QStackedWidget)
+    , findings_(new FindingsPanel(*bench_)) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(0);
