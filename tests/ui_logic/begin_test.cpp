@@ -117,7 +117,7 @@ TEST(FirstSeason, HoldsTheAnswersTheCatalogueAndAPatchForEachPlant) {
     EXPECT_DOUBLE_EQ(s.latitude, 52.4);
     EXPECT_DOUBLE_EQ(s.longitude, -2.7);
     EXPECT_EQ(s.zoneRule, "GMT0BST,M3.5.0/1,M10.5.0");
-    EXPECT_EQ(s.seasonName, "2027");
+    EXPECT_EQ(s.seasonName, "Season 2027");
     ASSERT_EQ(season.patches.size(), 2u);
     EXPECT_EQ(season.patches.begin()->label, names[3].toStdString());
     EXPECT_EQ(season.patches.begin()->place, 1);

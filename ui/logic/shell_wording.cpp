@@ -36,8 +36,8 @@ QString redoneWords(const model::EditName& name) {
 
 QString seasonWords(const model::Season& season) {
     const auto& s = season.theSettings();
-    return s.placeName.empty() ? Words::tr("Season %1").arg(text(s.seasonName))
-                               : Words::tr("Season %1, %2").arg(text(s.seasonName), text(s.placeName));
+    return s.placeName.empty() ? text(s.seasonName)
+                               : Words::tr("%1, %2").arg(text(s.seasonName), text(s.placeName));
 }
 
 QString clockWords(QTime time) {

@@ -54,7 +54,8 @@ MainWindow::MainWindow(std::optional<Day> today)
     column->addWidget(notices_);
     setCentralWidget(middle);
     stack_->addWidget(welcome_);
-    kept_->setContentsMargins(0, 0, grid(4), 0);
+    kept_->setContentsMargins(0, grid(2), grid(4), grid(1));
+    kept_->setAlignment(Qt::AlignVCenter | Qt::AlignRight);
     kept_->setObjectName(QStringLiteral("kept"));
     menuBar()->setCornerWidget(kept_);
     auto* name = new TextLabel(TypeRole::name, QStringLiteral("Withy"));

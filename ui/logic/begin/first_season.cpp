@@ -108,7 +108,7 @@ model::Settings settingsOf(const FirstAnswers& a) {
     auto s = emptySeason(a.first.year()).theSettings();
     s.firstDay = dayOf(a.first);
     s.lastDay = dayOf(a.last);
-    s.seasonName = std::to_string(s.lastDay.year());
+    s.seasonName = utf8(Words::tr("Season %1").arg(s.lastDay.year()));
     s.placeName = utf8(a.place.trimmed());
     s.latitude = readDegrees(a.latitude, 'n', 's', 90).value_or(0);
     s.longitude = readDegrees(a.longitude, 'e', 'w', 180).value_or(0);
