@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/format.h"
+#include "ui/logic/models/booking_tables.h"
+#include "ui/logic/models/booking_words.h"
+
+#include <QCoreApplication>
+#include <QDate>
+#include <QLocale>
+
+#include <algorithm>
+#include <array>
+
+namespace withy::ui {
+
+namespace {
+
+using Weight = Stretch::Weight;
+
+class Say {
+    Q_DECLARE_TR_FUNCTIONS(Booking)
+
+public:
+    static QString number(std::int64_t n) {
+        static constexpr std::array<const char*, 13> words{
+            QT_TR_NOOP("none"), QT_TR_NOOP("one"),   QT_TR_NOOP("two"), QT_TR_NOOP("three"), QT_TR_NOOP("four"),
+            QT_TR_NOOP("five"), QT_TR_NOOP("six"),   QT_TR_NOOP("seven"), QT_TR_NOOP("eight"),
+            QT_TR_NOOP("nine"), QT_TR_NOOP("ten"),   QT_TR_NOOP("eleven"), QT_TR_NOOP("twelve")};
+        return n >= 0 && n < 13 ? tr(words[static_cast<std::size_t>(n)]) : whole(n);
+    }
+
+    static QString open(int n) {
+        return tr("%1 thing(s) (is|are) still open.", nullptr, n).arg(capital(number(n)));
+    }
+
+    static QString neededBy(int n, const QString& day) {
+        return tr("%1 (is|are) needed by %2.", nullptr, n).arg(capital(number(n)), day);
+    }
+
+    static QString late(int n) {
+        return tr("%1 (was|were) needed before today.", nullptr, n).arg(capital(number(n)));
+    }
+
+    static QString nothingOpen(bool asked) {
+        return asked ? tr("Every question is answered.") : tr("No question is open.");
+    }
+
+    static QString pieces(std::int64_t n) { return tr("%n piece(s)", nullptr, static_cast<int>(n)); }
+
+    static QString stems(std::int64_t n) {
+        return tr(", %1 stem(s) with the spare.", nullptr, static_cast<int>(n)).arg(whole(n));
+    }
+
+    static QString perTable(std::int64_t n, const QString& design, const QString& tables) {
+        return tr(" %1 of %2 on each of %3.").arg(capital(number(n)), design, tables);
+    }
+
+    static QString noPieces() { return tr("No pieces yet. Add one, and the garden will say what it needs."); }
+
+    static QString guestsFrom(const model::Booking& b) {
+        return tr("%1, guests from %2").arg(shortDay(b.eventStart.day), clock(b.eventStart));
+    }
+
+    static QString guests(std::int64_t n) { return tr("%n guest(s)", nullptr, static_cast<int>(n)); }
+
+    static QString gift(double share) {
+        return share >= 100 ? tr("given") : tr("%1 % given").arg(QString::number(share, 'g', 4));
+    }
+
+private:
+    static QString capital(QString words) {
+        if (!words.isEmpty()) words[0] = words[0].toUpper();
+        return words;
+    }
+};
+
+struct OpenQuestions {
+    int open = 0;
+    int answered = 0;
+    std::vector<Day> days; ///< of the open ones that have a day, soonest first
+};
+
+OpenQuestions questionsOf(const model::Season& season, Id<model::Booking> booking) {
+    OpenQuestions q;
+    for (const auto& question : season.questions) {
+        if (question.booking != booking) continue;
+        ++(question.answer.empty() ? q.open : q.answered);
+        if (question.answer.empty() && question.neededBy) q.days.push_back(*question.neededBy);
+    }
+    std::sort(q.days.begin(), q.days.end());
+    return q;
+}
+
+int countTo(const std::vector<Day>& days, Day last) {
+    return static_cast<int>(std::upper_bound(days.begin(), days.end(), last) - days.begin());
+}
+
+/// The placement of the line with most pieces, as a sentence.
+QString placed(const model::Season& season, Id<model::Booking> booking) {
+    const model::Placement* most = nullptr;
+    const model::Design* design = nullptr;
+    const model::VenueTable* table = nullptr;
+    std::int64_t pieces = 0;
+    for (const auto& p : season.placements) {
+        const auto* line = season.lines.find(p.line);
+        const auto* at = season.venueTables.find(p.table);
+        if (!line || !at || line->booking != booking || p.perTable * at->howMany <= pieces) continue;
+        pieces = p.perTable * at->howMany;
+        most = &p;
+        design = season.designs.find(line->design);
+        table = at;
+    }
+    if (!most || !design || !table) return {};
+    return Say::perTable(most->perTable, text(design->name),
+                         tableWords(*table));
+}
+
+} // namespace
+
+QString numberWord(std::int64_t n) {
+    return Say::number(n);
+}
+
+QString dayWords(Day day, std::optional<Day> today) {
+    if (today && day >= *today && day - *today < 7)
+        return QLocale(QLocale::English, QLocale::UnitedKingdom)
+            .toString(QDate(day.year(), day.month(), day.dayOfMonth()), QStringLiteral("dddd"));
+    return shortDay(day);
+}
+
+Answer openAnswer(const model::Season& season, Id<model::Booking> booking, std::optional<Day> today) {
+    const auto q = questionsOf(season, booking);
+    if (q.open == 0) return {{Say::nothingOpen(q.answered > 0), Weight::plain}};
+    Answer answer{{Say::open(q.open) + QLatin1Char(' '), Weight::plain}};
+    if (q.days.empty()) return answer;
+    if (const int late = today ? countTo(q.days, *today - 1) : 0; late > 0) {
+        answer.push_back({Say::late(late), Weight::asks});
+        return answer;
+    }
+    const Day soonest = q.days.front();
+    const bool soon = today && soonest <= *today + 7;
+    answer.push_back({Say::neededBy(countTo(q.days, soonest), dayWords(soonest, today)),
+                      soon ? Weight::asks : Weight::plain});
+    return answer;
+}
+
+Answer piecesAnswer(const model::Season& season, Id<model::Booking> booking, const plan::BookingPlan* plan) {
+    std::int64_t pieces = 0;
+    for (const auto& line : season.lines) {
+        if (line.booking == booking) pieces += line.pieces.value + line.sparePieces.value;
+    }
+    if (pieces == 0) return {{Say::noPieces(), Weight::plain}};
+    Answer answer{{Say::pieces(pieces), Weight::strong}};
+    if (plan) answer.push_back({Say::stems(plan->stemsToCut.value), Weight::plain});
+    answer.push_back({placed(season, booking), Weight::plain});
+    return answer;
+}
+
+QStringList bookingFacts(const model::Season& season, const model::Booking& b) {
+    QStringList facts{Say::guestsFrom(b)};
+    const auto* venue = b.venue ? season.venues.find(*b.venue) : nullptr;
+    if (venue) {
+        QStringList where{text(venue->name)};
+        std::int64_t covers = 0;
+        for (const auto& t : season.venueTables) {
+            if (t.venue != venue->id) continue;
+            covers += t.covers * t.howMany;
+            where << tableWords(t);
+        }
+        if (where.size() > 3) where = where.mid(0, 3);
+        facts << where.join(QStringLiteral(", "));
+        if (covers > 0) facts << Say::guests(covers);
+    }
+    facts << (b.giftShare > 0 ? standingWords(b) + QStringLiteral(", ") + Say::gift(b.giftShare)
+                              : standingWords(b));
+    return facts;
+}
+
+} // namespace withy::ui

@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/models/booking_list_model.h"
+
+#include "ui/logic/format.h"
+#include "ui/logic/models/booking_words.h"
+
+#include <algorithm>
+
+namespace withy::ui {
+
+namespace {
+
+std::int64_t makingMinutes(const plan::BookingPlan& plan) {
+    std::int64_t minutes = 0;
+    for (const auto& s : plan.steps) {
+        if (s.kind == plan::StepKind::make) minutes += s.minutes.value;
+    }
+    return minutes;
+}
+
+const plan::BookingPlan* planOf(const plan::Plan& plan, Id<model::Booking> id) {
+    const auto found = plan.bookings.find(id);
+    return found == plan.bookings.end() ? nullptr : found->second.get();
+}
+
+} // namespace
+
+BookingListModel::BookingListModel(Workbench& bench, QObject* parent)
+    : QAbstractListModel(parent), bench_(bench) {
+    laid_ = lay();
+    connect(&bench_, &Workbench::changed, this, &BookingListModel::refresh);
+}
+
+int BookingListModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(laid_.rows.size());
+}
+
+bool BookingListModel::isFound(const model::Booking& b) {
+    if (choice_.find.isEmpty()) return true;
+    auto& key = keys_[b.id.value];
+    std::shared_ptr<const void> booking = season_.bookings.row(b.id);
+    std::shared_ptr<const void> client = b.client ? season_.clients.row(*b.client) : nullptr;
+    std::shared_ptr<const void> venue = b.venue ? season_.venues.row(*b.venue) : nullptr;
+    if (key.booking != booking || key.client != client || key.venue != venue)
+        key = {booking, client, venue, findText(season_, b)};
+    return std::all_of(choice_.find.begin(), choice_.find.end(),
+                       [&](const QString& word) { return key.text.contains(word); });
+}
+
+BookingListModel::Laid BookingListModel::lay() {
+    season_ = bench_.season();
+    lines_.clear();
+    Laid laid;
+    laid.groups = bookingGroups(season_, bench_.plan(), bench_.today(), choice_,
+                                [this](const model::Booking& b) { return isFound(b); });
+    for (std::size_t g = 0; g < laid.groups.size(); ++g) {
+        const auto& group = laid.groups[g];
+        if (!group.head.isEmpty()) laid.rows.push_back({static_cast<int>(g), {}});
+        laid.found += static_cast<int>(group.bookings.size());
+        if (group.goneBy) laid.goneBy = static_cast<int>(group.bookings.size());
+        if (group.goneBy && !choice_.goneByOpen && choice_.find.isEmpty()) continue;
+        for (const auto id : group.bookings)
+            laid.rows.push_back({static_cast<int>(g), id});
+    }
+    return laid;
+}
+
+void BookingListModel::refresh() {
+    auto next = lay();
+    if (next.rows == laid_.rows) {
+        laid_ = std::move(next);
+        if (!laid_.rows.empty()) Q_EMIT dataChanged(index(0), index(rowCount() - 1));
+        return;
+    }
+    beginResetModel();
+    laid_ = std::move(next);
+    endResetModel();
+}
+
+Qt::ItemFlags BookingListModel::flags(const QModelIndex& index) const {
+    if (!index.isValid()) return Qt::NoItemFlags;
+    return idAt(index.row()) ? Qt::ItemIsEnabled | Qt::ItemIsSelectable : Qt::ItemFlags(Qt::ItemIsEnabled);
+}
+
+const std::vector<const model::Line*>& BookingListModel::linesOf(Id<model::Booking> id) const {
+    if (lines_.isEmpty()) {
+        for (const auto& line : season_.lines)
+            lines_[line.booking.value].push_back(&line);
+    }
+    return lines_[id.value];
+}
+
+QVariant BookingListModel::data(const QModelIndex& index, int role) const {
+    if (!index.isValid() || index.row() >= rowCount()) return {};
+    const Row& row = laid_.rows[static_cast<std::size_t>(index.row())];
+    if (!row.id) return headData(laid_.groups[static_cast<std::size_t>(row.group)], role);
+    const auto* booking = season_.bookings.find(row.id);
+    return booking ? bookingData(*booking, role) : QVariant();
+}
+
+QVariant BookingListModel::headData(const BookingGroup& group, int role) const {
+    switch (role) {
+    case HeadRole:
+        return true;
+    case Qt::DisplayRole:
+        return group.head;
+    case FigureRole:
+        return figures(group);
+    case FoldRole:
+        return group.goneBy && choice_.find.isEmpty() ? QVariant(choice_.goneByOpen) : QVariant();
+    case Qt::AccessibleTextRole:
+        return tr("%1, %2").arg(group.head, figures(group));
+    default:
+        return {};
+    }
+}
+
+QString BookingListModel::figures(const BookingGroup& group) const {
+    if (group.goneBy || choice_.sort != BookingSort::date)
+        return tr("%n booking(s)", nullptr, static_cast<int>(group.bookings.size()));
+    std::int64_t minutes = 0;
+    for (const auto id : group.bookings) {
+        const auto* b = season_.bookings.find(id);
+        const auto* plan = planOf(bench_.plan(), id);
+        if (plan && b && b->standing != model::Standing::lost) minutes += makingMinutes(*plan);
+    }
+    QStringList parts;
+    if (!group.range.isEmpty()) parts << group.range;
+    if (minutes > 0)
+        parts << (minutes < 60 ? tr("making %1 min").arg(minutes) : tr("making %1 h").arg((minutes + 30) / 60));
+    return parts.join(QStringLiteral(", "));
+}
+
+QString BookingListModel::second(const model::Booking& b) const {
+    const auto parts = shortDay(b.eventStart.day).split(QLatin1Char(' '));
+    // Under a head that names the month, or with the season's other months about.
+    const bool inMonth = choice_.sort == BookingSort::date && bench_.today() &&
+                         b.eventStart.day.month() == bench_.today()->month();
+    const QString day = inMonth ? parts.mid(0, 2).join(QLatin1Char(' ')) : parts.join(QLatin1Char(' '));
+    return tr("%1, %2, %3").arg(day, piecesWords(season_, linesOf(b.id)), standingWords(b));
+}
+
+QVariant BookingListModel::bookingData(const model::Booking& b, int role) const {
+    const auto state = [&] { return bookingState(season_, b, planOf(bench_.plan(), b.id), bench_.today()); };
+    switch (role) {
+    case IdRole:
+        return QVariant::fromValue<qlonglong>(b.id.value);
+    case HeadRole:
+        return false;
+    case Qt::DisplayRole:
+        return text(b.title);
+    case SecondRole:
+        return second(b);
+    case StateRole:
+        if (choice_.sort == BookingSort::owed) {
+            const auto* plan = planOf(bench_.plan(), b.id);
+            return plan && plan->money ? amount(plan->money->owed.owed, season_.theSettings()) : QString();
+        }
+        return state().words;
+    case AsksRole:
+        return choice_.sort != BookingSort::owed && state().asks;
+    case DayRole:
+        return QString::number(b.eventStart.day.dayOfMonth());
+    case StandingRole:
+        return static_cast<int>(b.standing);
+    case ToMendRole: {
+        const auto* plan = planOf(bench_.plan(), b.id);
+        return plan ? toMend(*plan) : -1;
+    }
+    case Qt::ToolTipRole:
+    case Qt::AccessibleTextRole:
+        return tr("%1, %2, %3").arg(text(b.title), second(b), state().words);
+    default:
+        return {};
+    }
+}
+
+} // namespace withy::ui

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#ifndef Q_MOC_RUN // moc cannot read the table of records
+#include "ui/logic/models/booking_groups.h"
+#endif
+#include "ui/logic/workbench.h"
+
+#include <QAbstractListModel>
+#include <QHash>
+
+#include <memory>
+
+namespace withy::ui {
+
+/// The bookings in groups, heads among them as rows of their own. Words are made when a row is asked for,
+/// so that many bookings cost no more than those in view.
+class BookingListModel : public QAbstractListModel {
+    Q_OBJECT
+
+public:
+    enum Role {
+        IdRole = Qt::UserRole + 1, ///< of the booking; invalid in a head
+        HeadRole,                  ///< true in a head
+        FigureRole,                ///< of a head: "6–12 Sep, making 21 h"
+        SecondRole,                ///< "Sat 11, 24 jars and 2 more, booked"
+        StateRole,                 ///< "2 to mend"
+        AsksRole,                  ///< the state wants the grower
+        DayRole,                   ///< "11", for the narrow list
+        FoldRole,                  ///< of the head of what is gone by: true when open, false when shut
+        StandingRole,              ///< int of model::Standing
+        ToMendRole,                ///< how many findings want mending; -1 while not known
+    };
+
+    explicit BookingListModel(Workbench& bench, QObject* parent = nullptr);
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
+    Qt::ItemFlags flags(const QModelIndex& index) const override;
+
+    /// -1 when it is not listed.
+    [[nodiscard]] int rowOf(Id<model::Booking> id) const;
+    [[nodiscard]] std::optional<Id<model::Booking>> idAt(int row) const;
+    /// The booking listed `by` after (or before) this one; the first (or last) when it is not listed.
+    [[nodiscard]] std::optional<Id<model::Booking>> neighbour(std::optional<Id<model::Booking>> id,
+                                                              int by) const;
+
+    [[nodiscard]] const BookingChoice& choice() const { return choice_; }
+
+    void setFind(const QString& words);
+    void setSort(BookingSort sort);
+    void setStanding(std::optional<model::Standing> standing);
+    void setKind(std::optional<model::BookingKind> kind);
+    void openGoneBy(bool open);
+    /// Shows the booking, taking away whatever keeps it from the list.
+    void makeListed(Id<model::Booking> id);
+
+    [[nodiscard]] int goneBy() const { return laid_.goneBy; }
+
+    [[nodiscard]] int found() const { return laid_.found; }
+
+    /// "By date", "Enquiries by name": what the list shows, for its button.
+    [[nodiscard]] QString choiceWords() const;
+    /// What stands where the list would be, when nothing is listed: first the season's, else the search's.
+    [[nodiscard]] QString emptyWords() const;
+
+private:
+    struct Row {
+        int group = 0;
+        Id<model::Booking> id; ///< none: the group's head
+        friend bool operator==(const Row&, const Row&) = default;
+    };
+
+    struct Laid {
+        std::vector<BookingGroup> groups;
+        std::vector<Row> rows;
+        int goneBy = 0;
+        int found = 0;
+    };
+
+    void refresh();
+    [[nodiscard]] Laid lay();
+    [[nodiscard]] bool isFound(const model::Booking& booking);
+    [[nodiscard]] const std::vector<const model::Line*>& linesOf(Id<model::Booking> id) const;
+    [[nodiscard]] QVariant headData(const BookingGroup& group, int role) const;
+    [[nodiscard]] QVariant bookingData(const model::Booking& booking, int role) const;
+    [[nodiscard]] QString second(const model::Booking& booking) const;
+    [[nodiscard]] QString figures(const BookingGroup& group) const;
+
+    Workbench& bench_;
+    BookingChoice choice_;
+    model::Season season_; ///< as shown; shares its rows with the workbench
+    Laid laid_;
+    mutable QHash<qint64, std::vector<const model::Line*>> lines_;
+
+    struct FindKey {
+        std::shared_ptr<const void> booking;
+        std::shared_ptr<const void> client;
+        std::shared_ptr<const void> venue;
+        QString text;
+    };
+
+    QHash<qint64, FindKey> keys_;
+};
+
+} // namespace withy::ui

@@ -1,0 +1,230 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/models/booking_words.h"
+
+#include "ui/logic/format.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+namespace withy::ui {
+
+namespace {
+
+using plan::FindingCode;
+using plan::Severity;
+
+class Say {
+    Q_DECLARE_TR_FUNCTIONS(Booking)
+
+public:
+    /// A vessel's noun, looked for in what the grower calls it.
+    static const char* vesselNoun(const QString& name) {
+        static constexpr std::array<std::pair<const char*, const char*>, 10> nouns{{
+            {"jar", QT_TR_NOOP("%n jar(s)")},
+            {"bowl", QT_TR_NOOP("%n bowl(s)")},
+            {"vase", QT_TR_NOOP("%n vase(s)")},
+            {"tin", QT_TR_NOOP("%n tin(s)")},
+            {"jug", QT_TR_NOOP("%n jug(s)")},
+            {"bottle", QT_TR_NOOP("%n bottle(s)")},
+            {"urn", QT_TR_NOOP("%n urn(s)")},
+            {"trough", QT_TR_NOOP("%n trough(s)")},
+            {"tumbler", QT_TR_NOOP("%n tumbler(s)")},
+            {"bucket", QT_TR_NOOP("%n bucket(s)")},
+        }};
+        const auto words = name.toLower().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+        for (const auto& [word, source] : nouns) {
+            for (QString w : words) {
+                while (!w.isEmpty() && !w.back().isLetter())
+                    w.chop(1);
+                if (w == QLatin1String(word)) return source;
+            }
+        }
+        return nullptr;
+    }
+
+    static const char* kindNoun(model::PieceKind kind) {
+        using model::PieceKind;
+        switch (kind) {
+        case PieceKind::table:
+            return QT_TR_NOOP("%n table piece(s)");
+        case PieceKind::handTied:
+            return QT_TR_NOOP("%n hand-tied (posy|posies)");
+        case PieceKind::buttonhole:
+            return QT_TR_NOOP("%n buttonhole(s)");
+        case PieceKind::corsage:
+            return QT_TR_NOOP("%n corsage(s)");
+        case PieceKind::crown:
+            return QT_TR_NOOP("%n crown(s)");
+        case PieceKind::pedestal:
+            return QT_TR_NOOP("%n pedestal(s)");
+        case PieceKind::sheaf:
+            return QT_TR_NOOP("%n (sheaf|sheaves)");
+        case PieceKind::spray:
+            return QT_TR_NOOP("%n spray(s)");
+        case PieceKind::garland:
+            return QT_TR_NOOP("%n garland(s)");
+        case PieceKind::wreath:
+            return QT_TR_NOOP("%n wreath(s)");
+        case PieceKind::pewEnd:
+            return QT_TR_NOOP("%n pew end(s)");
+        case PieceKind::budVase:
+            return QT_TR_NOOP("%n bud vase(s)");
+        case PieceKind::basket:
+            return QT_TR_NOOP("%n basket(s)");
+        }
+        return QT_TR_NOOP("%n piece(s)");
+    }
+
+    static const char* kindWords(model::BookingKind kind) {
+        static constexpr std::array<const char*, 8> words{
+            QT_TR_NOOP("wedding"),       QT_TR_NOOP("charity"), QT_TR_NOOP("funeral"), QT_TR_NOOP("party"),
+            QT_TR_NOOP("regular order"), QT_TR_NOOP("fair"),    QT_TR_NOOP("church"),  QT_TR_NOOP("other")};
+        return words[static_cast<std::size_t>(kind)];
+    }
+
+    static const char* standing(model::Standing standing) {
+        static constexpr std::array<const char*, 8> words{
+            QT_TR_NOOP("enquiry"), QT_TR_NOOP("held"),      QT_TR_NOOP("quoted"),  QT_TR_NOOP("booked"),
+            QT_TR_NOOP("made"),    QT_TR_NOOP("delivered"), QT_TR_NOOP("settled"), QT_TR_NOOP("lost")};
+        return words[static_cast<std::size_t>(standing)];
+    }
+
+    /// One finding alone in a word or two.
+    static QString lone(const plan::Finding& f) {
+        switch (f.code) {
+        case FindingCode::containerShort:
+            if (f.numbers.size() > 1)
+                return tr("%n short", nullptr, static_cast<int>(f.numbers[0] - f.numbers[1]));
+            return tr("containers short");
+        case FindingCode::stemsTooShort:
+            return tr("stems too short");
+        case FindingCode::ribbonShort:
+            return tr("ribbon short");
+        case FindingCode::sundryShort:
+            return tr("sundries short");
+        case FindingCode::bucketsShort:
+            return tr("buckets short");
+        case FindingCode::noCutWindow:
+            return tr("will not last");
+        case FindingCode::dayTooLong:
+            return tr("day too long");
+        case FindingCode::cutInHeat:
+            return tr("cut in heat");
+        default:
+            return tr("1 to mend");
+        }
+    }
+
+    static QString countOf(std::int64_t n, const QString& name) { return tr("%1 of %2").arg(whole(n), name); }
+
+    static QString out(std::int64_t n) { return tr("%n out", nullptr, static_cast<int>(n)); }
+
+    static QString heldTo(Day day) { return tr("held to %1").arg(shortDay(day).section(QLatin1Char(' '), 1)); }
+
+    static QString toMend(int n) { return tr("%n to mend", nullptr, n); }
+
+    static QString ready() { return tr("ready"); }
+
+    static QString noPieces() { return tr("no pieces yet"); }
+
+    static QString andMore(const QString& first, int more) {
+        return more > 0 ? tr("%1 and %n more", nullptr, more).arg(first) : first;
+    }
+};
+
+bool wantsMending(const plan::Finding& f) {
+    return f.severity == Severity::fault || f.severity == Severity::warning;
+}
+
+/// Pieces lent out and neither home nor broken.
+std::int64_t stillOut(const model::Season& season, Id<model::Booking> booking) {
+    std::int64_t n = 0;
+    for (const auto& r : season.returns) {
+        if (r.booking == booking) n += r.out - r.back.value_or(0) - r.broken.value_or(0);
+    }
+    return n;
+}
+
+BookingState planned(const plan::BookingPlan* plan) {
+    if (!plan) return {};
+    if (plan->lines.empty()) return {Say::noPieces(), false};
+    const int n = toMend(*plan);
+    if (n == 0) return {Say::ready(), false};
+    if (n > 1) return {Say::toMend(n), true};
+    return {Say::lone(*std::find_if(plan->findings.begin(), plan->findings.end(), wantsMending)), true};
+}
+
+} // namespace
+
+QString standingWords(const model::Booking& booking) {
+    if (booking.standing == model::Standing::held && booking.heldUntil) return Say::heldTo(*booking.heldUntil);
+    return standingWords(booking.standing);
+}
+
+QString standingWords(model::Standing standing) {
+    return Say::tr(Say::standing(standing));
+}
+
+QString bookingKindWords(model::BookingKind kind) {
+    return Say::tr(Say::kindWords(kind));
+}
+
+QString countedPieces(const model::Season& season, const model::Design& design, std::int64_t n) {
+    const char* source = nullptr;
+    if (design.kind == model::PieceKind::table) {
+        source = Say::vesselNoun(text(design.name));
+        const auto* vessel = design.container ? season.containers.find(*design.container) : nullptr;
+        if (!source && vessel) source = Say::vesselNoun(text(vessel->name));
+    }
+    return Say::tr(source ? source : Say::kindNoun(design.kind), nullptr, static_cast<int>(n));
+}
+
+QString countedVessels(const model::Container& vessel, std::int64_t n) {
+    if (const char* noun = Say::vesselNoun(text(vessel.name)))
+        return Say::tr(noun, nullptr, static_cast<int>(n));
+    return Say::countOf(n, text(vessel.name));
+}
+
+QString piecesWords(const model::Season& season, const std::vector<const model::Line*>& lines) {
+    const model::Line* most = nullptr;
+    std::int64_t all = 0;
+    for (const auto* line : lines) {
+        all += line->pieces.value;
+        if (!most || line->pieces > most->pieces) most = line;
+    }
+    const auto* design = most ? season.designs.find(most->design) : nullptr;
+    if (!design || all == 0) return Say::noPieces();
+    return Say::andMore(countedPieces(season, *design, most->pieces.value),
+                        static_cast<int>(all - most->pieces.value));
+}
+
+int toMend(const plan::BookingPlan& plan) {
+    return static_cast<int>(std::count_if(plan.findings.begin(), plan.findings.end(), wantsMending));
+}
+
+BookingState bookingState(const model::Season& season, const model::Booking& booking,
+                          const plan::BookingPlan* plan, std::optional<Day> today) {
+    using model::Standing;
+    switch (booking.standing) {
+    case Standing::held:
+        return {standingWords(booking), today && booking.heldUntil && *booking.heldUntil <= *today + 7};
+    case Standing::enquiry:
+    case Standing::quoted:
+    case Standing::lost:
+        return {standingWords(booking), false};
+    case Standing::delivered:
+    case Standing::settled:
+        if (const auto n = stillOut(season, booking.id); n > 0) return {Say::out(n), false};
+        return {standingWords(booking), false};
+    case Standing::made:
+        return {standingWords(booking), false};
+    case Standing::booked:
+        break;
+    }
+    return planned(plan);
+}
+
+} // namespace withy::ui

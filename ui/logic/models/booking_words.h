@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/plan/plan.h"
+
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+/// What a booking is called in lists, heads and answer sentences.
+namespace withy::ui {
+
+/// A stretch of an answer sentence.
+struct Stretch {
+    enum class Weight { plain, strong, asks };
+    QString words;
+    Weight weight = Weight::plain;
+};
+
+using Answer = std::vector<Stretch>;
+
+/// "booked", "held to 10 Sep".
+QString standingWords(const model::Booking& booking);
+/// "held"
+QString standingWords(model::Standing standing);
+/// "wedding".
+QString bookingKindWords(model::BookingKind kind);
+/// "24 jars": the noun of the design's vessel or kind of piece, "piece" when nothing says more.
+QString countedPieces(const model::Season& season, const model::Design& design, std::int64_t n);
+/// "6 jars", or "6 of Stone cup" where the name holds no noun we know.
+QString countedVessels(const model::Container& vessel, std::int64_t n);
+/// "24 jars and 2 more", "no pieces yet"; the kind with most pieces leads.
+QString piecesWords(const model::Season& season, const std::vector<const model::Line*>& lines);
+
+/// What the list says at the right of a booking.
+struct BookingState {
+    QString words;
+    bool asks = false; ///< something is to mend, or a hold ends within a week
+};
+
+/// `plan` may be null: it lags an edit behind now and then.
+BookingState bookingState(const model::Season& season, const model::Booking& booking,
+                          const plan::BookingPlan* plan, std::optional<Day> today);
+
+/// How many of the findings want mending, rather than being worth a word.
+int toMend(const plan::BookingPlan& plan);
+
+/// "Sat 11 Sep, guests from 18:30", "Village Hall, 12 trestles, 1 top table", "116 guests", "booked": each
+/// left out while it is not known.
+QStringList bookingFacts(const model::Season& season, const model::Booking& booking);
+
+/// "Four things are still open. Two are needed by Wednesday."
+Answer openAnswer(const model::Season& season, Id<model::Booking> booking, std::optional<Day> today);
+/// "26 pieces, 321 stems with the spare. Two jars on each trestle."
+Answer piecesAnswer(const model::Season& season, Id<model::Booking> booking, const plan::BookingPlan* plan);
+
+/// Numbers under thirteen in words, as one writes them: "four"; "14".
+QString numberWord(std::int64_t n);
+/// "Wednesday" within a week of today, "Wed 8 Sep" otherwise.
+QString dayWords(Day day, std::optional<Day> today);
+
+} // namespace withy::ui
