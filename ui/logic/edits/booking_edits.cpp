@@ -132,6 +132,14 @@ QString copyWords(const Season& season, const BookingCopy& copy) {
                         : Say::copied(copy.day);
 }
 
+Edit renameBooking(const Season& season, Id<model::Booking> id, const std::string& title) {
+    const auto* old = season.bookings.find(id);
+    if (!old) return Edit("booking.change");
+    model::Booking b = *old;
+    b.title = title;
+    return put("booking.change", b, {title});
+}
+
 Edit setStanding(const Season& season, Id<model::Booking> id, model::Standing standing,
                  std::optional<Day> today) {
     const auto* old = season.bookings.find(id);
@@ -153,7 +161,7 @@ Edit holdUntil(const Season& season, Id<model::Booking> id, Day day) {
 }
 
 Edit addPieces(const Season& season, Id<model::Booking> booking, Id<model::Design> design,
-               std::int64_t pieces, Id<model::Line>& made) {
+               std::int64_t pieces, Id<model::Line>& made, std::optional<OnTables> on) {
     model::Line line;
     line.id = made = season.lines.nextId();
     line.booking = booking;
@@ -163,9 +171,12 @@ Edit addPieces(const Season& season, Id<model::Booking> booking, Id<model::Desig
     for (const auto& d : season.drops) {
         if (d.booking == booking) line.drop = ++drops == 1 ? std::optional(d.id) : std::nullopt;
     }
-    return put("line.add", line,
-               {std::to_string(pieces), nameOf(season, TableKind::designs, design.value),
-                titleOf(season, booking)});
+    auto edit = put("line.add", line,
+                    {std::to_string(pieces), nameOf(season, TableKind::designs, design.value),
+                     titleOf(season, booking)});
+    if (on)
+        edit.put(model::Placement{season.placements.nextId(), line.id, on->table, on->perTable});
+    return edit;
 }
 
 Edit setSparePieces(const Season& season, Id<model::Line> id, std::int64_t pieces) {

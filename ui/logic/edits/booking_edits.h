@@ -20,14 +20,21 @@ Edit duplicateBooking(const Season& season, Id<model::Booking> id, BookingCopy& 
 /// What to say of it: where it stands, and why not where one would look for it.
 QString copyWords(const Season& season, const BookingCopy& copy);
 
+Edit renameBooking(const Season& season, Id<model::Booking> id, const std::string& title);
 /// Held needs a day until when: a week from `today` (or from now to the event) where none is there.
 Edit setStanding(const Season& season, Id<model::Booking> id, model::Standing standing,
                  std::optional<Day> today);
 Edit holdUntil(const Season& season, Id<model::Booking> id, Day day);
 
+/// So many on each table of this row.
+struct OnTables {
+    Id<model::VenueTable> table;
+    std::int64_t perTable = 1;
+};
+
 /// So many pieces of a design, with the booking's only drop where it has just one.
 Edit addPieces(const Season& season, Id<model::Booking> booking, Id<model::Design> design,
-               std::int64_t pieces, Id<model::Line>& made);
+               std::int64_t pieces, Id<model::Line>& made, std::optional<OnTables> on = std::nullopt);
 Edit setSparePieces(const Season& season, Id<model::Line> line, std::int64_t pieces);
 Edit setLineDrop(const Season& season, Id<model::Line> line, std::optional<Id<model::Drop>> drop);
 /// The amount as typed; nothing when it is no amount. Blank: the design's own price.

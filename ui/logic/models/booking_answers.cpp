@@ -14,7 +14,7 @@ namespace withy::ui {
 
 namespace {
 
-using Weight = Stretch::Weight;
+using Weight = AnswerPart::Weight;
 
 class Say {
     Q_DECLARE_TR_FUNCTIONS(Booking)
@@ -65,6 +65,21 @@ public:
     static QString gift(double share) {
         return share >= 100 ? tr("given") : tr("%1 % given").arg(QString::number(share, 'g', 4));
     }
+
+    static QString answered(int n, int all) { return tr("%1 of %2 answered").arg(n).arg(all); }
+
+    static QString saw(const model::SentVersion& sent) {
+        return tr("the client saw the %1 of %2")
+            .arg(text(std::string(model::wordOf(sent.kind))), shortDay(sent.date).section(QLatin1Char(' '), 1));
+    }
+
+    static QString candles() {
+        return tr("Flowers, leaves and ribbon burn, dry ones at once. Keep any flame well clear of them, in a "
+                  "holder that stands firm, and never alone. The venue's rule and the fire service's advice come "
+                  "first.");
+    }
+
+    static QString venueRule(const QString& rule) { return tr("The venue says: %1").arg(rule); }
 
 private:
     static QString capital(QString words) {
@@ -141,6 +156,25 @@ Answer openAnswer(const model::Season& season, Id<model::Booking> booking, std::
     answer.push_back({Say::neededBy(countTo(q.days, soonest), dayWords(soonest, today)),
                       soon ? Weight::asks : Weight::plain});
     return answer;
+}
+
+QString briefRemark(const model::Season& season, Id<model::Booking> booking) {
+    QStringList parts;
+    const auto q = questionsOf(season, booking);
+    if (q.open + q.answered > 0) parts << Say::answered(q.answered, q.open + q.answered);
+    const model::SentVersion* last = nullptr;
+    for (const auto& sent : season.sentVersions) {
+        if (sent.booking == booking && (!last || last->date <= sent.date)) last = &sent;
+    }
+    if (last) parts << Say::saw(*last);
+    return parts.join(QStringLiteral("   ·   "));
+}
+
+QString candlesCaution(const model::Season& season, Id<model::Booking> booking) {
+    const auto* b = season.bookings.find(booking);
+    const auto* venue = b && b->venue ? season.venues.find(*b->venue) : nullptr;
+    if (!venue || venue->flameRule.empty()) return Say::candles();
+    return Say::candles() + QLatin1Char(' ') + Say::venueRule(text(venue->flameRule));
 }
 
 Answer piecesAnswer(const model::Season& season, Id<model::Booking> booking, const plan::BookingPlan* plan) {

@@ -29,6 +29,7 @@ BookingListModel::BookingListModel(Workbench& bench, QObject* parent)
     : QAbstractListModel(parent), bench_(bench) {
     laid_ = lay();
     connect(&bench_, &Workbench::changed, this, &BookingListModel::refresh);
+    connect(&bench_, &Workbench::planned, this, &BookingListModel::refresh);
 }
 
 int BookingListModel::rowCount(const QModelIndex& parent) const {
@@ -79,7 +80,8 @@ void BookingListModel::refresh() {
 
 Qt::ItemFlags BookingListModel::flags(const QModelIndex& index) const {
     if (!index.isValid()) return Qt::NoItemFlags;
-    return idAt(index.row()) ? Qt::ItemIsEnabled | Qt::ItemIsSelectable : Qt::ItemFlags(Qt::ItemIsEnabled);
+    // A head cannot be chosen; the arrow keys pass over it.
+    return idAt(index.row()) ? Qt::ItemIsEnabled | Qt::ItemIsSelectable : Qt::ItemFlags(Qt::NoItemFlags);
 }
 
 const std::vector<const model::Line*>& BookingListModel::linesOf(Id<model::Booking> id) const {
@@ -93,17 +95,30 @@ const std::vector<const model::Line*>& BookingListModel::linesOf(Id<model::Booki
 QVariant BookingListModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid() || index.row() >= rowCount()) return {};
     const Row& row = laid_.rows[static_cast<std::size_t>(index.row())];
-    if (!row.id) return headData(laid_.groups[static_cast<std::size_t>(row.group)], role);
+    if (!row.id) return headData(static_cast<std::size_t>(row.group), role);
     const auto* booking = season_.bookings.find(row.id);
     return booking ? bookingData(*booking, role) : QVariant();
 }
 
-QVariant BookingListModel::headData(const BookingGroup& group, int role) const {
+QString BookingListModel::shortHead(std::size_t group) const {
+    const auto month = [this](std::size_t g) {
+        const auto* b = season_.bookings.find(laid_.groups[g].bookings.front());
+        return b && choice_.sort == BookingSort::date ? shortDay(b->eventStart.day).section(QLatin1Char(' '), 2)
+                                                      : QString();
+    };
+    const QString here = month(group);
+    return group > 0 && month(group - 1) == here ? QString() : here;
+}
+
+QVariant BookingListModel::headData(std::size_t at, int role) const {
+    const auto& group = laid_.groups[at];
     switch (role) {
     case HeadRole:
         return true;
     case Qt::DisplayRole:
         return group.head;
+    case ShortHeadRole:
+        return shortHead(at);
     case FigureRole:
         return figures(group);
     case FoldRole:
@@ -165,7 +180,7 @@ QVariant BookingListModel::bookingData(const model::Booking& b, int role) const 
         return static_cast<int>(b.standing);
     case ToMendRole: {
         const auto* plan = planOf(bench_.plan(), b.id);
-        return plan ? toMend(*plan) : -1;
+        return plan ? toMend(season_, *plan) : -1;
     }
     case Qt::ToolTipRole:
     case Qt::AccessibleTextRole:

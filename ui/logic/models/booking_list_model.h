@@ -22,6 +22,7 @@ public:
     enum Role {
         IdRole = Qt::UserRole + 1, ///< of the booking; invalid in a head
         HeadRole,                  ///< true in a head
+        ShortHeadRole,             ///< of a head: "Sep", where the list's month changes
         FigureRole,                ///< of a head: "6–12 Sep, making 21 h"
         SecondRole,                ///< "Sat 11, 24 jars and 2 more, booked"
         StateRole,                 ///< "2 to mend"
@@ -82,7 +83,8 @@ private:
     [[nodiscard]] Laid lay();
     [[nodiscard]] bool isFound(const model::Booking& booking);
     [[nodiscard]] const std::vector<const model::Line*>& linesOf(Id<model::Booking> id) const;
-    [[nodiscard]] QVariant headData(const BookingGroup& group, int role) const;
+    [[nodiscard]] QVariant headData(std::size_t group, int role) const;
+    [[nodiscard]] QString shortHead(std::size_t group) const;
     [[nodiscard]] QVariant bookingData(const model::Booking& booking, int role) const;
     [[nodiscard]] QString second(const model::Booking& booking) const;
     [[nodiscard]] QString figures(const BookingGroup& group) const;

@@ -2,6 +2,7 @@
 #include "ui/logic/models/booking_words.h"
 
 #include "ui/logic/format.h"
+#include "ui/logic/models/finding_list.h"
 
 #include <QCoreApplication>
 
@@ -135,8 +136,9 @@ public:
     }
 };
 
-bool wantsMending(const plan::Finding& f) {
-    return f.severity == Severity::fault || f.severity == Severity::warning;
+bool wantsMending(const model::Season& season, Id<model::Booking> booking, const plan::Finding& f) {
+    if (f.severity != Severity::fault && f.severity != Severity::warning) return false;
+    return season.acceptedFindings.empty() || !accepted(season, f, booking);
 }
 
 /// Pieces lent out and neither home nor broken.
@@ -148,13 +150,16 @@ std::int64_t stillOut(const model::Season& season, Id<model::Booking> booking) {
     return n;
 }
 
-BookingState planned(const plan::BookingPlan* plan) {
+BookingState planned(const model::Season& season, const plan::BookingPlan* plan) {
     if (!plan) return {};
     if (plan->lines.empty()) return {Say::noPieces(), false};
-    const int n = toMend(*plan);
+    const int n = toMend(season, *plan);
     if (n == 0) return {Say::ready(), false};
     if (n > 1) return {Say::toMend(n), true};
-    return {Say::lone(*std::find_if(plan->findings.begin(), plan->findings.end(), wantsMending)), true};
+    const auto lone = std::find_if(plan->findings.begin(), plan->findings.end(), [&](const auto& f) {
+        return wantsMending(season, plan->booking, f);
+    });
+    return {Say::lone(*lone), true};
 }
 
 } // namespace
@@ -201,8 +206,10 @@ QString piecesWords(const model::Season& season, const std::vector<const model::
                         static_cast<int>(all - most->pieces.value));
 }
 
-int toMend(const plan::BookingPlan& plan) {
-    return static_cast<int>(std::count_if(plan.findings.begin(), plan.findings.end(), wantsMending));
+int toMend(const model::Season& season, const plan::BookingPlan& plan) {
+    return static_cast<int>(std::count_if(plan.findings.begin(), plan.findings.end(), [&](const auto& f) {
+        return wantsMending(season, plan.booking, f);
+    }));
 }
 
 BookingState bookingState(const model::Season& season, const model::Booking& booking,
@@ -224,7 +231,7 @@ BookingState bookingState(const model::Season& season, const model::Booking& boo
     case Standing::booked:
         break;
     }
-    return planned(plan);
+    return planned(season, plan);
 }
 
 } // namespace withy::ui

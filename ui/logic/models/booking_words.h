@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/plan/plan.h"
+#include "ui/logic/answers/answer.h"
 
 #include <QString>
 
@@ -10,15 +11,6 @@
 
 /// What a booking is called in lists, heads and answer sentences.
 namespace withy::ui {
-
-/// A stretch of an answer sentence.
-struct Stretch {
-    enum class Weight { plain, strong, asks };
-    QString words;
-    Weight weight = Weight::plain;
-};
-
-using Answer = std::vector<Stretch>;
 
 /// "booked", "held to 10 Sep".
 QString standingWords(const model::Booking& booking);
@@ -43,8 +35,8 @@ struct BookingState {
 BookingState bookingState(const model::Season& season, const model::Booking& booking,
                           const plan::BookingPlan* plan, std::optional<Day> today);
 
-/// How many of the findings want mending, rather than being worth a word.
-int toMend(const plan::BookingPlan& plan);
+/// How many of the findings want mending, rather than being worth a word; without those accepted.
+int toMend(const model::Season& season, const plan::BookingPlan& plan);
 
 /// "Sat 11 Sep, guests from 18:30", "Village Hall, 12 trestles, 1 top table", "116 guests", "booked": each
 /// left out while it is not known.
@@ -52,6 +44,10 @@ QStringList bookingFacts(const model::Season& season, const model::Booking& book
 
 /// "Four things are still open. Two are needed by Wednesday."
 Answer openAnswer(const model::Season& season, Id<model::Booking> booking, std::optional<Day> today);
+/// "13 of 17 answered, client saw the quote of 14 Aug"; empty while neither is known.
+QString briefRemark(const model::Season& season, Id<model::Booking> booking);
+/// The usual caution beside candles, deferring to the venue's rule and to those who know.
+QString candlesCaution(const model::Season& season, Id<model::Booking> booking);
 /// "26 pieces, 321 stems with the spare. Two jars on each trestle."
 Answer piecesAnswer(const model::Season& season, Id<model::Booking> booking, const plan::BookingPlan* plan);
 

@@ -139,7 +139,7 @@ QString whatMoved(const BookingThen& before, const BookingThen& after) {
     if (const auto by = makingOf(after.plan) - makingOf(before.plan); by != 0)
         parts << Say::moreOrLess(Say::making(std::abs(by)), by > 0);
     movedMoney(before, after, parts);
-    if (const int by = toMend(after.plan) - toMend(before.plan); by != 0)
+    if (const int by = toMend(after.season, after.plan) - toMend(before.season, before.plan); by != 0)
         parts << (by > 0 ? Say::newlyToMend(by) : Say::mended(-by));
     const QStringList heads = movedPieces(before, after);
     if (heads.isEmpty() && parts.isEmpty()) return {};

@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/season_text.h"
+#include "tests/ui_logic/logic_fixture.h"
+#include "ui/logic/edits/booking_edits.h"
+#include "ui/logic/format.h"
+#include "ui/logic/models/booking_tables.h"
+
+#include <algorithm>
+
+namespace withy::ui {
+
+namespace {
+
+template <class Table, class Owner>
+int countOf(const Table& rows, Owner id) {
+    return static_cast<int>(std::count_if(rows.begin(), rows.end(), [&](const auto& r) { return r.booking == id; }));
+}
+
+model::Season after(const model::Season& season, const model::Edit& edit) {
+    const auto applied = model::apply(season, edit);
+    EXPECT_TRUE(applied.ok());
+    return applied.ok() ? applied->season : season;
+}
+
+constexpr Id<model::Booking> supper{1};
+
+} // namespace
+
+TEST(BookingEdits, TheCopyHasAllThatIsAgreedAndNothingThatWasDone) {
+    const auto was = demoSeason();
+    edits::BookingCopy copy;
+    const auto now = after(was, edits::duplicateBooking(was, supper, copy));
+    const auto& from = *was.bookings.find(supper);
+    const auto& to = *now.bookings.find(copy.made);
+    EXPECT_EQ(to.title, from.title);
+    EXPECT_EQ(to.standing, model::Standing::enquiry);
+    EXPECT_FALSE(to.heldUntil);
+    EXPECT_EQ(to.client, from.client);
+    EXPECT_EQ(to.venue, from.venue);
+    EXPECT_EQ(to.wishes, from.wishes);
+    for (const auto& [had, has] :
+         {std::pair{countOf(was.lines, supper), countOf(now.lines, copy.made)},
+          std::pair{countOf(was.drops, supper), countOf(now.drops, copy.made)},
+          std::pair{countOf(was.bookingColours, supper), countOf(now.bookingColours, copy.made)},
+          std::pair{countOf(was.agreedSwaps, supper), countOf(now.agreedSwaps, copy.made)},
+          std::pair{countOf(was.questions, supper), countOf(now.questions, copy.made)}}) {
+        EXPECT_GT(had, 0);
+        EXPECT_EQ(has, had);
+    }
+    EXPECT_EQ(countOf(now.payments, copy.made), 0);
+    EXPECT_EQ(countOf(now.sentVersions, copy.made), 0);
+    EXPECT_EQ(countOf(now.returns, copy.made), 0);
+    EXPECT_EQ(countOf(now.roundBookings, copy.made), 0);
+    EXPECT_EQ(countOf(now.jobNotes, copy.made), 0);
+    EXPECT_EQ(now.made.size(), was.made.size());
+    EXPECT_GT(now.placements.size(), was.placements.size());
+}
+
+TEST(BookingEdits, CopiedPiecesGoToTheCopysOwnDrops) {
+    const auto was = demoSeason();
+    edits::BookingCopy copy;
+    const auto now = after(was, edits::duplicateBooking(was, supper, copy));
+    int seen = 0;
+    for (const auto& line : now.lines) {
+        if (line.booking != copy.made || !line.drop) continue;
+        ++seen;
+        EXPECT_EQ(now.drops.find(*line.drop)->booking, copy.made);
+    }
+    EXPECT_GT(seen, 0);
+}
+
+TEST(BookingEdits, TheCopyKeepsItsWeekdayAndStaysInTheSeason) {
+    auto was = demoSeason();
+    for (const int days : {245, 500}) { // to the end of October, and beyond the next September
+        SCOPED_TRACE(days);
+        auto s = was.theSettings();
+        s.lastDay = s.firstDay + days;
+        const auto season = after(was, model::Edit("settings.change").put(s));
+        edits::BookingCopy copy;
+        const auto now = after(season, edits::duplicateBooking(season, supper, copy));
+        const auto& from = *season.bookings.find(supper);
+        const auto& to = *now.bookings.find(copy.made);
+        EXPECT_EQ(to.eventStart.day.weekday(), from.eventStart.day.weekday());
+        EXPECT_LE(to.eventStart.day, s.lastDay);
+        EXPECT_EQ(to.eventEnd - to.eventStart, from.eventEnd - from.eventStart);
+        EXPECT_EQ(copy.moved(), days == 245);
+        const QString words = edits::copyWords(now, copy);
+        EXPECT_EQ(words.contains(QStringLiteral("outside the season")), copy.moved());
+        if (!copy.moved()) EXPECT_EQ(to.eventStart.day - from.eventStart.day, 364);
+    }
+}
+
+TEST(BookingEdits, UndoingACopyLeavesNothingOfIt) {
+    const auto was = demoSeason();
+    edits::BookingCopy copy;
+    const auto applied = model::apply(was, edits::duplicateBooking(was, supper, copy));
+    ASSERT_TRUE(applied.ok());
+    const auto back = model::apply(applied->season, applied->inverse);
+    ASSERT_TRUE(back.ok());
+    EXPECT_EQ(exchange::exportSeason(back->season), exchange::exportSeason(was));
+}
+
+TEST(BookingEdits, ErasingTheCopyLeavesNothingEither) {
+    const auto was = demoSeason();
+    edits::BookingCopy copy;
+    auto now = after(was, edits::duplicateBooking(was, supper, copy));
+    now = after(now, edits::eraseBooking(now, copy.made));
+    EXPECT_EQ(exchange::exportSeason(now), exchange::exportSeason(was));
+}
+
+TEST(BookingEdits, HeldGetsADayUntilWhen) {
+    const auto season = demoSeason();
+    const auto today = *Day::fromYmd(2027, 8, 2);
+    const auto now = after(season, edits::setStanding(season, supper, model::Standing::held, today));
+    EXPECT_EQ(now.bookings.find(supper)->heldUntil, today + 7);
+    const auto close = *Day::fromYmd(2027, 9, 9); // the event is on the 11th
+    const auto soon = after(season, edits::setStanding(season, supper, model::Standing::held, close));
+    EXPECT_EQ(soon.bookings.find(supper)->heldUntil, *Day::fromYmd(2027, 9, 11));
+}
+
+TEST(BookingEdits, OnATableTwiceIsOnePlacement) {
+    const auto season = demoSeason();
+    const auto line = season.lines.begin()->id;
+    const auto table = season.venueTables.begin()->id;
+    auto now = after(season, edits::setPlacement(season, line, table, 3));
+    EXPECT_EQ(now.placements.size(), season.placements.size()) << "it stood there already";
+    now = after(now, edits::setPlacement(now, line, table, 0));
+    EXPECT_EQ(now.placements.size(), season.placements.size() - 1);
+    EXPECT_TRUE(edits::setPlacement(now, line, table, 0).empty());
+}
+
+TEST(BookingEdits, TablesGoIntoTheVenueAsOneStep) {
+    const auto season = demoSeason();
+    const auto venue = season.venues.begin()->id;
+    const auto tables = readTables(QStringLiteral("12 trestles of 8, 2 rounds of 10")).tables;
+    const auto edit = edits::addTables(season, venue, tables);
+    const auto now = after(season, edit);
+    EXPECT_EQ(now.venueTables.size(), season.venueTables.size() + 2);
+    EXPECT_EQ(edits::inWords(edit.name()).toStdString(),
+              "12 trestles of 8, 2 rounds of 10 at " + season.venues.begin()->name);
+}
+
+TEST(BookingEdits, EveryStepHasWordsForUndo) {
+    const auto s = demoSeason();
+    const auto line = s.lines.begin()->id;
+    Id<model::Line> made;
+    edits::BookingCopy copy;
+    for (const auto& edit :
+         {edits::duplicateBooking(s, supper, copy), edits::renameBooking(s, supper, "x"),
+          edits::setStanding(s, supper, model::Standing::lost, std::nullopt),
+          edits::holdUntil(s, supper, *Day::fromYmd(2027, 9, 1)),
+          edits::addPieces(s, supper, s.designs.begin()->id, 2, made), edits::setSparePieces(s, line, 2),
+          edits::setLineDrop(s, line, std::nullopt), *edits::setUnitPrice(s, line, "9.50"),
+          edits::setLineNote(s, line, "x"), edits::setPlacement(s, line, s.venueTables.begin()->id, 4),
+          edits::addTables(s, s.venues.begin()->id, readTables(QStringLiteral("2 rounds")).tables),
+          edits::addColours(s, supper, {{}})}) {
+        const QString words = edits::inWords(edit.name());
+        EXPECT_NE(words, text(edit.name().key)) << edit.name().key;
+        EXPECT_FALSE(words.contains(QLatin1Char('%'))) << words.toStdString();
+    }
+}
+
+} // namespace withy::ui

@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bookings/booking_delegate.h"
+
+#include "ui/common/style.h"
+#include "ui/logic/models/booking_list_model.h"
+#include "ui/paint/jar_mark.h"
+#include "ui/paint/spacing.h"
+#include "ui/paint/type.h"
+
+#include <QPainter>
+
+namespace withy::ui {
+
+namespace {
+
+using Model = BookingListModel;
+
+int textLeft() {
+    return grid(12.5);
+}
+
+/// Draws `words` at the right end of `box`, and gives the room that is left.
+QRect drawRight(QPainter& p, QRect box, const QString& words, TypeRole type, Role ink) {
+    const QFont font = typeFont(type);
+    const QFontMetrics metrics(font);
+    const int width = std::min(metrics.horizontalAdvance(words), box.width() * 6 / 10);
+    p.setFont(font);
+    p.setPen(currentPalette().of(ink));
+    p.drawText(QRect(box.right() - width + 1, box.top(), width, box.height()),
+               Qt::AlignRight | Qt::AlignVCenter,
+               metrics.elidedText(words, Qt::ElideRight, width));
+    box.setRight(box.right() - width - grid(2));
+    return box;
+}
+
+void drawLeft(QPainter& p, const QRect& box, const QString& words, TypeRole type, Role ink) {
+    const QFont font = typeFont(type);
+    p.setFont(font);
+    p.setPen(currentPalette().of(ink));
+    p.drawText(box, Qt::AlignLeft | Qt::AlignVCenter,
+               QFontMetrics(font).elidedText(words, Qt::ElideRight, box.width()));
+}
+
+/// What is known before the garden's cover is: mended or not.
+JarMark markOf(const QModelIndex& index) {
+    JarMark mark;
+    mark.standing = static_cast<model::Standing>(index.data(Model::StandingRole).toInt());
+    const bool over = mark.standing == model::Standing::settled || mark.standing == model::Standing::lost;
+    mark.cover = over ? Cover::settled : index.data(Model::AsksRole).toBool() ? Cover::missing : Cover::unknown;
+    return mark;
+}
+
+} // namespace
+
+QSize BookingDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const {
+    if (index.data(Model::HeadRole).toBool()) {
+        const bool bare = narrow_ && index.data(Model::ShortHeadRole).toString().isEmpty();
+        return {1, bare ? grid(2) : grid(9)};
+    }
+    return {1, listRow()};
+}
+
+void BookingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
+                            const QModelIndex& index) const {
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    if (index.data(Model::HeadRole).toBool())
+        paintHead(*painter, option.rect, index);
+    else
+        paintBooking(*painter, option, index);
+    painter->restore();
+}
+
+void BookingDelegate::paintHead(QPainter& p, const QRect& row, const QModelIndex& index) const {
+    if (narrow_) {
+        const QString month = index.data(Model::ShortHeadRole).toString();
+        p.setPen(QPen(currentPalette().of(Role::line), hairline));
+        if (month.isEmpty()) p.drawLine(row.left(), row.center().y(), row.right(), row.center().y());
+        p.setFont(typeFont(TypeRole::strong));
+        p.setPen(currentPalette().of(Role::ink));
+        p.drawText(row, Qt::AlignCenter, month);
+        return;
+    }
+    QRect box = row.adjusted(pageMargin() * 3 / 4, 0, -grid(4), 0);
+    QString head = index.data(Qt::DisplayRole).toString();
+    if (const auto fold = index.data(Model::FoldRole); fold.isValid())
+        head += fold.toBool() ? QStringLiteral("  ▾") : QStringLiteral("  ▸");
+    box = drawRight(p, box, index.data(Model::FigureRole).toString(), TypeRole::caption, Role::ink2);
+    drawLeft(p, box, head, TypeRole::strong, Role::ink);
+}
+
+void BookingDelegate::paintBooking(QPainter& p, const QStyleOptionViewItem& option,
+                                   const QModelIndex& index) const {
+    const QRect row = option.rect;
+    const auto& palette = currentPalette();
+    if (option.state & QStyle::State_Selected) {
+        p.fillRect(row, palette.of(Role::wash));
+    } else if (option.state & QStyle::State_MouseOver) {
+        p.fillRect(row, palette.of(Role::mist));
+    }
+    if (option.state & QStyle::State_Selected)
+        paintTie(p, QRectF(row.left(), row.top() + row.height() * 0.3, grid(2), row.height() * 0.45),
+                 palette.of(Role::green));
+    if (narrow_) {
+        paintNarrow(p, row, index);
+    } else {
+        paintJar(p, QRectF(row.left() + grid(4), row.top() + grid(1), grid(7), row.height() - grid(3)),
+                 markOf(index), palette);
+        const bool asks = index.data(Model::AsksRole).toBool();
+        QRect box = row.adjusted(textLeft(), grid(1), -grid(4), -grid(1));
+        box = drawRight(p, box, index.data(Model::StateRole).toString(),
+                        asks ? TypeRole::strong : TypeRole::text, asks ? Role::osier : Role::ink);
+        const int half = box.height() * 54 / 100;
+        drawLeft(p, QRect(box.left(), box.top(), box.width(), half), index.data().toString(), TypeRole::name,
+                 Role::ink);
+        drawLeft(p, QRect(box.left(), box.top() + half, box.width(), box.height() - half),
+                 index.data(Model::SecondRole).toString(), TypeRole::caption, Role::ink2);
+    }
+    if ((option.state & QStyle::State_HasFocus) && (option.state & QStyle::State_Selected)) {
+        p.setPen(QPen(palette.of(Role::green), focusRing));
+        p.setBrush(Qt::NoBrush);
+        p.drawRoundedRect(QRectF(row).adjusted(1, 1, -1, -1), corner, corner);
+    }
+}
+
+void BookingDelegate::paintNarrow(QPainter& p, const QRect& row, const QModelIndex& index) const {
+    const bool asks = index.data(Model::AsksRole).toBool();
+    paintJar(p, QRectF(row.left() + grid(3), row.top() + grid(1), grid(7), row.height() - grid(3)), markOf(index),
+             currentPalette());
+    p.setFont(typeFont(TypeRole::strong));
+    p.setPen(currentPalette().of(asks ? Role::osier : Role::ink));
+    p.drawText(row.adjusted(row.width() / 2, 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft,
+               index.data(Model::DayRole).toString());
+}
+
+} // namespace withy::ui

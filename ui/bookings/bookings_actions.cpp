@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bookings/booking_list.h"
+#include "ui/bookings/booking_page.h"
+#include "ui/bookings/bookings_place.h"
+#include "ui/logic/edits/booking_edits.h"
+#include "ui/logic/models/booking_words.h"
+#include "ui/shell/actions.h"
+
+#include <QAction>
+#include <QMenu>
+
+namespace withy::ui {
+
+void BookingsPlace::addActions(Actions& actions) {
+    actions.add({"booking.new", tr("&New booking"), Qt::CTRL | Qt::Key_N}, [this] { newBooking(); });
+    actions.add({"booking.find", tr("&Find a booking"), QKeySequence::Find,
+                 tr("By title, client, place, standing or date")},
+                [this] { find(); });
+    actions.add({"booking.next", tr("Ne&xt booking"), Qt::CTRL | Qt::Key_Down}, [this] { step(1); });
+    actions.add({"booking.previous", tr("&Previous booking"), Qt::CTRL | Qt::Key_Up}, [this] { step(-1); });
+    more_->addAction(actions.add({"booking.duplicate", tr("&Duplicate booking"), Qt::CTRL | Qt::Key_D,
+                                  tr("The same again, 52 weeks on, as an enquiry")},
+                                 [this] { duplicate(); }));
+    more_->addAction(actions.add({"booking.hold", tr("&Hold until..."), Qt::CTRL | Qt::SHIFT | Qt::Key_H,
+                                  tr("Keeps the date for the client for some days")},
+                                 [this] { hold(); }));
+    for (const auto s : {model::Standing::quoted, model::Standing::booked, model::Standing::made,
+                         model::Standing::delivered, model::Standing::settled, model::Standing::lost}) {
+        const std::string id = "booking.mark." + std::string(model::wordOf(s));
+        actions.add({id.c_str(), tr("Mark as %1").arg(standingWords(s)), {}, {}}, [this, s] {
+            if (chosen_) take(edits::setStanding(bench_.season(), *chosen_, s, bench_.today()));
+        });
+    }
+    more_->addSeparator();
+    more_->addAction(actions.add({"booking.erase", tr("&Erase booking"), Qt::CTRL | Qt::SHIFT | Qt::Key_Delete,
+                                  tr("With its pieces, drops and payments; undo puts it back")},
+                                 [this] { erase(); }));
+    addTabActions(actions);
+}
+
+void BookingsPlace::addTabActions(Actions& actions) {
+    int i = 0;
+    for (const auto& entry : page_->tabs()) {
+        const std::string id = std::string("booking.tab.") + entry.id;
+        const QKeySequence keys = i < 9 ? QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i))
+                                        : QKeySequence();
+        actions.add({id.c_str(), tr("Show %1").arg(entry.words), keys}, [this, i] {
+            page_->showTab(i);
+            page_->enter();
+        });
+        ++i;
+    }
+    for (const auto& entry : page_->tabs())
+        entry.tab->addActions(actions);
+    actions.add({"booking.tab.next", tr("Next part of the booking"), Qt::CTRL | Qt::Key_PageDown},
+                [this] { page_->stepTab(1); });
+    actions.add({"booking.tab.previous", tr("Previous part of the booking"), Qt::CTRL | Qt::Key_PageUp},
+                [this] { page_->stepTab(-1); });
+}
+
+namespace {
+
+template <class R>
+std::optional<Id<model::Booking>> bookingIn(const model::Table<R>& rows, std::int64_t id) {
+    const auto* row = rows.find(Id<R>(id));
+    return row ? std::optional(row->booking) : std::nullopt;
+}
+
+/// The chosen booking when it has the record, else the first that has.
+template <class R>
+std::optional<Id<model::Booking>> bookingWith(const model::Season& season,
+                                              std::optional<Id<R>> model::Booking::*field, std::int64_t id,
+                                              std::optional<Id<model::Booking>> chosen) {
+    const auto has = [&](const model::Booking* b) { return b && b->*field == Id<R>(id); };
+    if (chosen && has(season.bookings.find(*chosen))) return chosen;
+    for (const auto& b : season.bookings) {
+        if (has(&b)) return b.id;
+    }
+    return std::nullopt;
+}
+
+const char* tabOf(model::TableKind kind) {
+    using model::TableKind;
+    switch (kind) {
+    case TableKind::lines:
+    case TableKind::placements:
+        return "pieces";
+    case TableKind::payments:
+        return "money";
+    case TableKind::bookings:
+        return nullptr;
+    default:
+        return "brief";
+    }
+}
+
+} // namespace
+
+std::optional<Id<model::Booking>> BookingsPlace::bookingOf(const model::Ref& ref) const {
+    using model::TableKind;
+    const auto& s = bench_.season();
+    switch (ref.table) {
+    case TableKind::bookings:
+        return s.bookings.find(Id<model::Booking>(ref.id)) ? std::optional(Id<model::Booking>(ref.id))
+                                                           : std::nullopt;
+    case TableKind::lines:
+        return bookingIn(s.lines, ref.id);
+    case TableKind::drops:
+        return bookingIn(s.drops, ref.id);
+    case TableKind::questions:
+        return bookingIn(s.questions, ref.id);
+    case TableKind::payments:
+        return bookingIn(s.payments, ref.id);
+    case TableKind::bookingColours:
+        return bookingIn(s.bookingColours, ref.id);
+    case TableKind::agreedSwaps:
+        return bookingIn(s.agreedSwaps, ref.id);
+    case TableKind::sentVersions:
+        return bookingIn(s.sentVersions, ref.id);
+    case TableKind::placements:
+        if (const auto* p = s.placements.find(Id<model::Placement>(ref.id)))
+            return bookingIn(s.lines, p->line.value);
+        return std::nullopt;
+    case TableKind::venueTables:
+        if (const auto* t = s.venueTables.find(Id<model::VenueTable>(ref.id)))
+            return bookingWith(s, &model::Booking::venue, t->venue.value, chosen_);
+        return std::nullopt;
+    case TableKind::venues:
+        return bookingWith(s, &model::Booking::venue, ref.id, chosen_);
+    case TableKind::clients:
+        return bookingWith(s, &model::Booking::client, ref.id, chosen_);
+    default:
+        return std::nullopt;
+    }
+}
+
+bool BookingsPlace::goTo(const model::Ref& ref) {
+    const auto id = bookingOf(ref);
+    if (!id) return false;
+    finding_ = false;
+    arrange();
+    choose(*id);
+    if (const char* tab = tabOf(ref.table)) page_->showTab(QString::fromLatin1(tab));
+    return true;
+}
+
+} // namespace withy::ui

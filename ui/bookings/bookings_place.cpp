@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bookings/bookings_place.h"
+
+#include "ui/bookings/booking_list.h"
+#include "ui/bookings/booking_page.h"
+#include "ui/logic/edits/booking_edits.h"
+#include "ui/logic/format.h"
+#include "ui/logic/models/booking_list_model.h"
+#include "ui/paint/spacing.h"
+
+#include <QEvent>
+#include <QFrame>
+#include <QHBoxLayout>
+#include <QMenu>
+#include <QResizeEvent>
+
+#include <algorithm>
+
+namespace withy::ui {
+
+BookingsPlace::BookingsPlace(Workbench& bench, QWidget* parent)
+    : Place(bench, parent)
+    , list_(new BookingList(bench))
+    , line_(new QFrame)
+    , page_(new BookingPage(bench))
+    , more_(new QMenu(this)) {
+    line_->setProperty("look", QStringLiteral("upright"));
+    page_->setMenu(more_);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(0);
+    row->addWidget(list_);
+    row->addWidget(line_);
+    row->addWidget(page_, 1);
+    connect(list_, &BookingList::chose, this, [this](qint64 id) { show(Id<model::Booking>(id)); });
+    connect(list_, &BookingList::newAsked, this, &BookingsPlace::newBooking);
+    connect(list_, &BookingList::findAsked, this, &BookingsPlace::find);
+    connect(list_, &BookingList::left, this, [this] {
+        finding_ = false;
+        arrange();
+        page_->enter();
+    });
+    connect(page_, &BookingPage::newAsked, this, &BookingsPlace::newBooking);
+    connect(page_, &BookingPage::demoAsked, this, &BookingsPlace::demoAsked);
+    connect(page_, &BookingPage::refused, this, &Place::refused);
+    connect(page_, &BookingPage::said, this, &Place::said);
+    connect(page_, &BookingPage::leadTo, this, [this](const model::Ref& ref) {
+        if (!goTo(ref)) Q_EMIT leadTo(ref);
+    });
+    connect(&bench_, &Workbench::changed, this, &BookingsPlace::afterChange);
+    arrange();
+    if (const auto id = first()) choose(*id);
+}
+
+std::optional<Id<model::Booking>> BookingsPlace::first() const {
+    if (const auto listed = list_->model().neighbour(std::nullopt, 1)) return listed;
+    std::optional<Id<model::Booking>> latest;
+    LocalTime at;
+    for (const auto& b : bench_.season().bookings) {
+        if (latest && b.eventStart <= at) continue;
+        latest = b.id;
+        at = b.eventStart;
+    }
+    return latest;
+}
+
+bool BookingsPlace::take(const model::Edit& edit) {
+    const QString trouble = bench_.apply(edit);
+    Q_EMIT refused(trouble);
+    return trouble.isEmpty();
+}
+
+void BookingsPlace::show(std::optional<Id<model::Booking>> id) {
+    const bool other = chosen_ != id;
+    chosen_ = id;
+    page_->show(id);
+    if (other) Q_EMIT chosenChanged(id ? id->value : 0);
+}
+
+void BookingsPlace::choose(Id<model::Booking> id) {
+    if (!bench_.season().bookings.find(id)) return;
+    list_->model().makeListed(id);
+    list_->choose(id);
+    show(id);
+}
+
+void BookingsPlace::afterChange() {
+    if (chosen_ && bench_.season().bookings.find(*chosen_)) return;
+    const auto next = first();
+    if (next)
+        choose(*next);
+    else
+        show(std::nullopt);
+}
+
+void BookingsPlace::newBooking() {
+    const auto& s = bench_.season().theSettings();
+    const Day day = std::clamp(bench_.today().value_or(s.firstDay), s.firstDay, s.lastDay);
+    Id<model::Booking> made;
+    if (!take(edits::newBooking(bench_.season(), utf8(tr("New booking")), day, made))) return;
+    finding_ = false;
+    arrange();
+    choose(made);
+    page_->showTab(0);
+    page_->editTitle();
+}
+
+void BookingsPlace::duplicate() {
+    if (!chosen_) return;
+    edits::BookingCopy copy;
+    if (!take(edits::duplicateBooking(bench_.season(), *chosen_, copy))) return;
+    choose(copy.made);
+    Q_EMIT said(edits::copyWords(bench_.season(), copy));
+}
+
+void BookingsPlace::erase() {
+    const auto* b = chosen_ ? bench_.season().bookings.find(*chosen_) : nullptr;
+    if (!b) return;
+    const QString title = text(b->title);
+    auto next = list_->model().neighbour(chosen_, 1);
+    if (!next) next = list_->model().neighbour(chosen_, -1);
+    if (!take(edits::eraseBooking(bench_.season(), *chosen_))) return;
+    if (next) choose(*next);
+    Q_EMIT said(tr("%1 is taken out. Undo puts it back.").arg(title));
+}
+
+void BookingsPlace::hold() {
+    const auto* b = chosen_ ? bench_.season().bookings.find(*chosen_) : nullptr;
+    if (!b) return;
+    take(edits::setStanding(bench_.season(), b->id, model::Standing::held, bench_.today()));
+    goTo({model::TableKind::bookings, chosen_->value});
+    page_->showTab(QStringLiteral("brief"));
+    if (auto* field = page_->findChild<QWidget*>(QStringLiteral("booking.held_until"))) field->setFocus();
+}
+
+void BookingsPlace::step(int by) {
+    if (const auto next = list_->model().neighbour(chosen_, by)) choose(*next);
+}
+
+void BookingsPlace::find() {
+    finding_ = true;
+    arrange();
+    list_->beginFinding();
+}
+
+void BookingsPlace::enter() {
+    if (bench_.season().bookings.empty())
+        setFocus();
+    else
+        list_->enter();
+}
+
+void BookingsPlace::arrange() {
+    const bool narrow = width() < listWidth() + grid(130);
+    const bool whole = narrow && finding_;
+    list_->setNarrow(narrow && !whole);
+    const int wide = width() < grid(300) ? grid(80) : listWidth();
+    if (whole) {
+        list_->setMinimumWidth(0);
+        list_->setMaximumWidth(QWIDGETSIZE_MAX);
+    } else {
+        list_->setFixedWidth(narrow ? grid(20) : wide);
+    }
+    page_->setVisible(!whole);
+    line_->setVisible(!whole);
+}
+
+void BookingsPlace::resizeEvent(QResizeEvent* event) {
+    Place::resizeEvent(event);
+    arrange();
+}
+
+void BookingsPlace::changeEvent(QEvent* event) {
+    Place::changeEvent(event);
+    if (event->type() == QEvent::StyleChange && list_) arrange();
+}
+
+} // namespace withy::ui

@@ -1,0 +1,246 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bookings/pieces_tab.h"
+
+#include "ui/bookings/answer.h"
+#include "ui/bookings/line_up.h"
+#include "ui/bookings/piece_field.h"
+#include "ui/bookings/piece_row_view.h"
+#include "ui/bookings/piece_thumb.h"
+#include "ui/common/text_label.h"
+#include "ui/logic/edits/booking_edits.h"
+#include "ui/logic/models/booking_pieces.h"
+#include "ui/paint/piece_pictures.h"
+#include "ui/paint/spacing.h"
+
+#include <QEvent>
+#include <QGridLayout>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace withy::ui {
+
+namespace {
+
+const plan::BookingPlan* planOf(const Workbench& bench, std::optional<Id<model::Booking>> id) {
+    if (!id) return nullptr;
+    const auto found = bench.plan().bookings.find(*id);
+    return found == bench.plan().bookings.end() ? nullptr : found->second.get();
+}
+
+} // namespace
+
+PiecesTab::PiecesTab(Workbench& bench, QWidget* parent)
+    : BookingTab(bench, parent)
+    , pictures_(new PiecePictures(this))
+    , answer_(new AnswerLabel)
+    , lineUp_(new LineUp(bench))
+    , heads_(makeHeads())
+    , rows_(new QVBoxLayout) {
+    answer_->setObjectName(QStringLiteral("pieces.answer"));
+    rows_->setSpacing(0);
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(pageMargin(), grid(3), pageMargin(), pageMargin());
+    all->setSpacing(grid(2));
+    all->addWidget(answer_);
+    all->addWidget(lineUp_);
+    all->addWidget(heads_);
+    all->addLayout(rows_);
+    all->addWidget(makeFoot());
+    all->addWidget(makeAdd());
+    all->addStretch(1);
+    connect(&bench_, &Workbench::changed, this, &PiecesTab::refresh);
+    connect(&bench_, &Workbench::planned, this, &PiecesTab::showFigures);
+}
+
+QWidget* PiecesTab::makeHeads() {
+    auto* heads = new QWidget;
+    auto* across = new QGridLayout(heads);
+    across->setContentsMargins(0, 0, 0, 0);
+    across->setHorizontalSpacing(PieceColumns::gap());
+    across->setVerticalSpacing(grid(1));
+    across->setColumnMinimumWidth(0, PieceColumns::picture());
+    across->setColumnStretch(1, 1);
+    across->addWidget(new TextLabel(TypeRole::caption, tr("Design, and where it stands"), Ink::caption), 0, 1);
+    across->addWidget(new TextLabel(TypeRole::caption, tr("Pieces"), Ink::caption), 0, 2);
+    across->addWidget(new TextLabel(TypeRole::caption, tr("Spare"), Ink::caption), 0, 3);
+    auto* worth = new TextLabel(TypeRole::caption, tr("Worth"), Ink::caption);
+    worth->setAlignment(Qt::AlignRight);
+    across->addWidget(worth, 0, 4);
+    for (const int c : {2, 3})
+        across->setColumnMinimumWidth(c, PieceColumns::count());
+    across->setColumnMinimumWidth(4, PieceColumns::worth());
+    across->addWidget(new Rule(Rule::Kind::head), 1, 0, 1, 5);
+    return heads;
+}
+
+QWidget* PiecesTab::makeAdd() {
+    auto* row = new QWidget;
+    add_ = new PieceField(bench_);
+    auto* button = new QPushButton(tr("Add"));
+    button->setObjectName(QStringLiteral("pieces.addNow"));
+    button->setAccessibleName(tr("Add the piece"));
+    auto* across = new QHBoxLayout(row);
+    across->setContentsMargins(0, 0, 0, 0);
+    across->setSpacing(grid(2));
+    across->addWidget(add_, 1);
+    across->addWidget(button);
+    across->addStretch(1);
+    connect(add_, &PieceField::asked, this, &PiecesTab::add);
+    connect(button, &QPushButton::clicked, this, [this] {
+        if (!add_->text().trimmed().isEmpty()) add(add_->text());
+        add_->setFocus();
+    });
+    return row;
+}
+
+QWidget* PiecesTab::makeFoot() {
+    foot_ = new QWidget;
+    spare_ = new TextLabel(TypeRole::text, {}, Ink::second);
+    makeSpare_ = new QPushButton(tr("Make one spare"));
+    makeSpare_->setObjectName(QStringLiteral("pieces.makeSpare"));
+    makeSpare_->setProperty("look", QStringLiteral("link"));
+    makeSpare_->setToolTip(tr("One more of what there is most of; it is not charged"));
+    total_ = new TextLabel(TypeRole::strong);
+    total_->setObjectName(QStringLiteral("pieces.total"));
+    total_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    total_->setWordWrap(true);
+    auto* across = new QHBoxLayout(foot_);
+    across->setContentsMargins(0, 0, 0, 0);
+    across->setSpacing(grid(2));
+    across->addWidget(spare_);
+    across->addWidget(makeSpare_);
+    across->addWidget(total_, 1);
+    connect(makeSpare_, &QPushButton::clicked, this, &PiecesTab::makeSpare);
+    return foot_;
+}
+
+std::vector<const model::Line*> PiecesTab::lines() const {
+    std::vector<const model::Line*> list;
+    for (const auto& line : bench_.season().lines) {
+        if (id_ && line.booking == *id_) list.push_back(&line);
+    }
+    return list;
+}
+
+void PiecesTab::show(std::optional<Id<model::Booking>> id) {
+    id_ = id;
+    refresh();
+}
+
+void PiecesTab::enter() {
+    add_->setFocus(Qt::OtherFocusReason);
+}
+
+void PiecesTab::refresh() {
+    stale_ = !isVisible();
+    if (stale_) return;
+    layRows();
+    lineUp_->showBooking(id_);
+    showFigures();
+}
+
+void PiecesTab::layRows() {
+    const auto list = lines();
+    const bool same =
+        views_.size() == list.size() &&
+        std::equal(views_.begin(), views_.end(), list.begin(),
+                   [](const auto* view, const auto* line) { return view->line() == line->id; });
+    if (same) return;
+    std::vector<PieceRowView*> next;
+    for (const auto* line : list) {
+        const auto old = std::find_if(views_.begin(), views_.end(),
+                                      [&](const auto* v) { return v && v->line() == line->id; });
+        if (old != views_.end()) {
+            next.push_back(*old);
+            *old = nullptr;
+            continue;
+        }
+        auto* view = new PieceRowView(bench_, line->id);
+        view->setPicture(new PieceThumb(bench_, *pictures_, line->design));
+        connect(view, &PieceRowView::refused, this, &PiecesTab::refused);
+        connect(view, &PieceRowView::leadTo, this, &PiecesTab::leadTo);
+        next.push_back(view);
+    }
+    for (auto* gone : views_) {
+        if (!gone) continue;
+        gone->hide();
+        rows_->removeWidget(gone);
+        gone->deleteLater(); // its own button may have asked for this
+    }
+    views_ = next;
+    for (std::size_t i = 0; i < views_.size(); ++i)
+        rows_->insertWidget(static_cast<int>(i), views_[i]);
+    arrange();
+}
+
+void PiecesTab::showEvent(QShowEvent* event) {
+    BookingTab::showEvent(event);
+    if (stale_) refresh();
+}
+
+void PiecesTab::showFigures() {
+    if (stale_) return;
+    const auto* plan = planOf(bench_, id_);
+    for (auto* view : views_)
+        view->refresh();
+    answer_->setPhrases(phrases(id_ ? piecesAnswer(bench_.season(), *id_, plan) : Answer{}));
+    heads_->setVisible(!views_.empty());
+    foot_->setVisible(!views_.empty());
+    std::int64_t spare = 0;
+    for (const auto* line : lines())
+        spare += line->sparePieces.value;
+    spare_->setText(spareWords(spare));
+    makeSpare_->setVisible(spare == 0);
+    total_->setText(plan ? piecesTotal(bench_.season(), *plan) : QString());
+}
+
+void PiecesTab::take(const model::Edit& edit) {
+    Q_EMIT refused(bench_.apply(edit));
+}
+
+void PiecesTab::add(const QString& typed) {
+    if (!id_) return;
+    const auto asked = readPiece(bench_.season(), *id_, typed);
+    if (!asked.ok()) {
+        Q_EMIT refused(asked.sentence);
+        return;
+    }
+    Id<model::Line> made;
+    std::optional<edits::OnTables> on;
+    if (asked.placement) on = {asked.placement->table, asked.placement->perTable};
+    const QString trouble =
+        bench_.apply(edits::addPieces(bench_.season(), *id_, *asked.design, asked.count, made, on));
+    Q_EMIT refused(trouble);
+    if (trouble.isEmpty()) add_->clear();
+}
+
+void PiecesTab::makeSpare() {
+    const auto list = lines();
+    const auto most = std::max_element(list.begin(), list.end(),
+                                       [](const auto* a, const auto* b) { return a->pieces < b->pieces; });
+    if (most == list.end()) return;
+    take(edits::setSparePieces(bench_.season(), (*most)->id, (*most)->sparePieces.value + 1));
+}
+
+void PiecesTab::arrange() {
+    const int least = PieceColumns::picture() + 2 * PieceColumns::count() + PieceColumns::worth() +
+                      5 * PieceColumns::gap() + grid(45);
+    const bool narrow = width() < least;
+    heads_->setVisible(!narrow && !views_.empty());
+    for (auto* view : views_)
+        view->setNarrow(narrow);
+}
+
+void PiecesTab::resizeEvent(QResizeEvent* event) {
+    BookingTab::resizeEvent(event);
+    arrange();
+}
+
+void PiecesTab::changeEvent(QEvent* event) {
+    BookingTab::changeEvent(event);
+    if (event->type() == QEvent::StyleChange) arrange();
+}
+
+} // namespace withy::ui
