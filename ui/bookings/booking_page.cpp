@@ -58,7 +58,7 @@ BookingPage::BookingPage(Workbench& bench, QWidget* parent)
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
     all->addWidget(outer_);
-    connect(segments_, &Segments::chosen, this, &BookingPage::showTab);
+    connect(segments_, &Segments::chosen, this, [this](int tab) { showTab(tab); });
     connect(moved_, &MovedLine::undoAsked, this, [this] { Q_EMIT refused(bench_.undo()); });
     connect(&bench_, &Workbench::changed, this, &BookingPage::refresh);
     refresh();

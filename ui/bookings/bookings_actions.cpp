@@ -12,6 +12,7 @@
 namespace withy::ui {
 
 void BookingsPlace::addActions(Actions& actions) {
+    actions_ = &actions;
     actions.add({"booking.new", tr("&New booking"), Qt::CTRL | Qt::Key_N}, [this] { newBooking(); });
     actions.add({"booking.find", tr("&Find a booking"), QKeySequence::Find,
                  tr("By title, client, place, standing or date")},
@@ -45,6 +46,7 @@ void BookingsPlace::addTabActions(Actions& actions) {
         const QKeySequence keys = i < 9 ? QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i))
                                         : QKeySequence();
         actions.add({id.c_str(), tr("Show %1").arg(entry.words), keys}, [this, i] {
+            comeForward();
             page_->showTab(i);
             page_->enter();
         });

@@ -7,7 +7,9 @@
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_list_model.h"
 #include "ui/paint/spacing.h"
+#include "ui/shell/actions.h"
 
+#include <QAction>
 #include <QEvent>
 #include <QFrame>
 #include <QHBoxLayout>
@@ -41,7 +43,9 @@ BookingsPlace::BookingsPlace(Workbench& bench, QWidget* parent)
         page_->enter();
     });
     connect(page_, &BookingPage::newAsked, this, &BookingsPlace::newBooking);
-    connect(page_, &BookingPage::demoAsked, this, &BookingsPlace::demoAsked);
+    connect(page_, &BookingPage::demoAsked, this, &BookingsPlace::openDemo);
+    for (const auto& entry : page_->tabs())
+        connect(entry.tab, &BookingTab::wanted, this, &BookingsPlace::comeForward);
     connect(page_, &BookingPage::refused, this, &Place::refused);
     connect(page_, &BookingPage::said, this, &Place::said);
     connect(page_, &BookingPage::leadTo, this, [this](const model::Ref& ref) {
@@ -93,7 +97,20 @@ void BookingsPlace::afterChange() {
         show(std::nullopt);
 }
 
+void BookingsPlace::comeForward() {
+    auto* go = actions_ && !isVisible() ? actions_->find(QStringLiteral("go.bookings")) : nullptr;
+    if (go) go->trigger();
+}
+
+void BookingsPlace::openDemo() {
+    Q_EMIT demoAsked();
+    // Later: another season takes this place away, and it is this place's button that asks.
+    if (auto* demo = actions_ ? actions_->find(QStringLiteral("season.demo")) : nullptr)
+        QMetaObject::invokeMethod(demo, &QAction::trigger, Qt::QueuedConnection);
+}
+
 void BookingsPlace::newBooking() {
+    comeForward();
     const auto& s = bench_.season().theSettings();
     const Day day = std::clamp(bench_.today().value_or(s.firstDay), s.firstDay, s.lastDay);
     Id<model::Booking> made;
@@ -106,6 +123,7 @@ void BookingsPlace::newBooking() {
 }
 
 void BookingsPlace::duplicate() {
+    comeForward();
     if (!chosen_) return;
     edits::BookingCopy copy;
     if (!take(edits::duplicateBooking(bench_.season(), *chosen_, copy))) return;
@@ -114,6 +132,7 @@ void BookingsPlace::duplicate() {
 }
 
 void BookingsPlace::erase() {
+    comeForward();
     const auto* b = chosen_ ? bench_.season().bookings.find(*chosen_) : nullptr;
     if (!b) return;
     const QString title = text(b->title);
@@ -121,10 +140,11 @@ void BookingsPlace::erase() {
     if (!next) next = list_->model().neighbour(chosen_, -1);
     if (!take(edits::eraseBooking(bench_.season(), *chosen_))) return;
     if (next) choose(*next);
-    Q_EMIT said(tr("%1 is taken out. Undo puts it back.").arg(title));
+    Q_EMIT said(edits::erasedWords(title));
 }
 
 void BookingsPlace::hold() {
+    comeForward();
     const auto* b = chosen_ ? bench_.season().bookings.find(*chosen_) : nullptr;
     if (!b) return;
     take(edits::setStanding(bench_.season(), b->id, model::Standing::held, bench_.today()));
@@ -134,10 +154,12 @@ void BookingsPlace::hold() {
 }
 
 void BookingsPlace::step(int by) {
+    comeForward();
     if (const auto next = list_->model().neighbour(chosen_, by)) choose(*next);
 }
 
 void BookingsPlace::find() {
+    comeForward();
     finding_ = true;
     arrange();
     list_->beginFinding();

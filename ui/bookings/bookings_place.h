@@ -50,6 +50,8 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    void comeForward();
+    void openDemo();
     void show(std::optional<Id<model::Booking>> id);
     void afterChange();
     void arrange();
@@ -63,6 +65,7 @@ private:
     QWidget* line_;
     BookingPage* page_;
     QMenu* more_;
+    Actions* actions_ = nullptr; ///< of the window
     bool finding_ = false; ///< in a narrow window the list has the whole room while one looks for something
 };
 

@@ -25,7 +25,7 @@ QPushButton* link(const QString& name) {
 }
 
 FigureFacts factsOf(const PieceFigure& figure, const model::Ref& leads, const QString& leadWords) {
-    return {figure.figure, figure.means, figure.working, leads, leadWords};
+    return {figure.figure, figure.means, figure.working, leads, leadWords, {}};
 }
 
 } // namespace

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/places.h"
 
+#include "ui/bookings/bookings_place.h"
 #include "ui/common/style.h"
 #include "ui/paint/icons.h"
-#include "ui/window/bookings_page.h"
 #include "ui/window/designs_page.h"
 #include "ui/window/old_place.h"
 
@@ -26,7 +26,7 @@ RailButton::IconMaker maker(IconName name) {
 std::vector<PlaceEntry> makePlaces(Workbench& bench, QWidget* parent) {
     return {
         {"go.bookings", Words::tr("Bookings"), Words::tr("What is promised, week by week"),
-         maker(IconName::bookings), new OldPlace<BookingsPage>(bench, parent)},
+         maker(IconName::bookings), new BookingsPlace(bench, parent)},
         {"go.designs", Words::tr("Designs"), Words::tr("How each piece is made"), maker(IconName::designs),
          new OldPlace<DesignsPage>(bench, parent)},
     };

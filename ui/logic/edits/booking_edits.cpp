@@ -24,6 +24,8 @@ class Say {
 public:
     static QString copied(Day day) { return tr("Copied to %1, as an enquiry.").arg(longDay(day)); }
 
+    static QString erased(const QString& title) { return tr("%1 is taken out. Undo puts it back.").arg(title); }
+
     static QString beyondSeason(Day day, Day wanted, Day last) {
         return tr("Copied to %1, as an enquiry: %2 lies outside the season, which ends on %3. Give it its "
                   "day once the season reaches that far.")
@@ -130,6 +132,10 @@ Edit duplicateBooking(const Season& season, Id<model::Booking> id, BookingCopy& 
 QString copyWords(const Season& season, const BookingCopy& copy) {
     return copy.moved() ? Say::beyondSeason(copy.day, copy.wanted, season.theSettings().lastDay)
                         : Say::copied(copy.day);
+}
+
+QString erasedWords(const QString& title) {
+    return Say::erased(title);
 }
 
 Edit renameBooking(const Season& season, Id<model::Booking> id, const std::string& title) {

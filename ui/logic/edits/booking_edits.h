@@ -20,6 +20,9 @@ Edit duplicateBooking(const Season& season, Id<model::Booking> id, BookingCopy& 
 /// What to say of it: where it stands, and why not where one would look for it.
 QString copyWords(const Season& season, const BookingCopy& copy);
 
+/// What to say of a booking that was erased.
+QString erasedWords(const QString& title);
+
 Edit renameBooking(const Season& season, Id<model::Booking> id, const std::string& title);
 /// Held needs a day until when: a week from `today` (or from now to the event) where none is there.
 Edit setStanding(const Season& season, Id<model::Booking> id, model::Standing standing,

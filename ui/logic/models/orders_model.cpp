@@ -2,6 +2,7 @@
 #include "ui/logic/models/orders_model.h"
 
 #include "ui/logic/format.h"
+#include "ui/logic/models/booking_words.h"
 #include "ui/logic/papers/papers.h"
 
 #include <algorithm>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/format.h"
+#include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/finding_list.h"
 #include "ui/logic/papers/papers.h"
 #include "ui/logic/wording.h"
@@ -181,10 +182,6 @@ QString piecesInWords(const model::Season& season, const plan::BookingPlan& plan
                QCoreApplication::translate("Papers", " and %n more", nullptr, static_cast<int>(rest));
     }
     return all.join(QStringLiteral(", "));
-}
-
-QString standingWords(model::Standing standing) {
-    return text(std::string(model::wordOf(standing)));
 }
 
 } // namespace withy::ui

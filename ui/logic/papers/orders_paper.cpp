@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/review/orders.h"
 #include "ui/logic/format.h"
+#include "ui/logic/models/booking_words.h"
 #include "ui/logic/papers/papers.h"
 
 #include <QCoreApplication>

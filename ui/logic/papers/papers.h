@@ -23,6 +23,5 @@ std::vector<papers::Block> stemWorkings(const model::Season& season, const plan:
 
 /// "24 Supper jar, 1 Door pedestal".
 QString piecesInWords(const model::Season& season, const plan::BookingPlan& plan);
-QString standingWords(model::Standing standing);
 
 } // namespace withy::ui
