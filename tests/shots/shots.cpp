@@ -3,6 +3,7 @@
 #include "tests/window/page_walk.h"
 #include "ui/logic/fonts.h"
 #include "ui/logic/starting_seasons.h"
+#include "ui/logic/translations.h"
 
 #include <QDir>
 #include <QPixmap>
@@ -44,6 +45,7 @@ int main(int argc, char** argv) {
     QStandardPaths::setTestModeEnabled(true);
     QApplication::setApplicationName(QStringLiteral("withy-shots"));
     loadFonts();
+    installTranslations(qt, QLocale::c());
     const auto words = QApplication::arguments();
     if (words.size() < 2) {
         std::fputs("withy_shots FOLDER [demo|empty|overfull [light|dark [WIDTHxHEIGHT [TEXT_PERCENT]]]]\n",
