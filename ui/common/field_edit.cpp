@@ -90,6 +90,20 @@ void FieldEdit::setPrompt(const QString& prompt) {
     control_->setPrompt(prompt);
 }
 
+void FieldEdit::setCaption(const QString& words, const QString& tip) {
+    if (!caption_) {
+        if (words.isEmpty()) return;
+        caption_ = new TextLabel(TypeRole::caption, {}, Ink::caption, this);
+        caption_->setWordWrap(true);
+        caption_->setContentsMargins(grid(2), 0, 0, grid(1));
+        layout()->addWidget(caption_);
+    }
+    caption_->setText(words);
+    caption_->setToolTip(tip);
+    caption_->setVisible(!words.isEmpty());
+    control_->widget()->setToolTip(tip.isEmpty() ? words : tip);
+}
+
 void FieldEdit::setReadOnly(bool on) {
     readOnly_ = on;
     refill();

@@ -55,6 +55,8 @@ public:
     [[nodiscard]] QWidget* control() const; ///< what takes the focus
     void setPrompt(const QString& prompt);  ///< instead of the field's own
     void setReadOnly(bool on);
+    /// A line in the third ink below the control: where the value comes from; `tip` says more of it.
+    void setCaption(const QString& words, const QString& tip = {});
     /// With a border always; otherwise the border comes when one points at it or writes in it.
     void setBoxed(bool on);
 
@@ -81,6 +83,7 @@ private:
     const model::FieldInfo* field_;
     std::optional<std::int64_t> id_;
     std::unique_ptr<FieldControl> control_;
+    QLabel* caption_ = nullptr;
     QLabel* sentence_;
     QTimer* rest_;
     QString shown_;

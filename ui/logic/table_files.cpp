@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/table_files.h"
 
+#include "core/exchange/orders_csv.h"
 #include "core/exchange/table_csv.h"
 #include "ui/logic/format.h"
 #include "ui/logic/wording.h"
@@ -45,15 +46,23 @@ QString whatItDoes(const model::Season& season, const model::Edit& edit) {
            Files::tr(", %n read over those that are there.", nullptr, changed);
 }
 
-} // namespace
-
-QString writeTable(const model::Season& season, model::TableKind kind, const QString& path) {
-    const auto csv = QByteArray::fromStdString(exchange::exportTable(season, kind));
+QString writeText(const std::string& text, const QString& path) {
+    const auto bytes = QByteArray::fromStdString(text);
     QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(csv) != csv.size() || !file.commit())
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
         return Files::tr("%1 cannot be written: %2. Choose another folder.")
             .arg(QFileInfo(path).fileName(), file.errorString());
     return {};
+}
+
+} // namespace
+
+QString writeTable(const model::Season& season, model::TableKind kind, const QString& path) {
+    return writeText(exchange::exportTable(season, kind), path);
+}
+
+QString writeOrders(const model::Season& season, const plan::Plan& plan, const QString& path) {
+    return writeText(exchange::ordersCsv(season, plan), path);
 }
 
 TableReading readTableText(const model::Season& season, model::TableKind kind, const std::string& csv) {

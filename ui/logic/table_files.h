@@ -3,6 +3,7 @@
 
 #include "core/model/edit.h"
 #include "core/model/season.h"
+#include "core/plan/plan.h"
 
 #include <QString>
 
@@ -14,6 +15,9 @@ namespace withy::ui {
 /// Writes the table; the sentence that says why not, or an empty text. An older file of the name is only
 /// replaced when the new one is whole.
 QString writeTable(const model::Season& season, model::TableKind kind, const QString& path);
+
+/// The season's orders (core/exchange/orders_csv.h).
+QString writeOrders(const model::Season& season, const plan::Plan& plan, const QString& path);
 
 /// What a file would change: all rows or none.
 struct TableReading {

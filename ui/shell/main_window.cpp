@@ -90,6 +90,16 @@ void MainWindow::showWelcome() {
     welcome_->begin();
 }
 
+void MainWindow::restore(const store::Backup& backup) {
+    const QString path = bench().path();
+    delete view_; // the file must be closed before
+    view_ = nullptr;
+    actions_.keepFirst(ownActions_);
+    fillMenus(*menuBar(), actions_);
+    showWelcome();
+    door_.restore(path, backup);
+}
+
 void MainWindow::showSeason(std::unique_ptr<Workbench> bench) {
     delete view_;
     actions_.keepFirst(ownActions_);
@@ -115,6 +125,7 @@ void MainWindow::openLast() {
 void MainWindow::wireSeason() {
     connect(view_, &SeasonView::refused, this, [this](const QString& why) { notices_->refuse(why); });
     connect(view_, &SeasonView::said, this, [this](const QString& words) { notices_->say(words); });
+    connect(view_, &SeasonView::restoreWanted, this, &MainWindow::restore, Qt::QueuedConnection);
     connect(&bench(), &Workbench::refused, this, [this](const QString& why) { notices_->refuse(why); });
     connect(&bench(), &Workbench::changed, this, [this] {
         notices_->clear();

@@ -33,6 +33,8 @@ public:
     void showSeason(std::unique_ptr<Workbench> bench);
     /// The season that was open last, if it is still there; the welcome page otherwise.
     void openLast();
+    /// Closes the season, puts the backup in its place and shows that.
+    void restore(const withy::store::Backup& backup);
 
     /// Precondition: a season is shown.
     [[nodiscard]] Workbench& bench();

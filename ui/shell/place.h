@@ -3,6 +3,7 @@
 
 #ifndef Q_MOC_RUN // moc cannot read the table of records
 #include "core/model/edit.h"
+#include "core/store/backups.h"
 #endif
 #include "ui/logic/workbench.h"
 
@@ -37,6 +38,10 @@ Q_SIGNALS:
     void said(const QString& sentence);
     /// Please show this record, wherever it lives.
     void leadTo(const withy::model::Ref& ref);
+    /// One of its commands was asked for: please show this place.
+    void wanted();
+    /// Please close the season, put this backup in its place and open it anew.
+    void restoreWanted(const withy::store::Backup& backup);
 
 protected:
     Workbench& bench_;

@@ -3,7 +3,11 @@
 
 #include "ui/bookings/bookings_place.h"
 #include "ui/common/style.h"
+#include "ui/diary/diary_place.h"
+#include "ui/garden/garden_place.h"
 #include "ui/paint/icons.h"
+#include "ui/season/season_place.h"
+#include "ui/shed/shed_place.h"
 #include "ui/window/designs_page.h"
 #include "ui/window/old_place.h"
 
@@ -29,6 +33,14 @@ std::vector<PlaceEntry> makePlaces(Workbench& bench, QWidget* parent) {
          maker(IconName::bookings), new BookingsPlace(bench, parent)},
         {"go.designs", Words::tr("Designs"), Words::tr("How each piece is made"), maker(IconName::designs),
          new OldPlace<DesignsPage>(bench, parent)},
+        {"go.garden", Words::tr("Garden"), Words::tr("Patches in walking order, plants, walks and weather"),
+         maker(IconName::garden), new GardenPlace(bench, parent)},
+        {"go.shed", Words::tr("Shed"), Words::tr("Containers, ribbons, sundries and trays"),
+         maker(IconName::shed), new ShedPlace(bench, parent)},
+        {"go.diary", Words::tr("Diary"), Words::tr("Busy hours, helpers and the week's work"),
+         maker(IconName::diary), new DiaryPlace(bench, parent)},
+        {"go.season", Words::tr("Season"), Words::tr("Orders, settings and backups"), maker(IconName::season),
+         new SeasonPlace(bench, parent)},
     };
 }
 

@@ -58,7 +58,11 @@ void SeasonView::addPlaces(Actions& actions) {
         connect(entry.place, &Place::refused, this, &SeasonView::refused);
         connect(entry.place, &Place::said, this, &SeasonView::said);
         connect(entry.place, &Place::leadTo, this, &SeasonView::goTo);
+        connect(entry.place, &Place::restoreWanted, this, &SeasonView::restoreWanted);
         const int place = index++;
+        connect(entry.place, &Place::wanted, this, [this, place] {
+            if (stack_->currentIndex() != place) showPlace(place);
+        });
         actions.add({entry.actionId, tr("Go to %1").arg(entry.words),
                      QKeySequence(Qt::CTRL | (Qt::Key_1 + place)), entry.tip},
                     [this, place] { showPlace(place); });

@@ -44,6 +44,7 @@ Q_SIGNALS:
     void placeChanged(int index);
     void refused(const QString& sentence);
     void said(const QString& sentence);
+    void restoreWanted(const withy::store::Backup& backup);
 
 private:
     void addPlaces(Actions& actions);

@@ -71,6 +71,22 @@ Answer ratesAnswer(const model::Season& season) {
             {SeasonSay::tr("; common practice stands in for the others.")}};
 }
 
+Answer backupsAnswer(int backups, const QString& newestAge) {
+    if (backups == 0)
+        return {
+            {SeasonSay::tr("No backup yet. One is made each day the season is opened; or make one now.")}};
+    return {{SeasonSay::tr("%n backup(s)", nullptr, backups), Weight::strong},
+            {SeasonSay::tr(", the newest made %1.").arg(newestAge)}};
+}
+
+Answer tablesAnswer(const model::Season& season) {
+    std::size_t records = 0;
+    for (std::size_t kind = 0; kind < model::tableCount; ++kind)
+        records += model::sizeOf(season, static_cast<model::TableKind>(kind));
+    return {{SeasonSay::tr("%n record(s)", nullptr, count(records)), Weight::strong},
+            {SeasonSay::tr(" in %1 tables, all yours to take elsewhere.").arg(model::tableCount)}};
+}
+
 Answer acceptedAnswer(const model::Season& season) {
     if (season.acceptedFindings.empty())
         return {{SeasonSay::tr("Nothing is kept quiet: you are told of everything.")}};

@@ -13,6 +13,9 @@ Answer settingsAnswer(const model::Season& season);
 /// How many months have their figures.
 Answer normalsAnswer(const model::Season& season);
 Answer ratesAnswer(const model::Season& season);
+/// "12 backups, the newest 2 hours ago."
+Answer backupsAnswer(int backups, const QString& newestAge);
+Answer tablesAnswer(const model::Season& season);
 Answer acceptedAnswer(const model::Season& season);
 
 } // namespace withy::ui

@@ -134,6 +134,26 @@ Answer holdersAnswer(const model::Season& season, const plan::Plan& plan) {
                    uncounted(season.holders, &model::Holder::owned));
 }
 
+Answer mixesAnswer(const model::Season& season) {
+    if (season.ribbonMixes.empty())
+        return {{Shed::tr("No mix yet. One ribbon alone is a mix too: give it 100 percent.")}};
+    int uneven = 0;
+    for (const auto& mix : season.ribbonMixes) {
+        double sum = 0;
+        for (const auto& part : season.ribbonMixParts)
+            sum += part.mix == mix.id ? part.share : 0;
+        uneven += std::abs(sum - 100) > 0.01 ? 1 : 0;
+    }
+    const int mixes = static_cast<int>(season.ribbonMixes.size());
+    if (uneven == 0)
+        return {{Shed::tr("%n mix(es)", nullptr, mixes), Weight::strong},
+                {Shed::tr(", all shared out whole.")}};
+    return {{Shed::tr("%n mix(es)", nullptr, mixes), Weight::strong},
+            {QStringLiteral("; ")},
+            {Shed::tr("the shares of %n do not come to 100 percent", nullptr, uneven), Weight::asks},
+            {QStringLiteral(".")}};
+}
+
 Answer vehiclesAnswer(const model::Season& season) {
     if (season.vehicles.empty())
         return {{Shed::tr("No vehicle yet. Measure the load floor; the plate says what it may carry.")}};

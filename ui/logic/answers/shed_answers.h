@@ -13,6 +13,8 @@ Answer containersAnswer(const model::Season& season, const plan::Plan& plan);
 Answer ribbonsAnswer(const model::Season& season, const plan::Plan& plan);
 Answer sundriesAnswer(const model::Season& season, const plan::Plan& plan);
 Answer holdersAnswer(const model::Season& season, const plan::Plan& plan);
+/// Whether every mix's shares come to 100 percent.
+Answer mixesAnswer(const model::Season& season);
 Answer vehiclesAnswer(const model::Season& season);
 
 /// The most any one booking needs of it; blank when none does.

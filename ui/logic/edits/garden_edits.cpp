@@ -52,19 +52,21 @@ bool isPlantFact(std::string_view field) {
     return field != "notes" && std::find(none.begin(), none.end(), field) == none.end();
 }
 
-void markAsMine(const Season& season, Edit& edit, Id<model::Plant> plant,
-                const std::vector<std::pair<std::string_view, model::Value>>& fields) {
+void markAsMine(const Season& season, Edit& edit, const model::Plant& changed) {
+    const auto* plant = season.plants.find(changed.id);
     auto next = season.plantFacts.nextId();
-    for (const auto& [field, value] : fields) {
-        if (!isPlantFact(field)) continue;
-        const auto* old = factOf(season, plant, field);
-        const bool blank = model::isBlank(value) || value == model::Value(std::string());
-        if (blank && old) edit.erase(old->id);
-        if (blank) continue;
+    for (const auto& field : model::tableInfo(model::TableKind::plants).fields) {
+        const auto value = field.get(&changed);
+        if (!plant || !isPlantFact(field.name) || field.get(plant) == value) continue;
+        const auto* old = factOf(season, changed.id, field.name);
+        if (model::isBlank(value) || value == model::Value(std::string())) {
+            if (old) edit.erase(old->id);
+            continue;
+        }
         model::PlantFact fact;
         fact.id = old ? old->id : next;
-        fact.plant = plant;
-        fact.fact = field;
+        fact.plant = changed.id;
+        fact.fact = field.name;
         fact.basis = Basis::mine;
         if (!old) ++next.value;
         edit.put(fact);
@@ -80,7 +82,7 @@ Edit setPlantFact(const Season& season, Id<model::Plant> id, std::string_view na
     if (!field->set(&changed, value)) return Edit("field.set");
     Edit edit("field.set", {"plant", std::string(name), plant->name});
     edit.put(changed);
-    if (field->get(plant) != value) markAsMine(season, edit, id, {{name, value}});
+    markAsMine(season, edit, changed);
     return edit;
 }
 

@@ -5,8 +5,6 @@
 #include "ui/logic/edits.h"
 
 #include <functional>
-#include <utility>
-#include <vector>
 
 /// What the garden's pages change.
 namespace withy::ui::edits {
@@ -14,10 +12,9 @@ namespace withy::ui::edits {
 /// Whether a plant's field is a fact with a basis of its own (its name, looks and notes are not).
 bool isPlantFact(std::string_view field);
 
-/// Adds to an edit that gives a plant these fields: the grower's own figure needs no source, so the basis
-/// becomes "mine"; a figure taken away takes its basis with it.
-void markAsMine(const Season& season, Edit& edit, Id<model::Plant> plant,
-                const std::vector<std::pair<std::string_view, model::Value>>& fields);
+/// Adds to an edit that makes the season's plant into `changed`: the grower's own figure needs no source,
+/// so the basis of each fact that differs becomes "mine"; a figure taken away takes its basis with it.
+void markAsMine(const Season& season, Edit& edit, const model::Plant& changed);
 /// One fact of a plant, and its basis, as one step.
 Edit setPlantFact(const Season& season, Id<model::Plant> plant, std::string_view field,
                   const model::Value& value);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/edits/record_edits.h"
 
+#include "ui/logic/edits/garden_edits.h"
 #include "ui/logic/fields/field_text.h"
 #include "ui/logic/format.h"
 
@@ -60,7 +61,10 @@ Edit setFields(const Season& season, Ref ref, const Given& values) {
         const auto* field = info.field(name);
         if (!field || !setOn(*record, *field, value)) return Edit("field.set");
     }
-    return Edit(nameFor(season, ref, *first, values.front().second)).put(*record);
+    Edit edit(nameFor(season, ref, *first, values.front().second));
+    edit.put(*record);
+    if (const auto* plant = std::get_if<model::Plant>(&*record)) markAsMine(season, edit, *plant);
+    return edit;
 }
 
 void join(Edit& edit, const Edit& more) {

@@ -1,0 +1,191 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/common/sub_pages.h"
+
+#include "ui/common/answer_phrases.h"
+#include "ui/common/segments.h"
+#include "ui/paint/spacing.h"
+#include "ui/shell/actions.h"
+
+#include <QComboBox>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QSignalBlocker>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include <cstring>
+
+namespace withy::ui {
+
+namespace {
+
+QStringList wordsOf(const std::vector<SubPages::Named>& pages) {
+    QStringList words;
+    for (const auto& p : pages)
+        words << p.words;
+    return words;
+}
+
+/// A stack no larger than the page that is shown.
+class SnugStack : public QStackedWidget {
+public:
+    using QStackedWidget::QStackedWidget;
+
+    QSize sizeHint() const override {
+        return currentWidget() ? currentWidget()->sizeHint() : QStackedWidget::sizeHint();
+    }
+
+    QSize minimumSizeHint() const override {
+        return currentWidget() ? currentWidget()->minimumSizeHint() : QStackedWidget::minimumSizeHint();
+    }
+};
+
+} // namespace
+
+SubPages::SubPages(const char* place, const QString& title, const std::vector<Named>& pages, QWidget* parent)
+    : QWidget(parent)
+    , place_(QString::fromLatin1(place))
+    , pages_(pages)
+    , title_(new TextLabel(TypeRole::title, title))
+    , tools_(new SnugStack)
+    , answer_(new AnswerLabel)
+    , segments_(new Segments(tr("Page of %1").arg(title), wordsOf(pages), Segments::Look::tabs))
+    , list_(new QComboBox)
+    , stack_(new SnugStack) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(pageMargin(), grid(2), pageMargin(), grid(2));
+    column->setSpacing(grid(1));
+    auto* head = new QHBoxLayout;
+    head->setSpacing(grid(4));
+    head->addWidget(title_);
+    head->addStretch();
+    head->addWidget(tools_);
+    tools_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Maximum);
+    answer_->setObjectName(place_ + QStringLiteral(".answer"));
+    answer_->setWordWrap(true);
+    segments_->setObjectName(place_ + QStringLiteral(".pages"));
+    list_->setObjectName(place_ + QStringLiteral(".page_list"));
+    list_->setAccessibleName(tr("Page of %1").arg(title));
+    list_->addItems(wordsOf(pages));
+    column->addLayout(head);
+    column->addWidget(answer_);
+    column->addWidget(segments_);
+    column->addWidget(list_, 0, Qt::AlignLeft);
+    column->addWidget(new Rule(Rule::Kind::hair));
+    column->addWidget(stack_, 1);
+    for (int i = 0; i < static_cast<int>(pages_.size()); ++i)
+        wire(i);
+    connect(segments_, &Segments::chosen, this, &SubPages::choose);
+    connect(list_, &QComboBox::activated, this, &SubPages::choose);
+    choose(0);
+    layHead();
+}
+
+void SubPages::wire(int index) {
+    const auto& named = pages_[static_cast<std::size_t>(index)];
+    auto* page = named.page;
+    page->setObjectName(place_ + QLatin1Char('.') + QString::fromLatin1(named.id));
+    page->setAccessibleName(named.words);
+    stack_->addWidget(page);
+    tools_->addWidget(page->tools() ? page->tools() : new QWidget);
+    connect(page, &SubPage::refused, this, &SubPages::refused);
+    connect(page, &SubPage::said, this, &SubPages::said);
+    connect(page, &SubPage::leadTo, this, &SubPages::leadTo);
+    connect(page, &SubPage::wanted, this, [this, index] {
+        Q_EMIT wanted();
+        show(index);
+    });
+    connect(page, &SubPage::answerChanged, this, [this, index] {
+        if (index == current()) showAnswer();
+    });
+}
+
+void SubPages::addActions(Actions& actions) {
+    for (int i = 0; i < static_cast<int>(pages_.size()); ++i) {
+        const auto& named = pages_[static_cast<std::size_t>(i)];
+        const auto id = QStringLiteral("page.%1.%2").arg(place_, QString::fromLatin1(named.id)).toLatin1();
+        actions.add({id.constData(), tr("%1: %2").arg(title_->text(), named.words)}, [this, i] {
+            Q_EMIT wanted();
+            show(i);
+            enter();
+        });
+        named.page->addActions(actions);
+    }
+}
+
+bool SubPages::goTo(const model::Ref& ref) {
+    for (int i = 0; i < static_cast<int>(pages_.size()); ++i) {
+        if (!pages_[static_cast<std::size_t>(i)].page->goTo(ref)) continue;
+        show(i);
+        return true;
+    }
+    return false;
+}
+
+void SubPages::enter() {
+    pages_[static_cast<std::size_t>(current())].page->enter();
+}
+
+void SubPages::show(int page) {
+    segments_->setCurrent(page);
+    choose(page);
+}
+
+void SubPages::show(const char* id) {
+    for (std::size_t i = 0; i < pages_.size(); ++i) {
+        if (std::strcmp(pages_[i].id, id) == 0) show(static_cast<int>(i));
+    }
+    enter();
+}
+
+void SubPages::choose(int page) {
+    if (page != current() && !pages_[static_cast<std::size_t>(current())].page->commit()) {
+        segments_->setCurrent(current()); // what was typed is not lost: the page stays until it is mended
+        list_->setCurrentIndex(current());
+        return;
+    }
+    stack_->setCurrentIndex(page);
+    tools_->setCurrentIndex(page);
+    tools_->updateGeometry();
+    segments_->setCurrent(page);
+    const QSignalBlocker quiet(list_);
+    list_->setCurrentIndex(page);
+    showAnswer();
+}
+
+int SubPages::current() const {
+    return std::max(0, stack_->currentIndex());
+}
+
+SubPage* SubPages::page(const char* id) const {
+    for (const auto& p : pages_) {
+        if (std::strcmp(p.id, id) == 0) return p.page;
+    }
+    return nullptr;
+}
+
+void SubPages::showAnswer() {
+    answer_->setPhrases(phrasesOf(pages_[static_cast<std::size_t>(current())].page->answer()));
+}
+
+void SubPages::layHead() {
+    const bool narrow = segments_->sizeHint().width() > width() - 2 * pageMargin();
+    const bool hadFocus = segments_->isAncestorOf(focusWidget()) || list_->hasFocus();
+    segments_->setVisible(!narrow);
+    list_->setVisible(narrow);
+    if (hadFocus && narrow) list_->setFocus();
+}
+
+void SubPages::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    layHead();
+}
+
+void SubPages::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() != QEvent::StyleChange && event->type() != QEvent::FontChange) return;
+    layout()->setContentsMargins(pageMargin(), grid(2), pageMargin(), grid(2));
+    layHead();
+}
+
+} // namespace withy::ui

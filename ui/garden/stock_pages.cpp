@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/garden/stock_pages.h"
+
+#include "ui/logic/answers/garden_answers.h"
+
+#include <QCoreApplication>
+
+namespace withy::ui {
+
+namespace {
+
+struct Say {
+    Q_DECLARE_TR_FUNCTIONS(StockPages)
+};
+
+} // namespace
+
+RecordPage* pastBloomsPage(Workbench& bench) {
+    RecordPageSpec spec;
+    spec.id = "garden.past_blooms";
+    spec.name = Say::tr("First cuts of past years");
+    spec.emptyWords = Say::tr("No past year yet. When was the first stem cut? One date a plant is a start.");
+    spec.findPrompt = Say::tr("Find a plant or patch");
+    spec.newWords = Say::tr("&New first cut");
+    spec.answer = [&bench] { return pastBloomsAnswer(bench.season()); };
+    spec.table.kind = model::TableKind::pastBlooms;
+    spec.table.columns = {"plant", "patch", "first_cut", "last_cut", "stems"};
+    spec.table.sortField = "first_cut";
+    return new RecordPage(bench, spec);
+}
+
+RecordPage* stockPage(Workbench& bench) {
+    RecordPageSpec spec;
+    spec.id = "garden.stock";
+    spec.name = Say::tr("Stems in the store");
+    spec.emptyWords = Say::tr("Nothing stands in the store.");
+    spec.findPrompt = Say::tr("Find a plant or supplier");
+    spec.newWords = Say::tr("&New lot");
+    spec.answer = [&bench] { return stockAnswer(bench.season(), bench.today()); };
+    spec.table.kind = model::TableKind::stockLots;
+    spec.table.columns = {"plant",  "stems",     "origin",   "ready_from",
+                          "use_by", "unit_cost", "supplier", "home_grown"};
+    spec.table.sortField = "ready_from";
+    return new RecordPage(bench, spec);
+}
+
+} // namespace withy::ui

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/season/accepted_page.h"
+
+#include "ui/logic/answers/season_answers.h"
+#include "ui/logic/edits/season_edits.h"
+#include "ui/shell/actions.h"
+
+#include <QPushButton>
+
+namespace withy::ui {
+
+namespace {
+
+RecordPageSpec specOf(Workbench& bench) {
+    RecordPageSpec spec;
+    spec.id = "season.accepted";
+    spec.name = AcceptedPage::tr("Warnings kept quiet");
+    spec.emptyWords = AcceptedPage::tr("Nothing is kept quiet: you are told of everything.");
+    spec.answer = [&bench] { return acceptedAnswer(bench.season()); };
+    spec.table.kind = model::TableKind::acceptedFindings;
+    spec.table.columns = {"finding", "facts", "accepted_on"};
+    spec.table.sortField = "accepted_on";
+    spec.table.newestFirst = true;
+    spec.table.addRow = false;
+    return spec;
+}
+
+} // namespace
+
+AcceptedPage::AcceptedPage(Workbench& bench, QWidget* parent)
+    : RecordPage(bench, specOf(bench), parent), again_(new QPushButton(tr("&Tell me again"))) {
+    again_->setObjectName(QStringLiteral("season.accepted.again_button"));
+    again_->setToolTip(tr("The chosen warnings speak again"));
+    addTool(again_);
+    table().setEditTriggers(QAbstractItemView::NoEditTriggers);
+    connect(again_, &QPushButton::clicked, this, &AcceptedPage::tellAgain);
+    connect(this, &RecordPage::chosen, this,
+            [this](std::optional<std::int64_t> id) { again_->setEnabled(id.has_value()); });
+    again_->setEnabled(chosenId().has_value());
+}
+
+void AcceptedPage::addActions(Actions& actions) {
+    actions.add({"season.accepted.again", tr("Tell me again of the chosen warnings")}, [this] {
+        Q_EMIT wanted();
+        tellAgain();
+    });
+}
+
+void AcceptedPage::tellAgain() {
+    const auto words = bench_.apply(edits::tellAgain(bench_.season(), table().chosenIds()));
+    Q_EMIT refused(words);
+}
+
+} // namespace withy::ui

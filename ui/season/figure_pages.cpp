@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/season/figure_pages.h"
+
+#include "ui/logic/answers/season_answers.h"
+
+#include <QCoreApplication>
+
+namespace withy::ui {
+
+namespace {
+
+struct Say {
+    Q_DECLARE_TR_FUNCTIONS(FigurePages)
+};
+
+} // namespace
+
+RecordPage* normalsPage(Workbench& bench) {
+    RecordPageSpec spec;
+    spec.id = "season.months";
+    spec.name = Say::tr("Usual least and most by month");
+    spec.emptyWords = Say::tr("None yet. The nearest weather station publishes all twelve.");
+    spec.newWords = Say::tr("&New month");
+    spec.answer = [&bench] { return normalsAnswer(bench.season()); };
+    spec.table.kind = model::TableKind::monthNormals;
+    spec.table.columns = {"month", "min_celsius", "max_celsius"};
+    spec.table.sortField = "month";
+    return new RecordPage(bench, spec);
+}
+
+RecordPage* ratesPage(Workbench& bench) {
+    RecordPageSpec spec;
+    spec.id = "season.rates";
+    spec.name = Say::tr("Times of work");
+    spec.emptyWords = Say::tr("None of your own yet: common practice stands in for all of them.");
+    spec.newWords = Say::tr("&New time");
+    spec.answer = [&bench] { return ratesAnswer(bench.season()); };
+    spec.table.kind = model::TableKind::rates;
+    spec.table.columns = {"work", "minutes", "basis", "note"};
+    spec.table.sortField = "work";
+    return new RecordPage(bench, spec);
+}
+
+} // namespace withy::ui
