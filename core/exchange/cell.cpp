@@ -133,11 +133,10 @@ std::string limitText(const FieldInfo& field, double limit, int moneyDigits) {
 }
 
 std::optional<std::int64_t> readId(std::string_view text) {
-    constexpr std::int64_t largest = (std::int64_t{1} << 53) - 1;
     std::int64_t n = 0;
     const char* const end = text.data() + text.size();
     const auto [stopped, error] = std::from_chars(text.data(), end, n);
-    if (error != std::errc{} || stopped != end || n < 1 || n > largest) return std::nullopt;
+    if (error != std::errc{} || stopped != end || n < 1 || n > model::mostId) return std::nullopt;
     return n;
 }
 

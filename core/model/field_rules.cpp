@@ -81,7 +81,7 @@ std::string keyOf(const std::vector<const FieldInfo*>& fields, const void* recor
 } // namespace
 
 void checkFields(const TableInfo& table, std::int64_t id, const void* record, Problems& problems) {
-    if (id <= 0) {
+    if (id <= 0 || id > mostId) {
         problems.push_back({ProblemCode::badId, std::string(table.name), id, "id", std::to_string(id), {}});
     }
     for (const auto& f : table.fields) {

@@ -6,10 +6,14 @@
 #include <algorithm>
 #include <atomic>
 #include <cstddef>
+#include <cstdint>
 #include <memory>
 #include <vector>
 
 namespace withy::model {
+
+/// The largest id a record may bear: what a spreadsheet or JSON still holds to the last digit.
+inline constexpr std::int64_t mostId = (std::int64_t{1} << 53) - 1;
 
 /// Records of one kind in order of id. Copies share their rows until one of them changes, so that a
 /// Season is a cheap value and "did this table change?" is one pointer comparison (see sameRowsAs).
@@ -72,8 +76,13 @@ public:
 
     [[nodiscard]] bool sameRowsAs(const Table& other) const { return rows_ == other.rows_; }
 
-    /// The id after the largest there is.
-    [[nodiscard]] Id<R> nextId() const { return Id<R>(empty() ? 1 : rows_->back()->id.value + 1); }
+    /// The first of at least a million ids that are free: after the largest there is, or, where that
+    /// one is near the end of all ids, within the widest gap.
+    [[nodiscard]] Id<R> nextId() const {
+        constexpr std::int64_t room = 1'000'000;
+        const std::int64_t last = empty() ? 0 : rows_->back()->id.value;
+        return Id<R>(last <= mostId - room ? last + 1 : startOfWidestGap());
+    }
 
     void put(R record) {
         auto& rows = own();
@@ -96,6 +105,20 @@ private:
     static auto lowerBound(Rows& rows, Id<R> id) {
         return std::lower_bound(rows.begin(), rows.end(), id,
                                 [](const Row& row, Id<R> wanted) { return row->id < wanted; });
+    }
+
+    /// Wide whatever the ids are: a season of n records leaves a gap of at least mostId / (n + 1).
+    [[nodiscard]] std::int64_t startOfWidestGap() const {
+        std::int64_t start = 1, widest = 0, before = 0;
+        for (const auto& row : *rows_) {
+            const std::int64_t gap = row->id.value - before - 1;
+            if (gap > widest) {
+                widest = gap;
+                start = before + 1;
+            }
+            before = row->id.value;
+        }
+        return start;
     }
 
     std::vector<Row>& own() {

@@ -3,6 +3,8 @@
 
 #include <gmock/gmock.h>
 
+#include <limits>
+
 namespace withy::model {
 
 using namespace sample;
@@ -32,6 +34,22 @@ TEST(Edit, ThatChangesNothingIsEmpty) {
     EXPECT_TRUE(same.done.empty());
     EXPECT_TRUE(same.inverse.empty());
     EXPECT_TRUE(same.season.plants.sameRowsAs(s.plants));
+}
+
+TEST(Edit, IdsHaveAnEnd) {
+    const auto s = with(season(), Edit("x").put(plant(7, "Zinnia")).put(plant(mostId, "Dahlia")));
+    EXPECT_EQ(s.plants.nextId().value, 8) << "the widest gap begins after 7";
+    const auto full = with(s, Edit("x").put(plant(mostId - 5, "Aster")).put(plant(mostId / 2, "Phlox")));
+    const auto next = full.plants.nextId().value;
+    EXPECT_EQ(full.plants.find(Id<Plant>(next)), nullptr);
+    EXPECT_EQ(full.plants.find(Id<Plant>(next + 1'000'000)), nullptr);
+    EXPECT_TRUE(apply(full, Edit("x").put(plant(next, "Stock"))).ok());
+    for (const std::int64_t id : {mostId + 1, std::numeric_limits<std::int64_t>::max(), std::int64_t{0}}) {
+        const auto refused = apply(s, Edit("x").put(plant(id, "Stock")));
+        ASSERT_FALSE(refused.ok()) << id;
+        EXPECT_EQ(refused.error().front().code, ProblemCode::badId);
+        EXPECT_EQ(refused.error().front().value, std::to_string(id));
+    }
 }
 
 TEST(Edit, IsAllOrNothing) {

@@ -114,7 +114,8 @@ private:
         case ProblemCode::emptyFile:
             return tr("there is nothing in the file, not even a header row.");
         case ProblemCode::badId:
-            return tr("“%1” is not a record number. Use whole numbers from 1, or leave it blank.")
+            return tr("“%1” is not a record number. Use whole numbers from 1 to 9,007,199,254,740,991, or "
+                      "leave it blank.")
                 .arg(value());
         default:
             return tr("it is not right.");
