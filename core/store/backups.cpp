@@ -74,6 +74,7 @@ Backup Backups::make(const QString& season, const QDateTime& at) const {
     const Doing doing{Attempt::backUp, truePath(season)};
     inspectHeader(doing.path, versions_.latest(), doing);
     makeFolder(folder_, doing);
+    removeLeftParts(folder_);
     Backup made;
     made.at = at.toUTC();
     const auto pathAt = [&] {

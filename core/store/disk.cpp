@@ -10,12 +10,15 @@
 #include <utility>
 
 #include <fcntl.h>
+#include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
 namespace withy::store {
 
 namespace {
+
+const auto partName = QStringLiteral(".withy-part");
 
 const auto sideSuffixes = {QLatin1String("-journal"), QLatin1String("-wal"), QLatin1String("-shm")};
 
@@ -28,6 +31,21 @@ StoreFault faultOf(QFileDevice::FileError error) {
     default:
         return StoreFault::cannotWrite;
     }
+}
+
+/// The path still leads to the file that is open.
+bool isStill(int fd, const QString& path) {
+    struct stat open {
+    }, named{};
+
+    return ::fstat(fd, &open) == 0 && ::stat(QFile::encodeName(path).constData(), &named) == 0 &&
+           open.st_dev == named.st_dev && open.st_ino == named.st_ino;
+}
+
+bool isOurs(int fd) {
+    struct stat status {};
+
+    return ::fstat(fd, &status) == 0 && S_ISREG(status.st_mode) && status.st_uid == ::geteuid();
 }
 
 /// Forces a file or folder to the disk.
@@ -57,11 +75,13 @@ void renameFile(const QString& from, const QString& to, const Doing& doing) {
 FileBeside::FileBeside(const QString& target, Doing doing) : target_(target), doing_(std::move(doing)) {
     const QFileInfo info(target_);
     if (!info.dir().exists()) doing_.fail(StoreFault::notThere, "no such folder");
-    // Short, so that a name as long as the system allows still has a neighbour; Qt adds six letters.
-    QTemporaryFile file(info.dir().filePath(QStringLiteral(".withy-part")));
-    file.setAutoRemove(false);
-    if (!file.open()) doing_.fail(faultOf(file.error()), file.errorString().toStdString());
-    path_ = file.fileName();
+    do { // once more when another program took it for a left one before it was locked
+        // Short, so that a name as long as the system allows still has a neighbour; Qt adds six letters.
+        held_ = std::make_unique<QTemporaryFile>(info.dir().filePath(partName));
+        held_->setAutoRemove(false);
+        if (!held_->open()) doing_.fail(faultOf(held_->error()), held_->errorString().toStdString());
+        path_ = held_->fileName();
+    } while (::flock(held_->handle(), LOCK_EX) == 0 && !isStill(held_->handle(), path_));
 }
 
 FileBeside::~FileBeside() {
@@ -69,6 +89,22 @@ FileBeside::~FileBeside() {
     QFile::remove(path_);
     for (const auto& side : sideFilesOf(path_))
         QFile::remove(side);
+}
+
+void removeLeftParts(const QString& folder) {
+    const auto names = QDir(folder).entryList({partName + QStringLiteral(".??????")},
+                                              QDir::Files | QDir::Hidden | QDir::NoSymLinks);
+    for (const auto& name : names) {
+        const QString path = QDir(folder).filePath(name);
+        const int fd = ::open(QFile::encodeName(path).constData(), O_RDONLY | O_CLOEXEC | O_NOFOLLOW);
+        if (fd < 0) continue;
+        if (isOurs(fd) && ::flock(fd, LOCK_EX | LOCK_NB) == 0 && isStill(fd, path)) {
+            QFile::remove(path);
+            for (const auto& side : sideFilesOf(path))
+                QFile::remove(side);
+        }
+        ::close(fd);
+    }
 }
 
 void FileBeside::publish(Existing existing) {

@@ -9,6 +9,8 @@
 #include <memory>
 #include <vector>
 
+class QTemporaryFile;
+
 /// Files around the season: made private, made whole, never over another by accident.
 namespace withy::store {
 
@@ -17,7 +19,8 @@ enum class Existing {
     replace, ///< it is replaced, in one step
 };
 
-/// A new empty file beside `target`, readable by its owner only; gone again unless published.
+/// A new empty file beside `target`, readable by its owner only; gone again unless published. While it
+/// lives it bears a lock of the system's, which dies with the program: see removeLeftParts.
 class FileBeside {
 public:
     FileBeside(const QString& target, Doing doing);
@@ -34,7 +37,12 @@ private:
     QString target_;
     QString path_;
     Doing doing_;
+    std::unique_ptr<QTemporaryFile> held_; ///< bears the lock
 };
+
+/// Takes away what a FileBeside in this folder left behind when its program was killed: only files so
+/// named, of this user, that no living program holds. Best effort; says nothing.
+void removeLeftParts(const QString& folder);
 
 /// The right to write a season: `<file>.lock` beside it. A lock left by a program that died, even by
 /// kill -9, does not count. Throws lockedBy or readOnly.

@@ -113,6 +113,7 @@ SeasonFile SeasonFile::create(const QString& path, const model::Season& initial,
     if (!QFileInfo(QFileInfo(held->path).path()).isDir()) doing.fail(StoreFault::notThere, "no such folder");
     mustBeLawful(initial, doing);
     held->lock = std::make_unique<WriteLock>(held->path, doing);
+    removeLeftParts(QFileInfo(held->path).path());
     writeFresh(held->path, initial, existing, options, doing);
     held->connect(options, doing);
     return SeasonFile(std::move(held));
@@ -129,6 +130,7 @@ SeasonFile SeasonFile::open(const QString& path, Mode mode, const OpenOptions& o
         return SeasonFile(std::move(held));
     }
     held->lock = std::make_unique<WriteLock>(held->path, doing);
+    removeLeftParts(QFileInfo(held->path).path());
     mustBeWritable(held->path, doing);
     if (header.interrupted) recover(held->path, doing);
     const int version = checkFile(held->path, options.versions, doing);

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/store/kill_child.h"
 
+#include "core/store/disk.h"
 #include "core/store/season_file.h"
 
+#include <QFile>
 #include <QThread>
 
 #include <cstdio>
@@ -50,6 +52,14 @@ int editUntilKilled(const QString& path, unsigned long restMs) {
         std::fflush(stdout);
         if (restMs > 0) QThread::msleep(restMs);
     }
+}
+
+int holdPart(const QString& path) {
+    const store::FileBeside part(path, {store::Attempt::create, path});
+    std::printf("%s\n", QFile::encodeName(part.path()).constData());
+    std::fflush(stdout);
+    QThread::sleep(60);
+    return 1;
 }
 
 } // namespace withy::test

@@ -15,5 +15,7 @@ int lastEdit(const model::Season& season);
 /// commit() has returned. Does not come back by itself. Rests so long after each; without a rest the
 /// file is locked for most of the time, as no hand at a window would keep it.
 int editUntilKilled(const QString& path, unsigned long restMs);
+/// Begins a file beside `path`, says its name and waits to be killed.
+int holdPart(const QString& path);
 
 } // namespace withy::test

@@ -30,5 +30,7 @@ int main(int argc, char** argv) {
     if (argc == 4 && std::string(argv[1]) == "--edit-until-killed")
         return withy::test::editUntilKilled(QString::fromLocal8Bit(argv[2]),
                                             std::strtoul(argv[3], nullptr, 10));
+    if (argc == 3 && std::string(argv[1]) == "--hold-part")
+        return withy::test::holdPart(QString::fromLocal8Bit(argv[2]));
     return RUN_ALL_TESTS();
 }
