@@ -2,6 +2,7 @@
 #include "app/cli/commands.h"
 
 #include "app/cli/season_access.h"
+#include "core/exchange/orders_csv.h"
 #include "core/exchange/table_csv.h"
 #include "core/model/schema.h"
 #include "core/papers/text_render.h"
@@ -18,6 +19,8 @@
 #include <QDateTime>
 #include <QFileInfo>
 #include <QTextStream>
+
+#include <cstdio>
 
 namespace withy::cli {
 
@@ -163,6 +166,17 @@ int exportTo(const std::string& tableName, const std::string& season, const std:
     if (!file) return dataAtFault;
     const auto text = exchange::exportTable(file->season(), info->kind);
     return writeAll(csv, QByteArray::fromStdString(text)) ? done : dataAtFault;
+}
+
+int orders(const std::string& season, const std::string& csv) {
+    auto file = open(season, SeasonFile::Mode::read);
+    if (!file) return dataAtFault;
+    const auto text =
+        exchange::ordersCsv(file->season(), review::seasonOrders(file->season(), plan::plan(file->season())));
+    if (csv != "-") return writeAll(csv, QByteArray::fromStdString(text)) ? done : dataAtFault;
+    return std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0
+               ? done
+               : dataAtFault;
 }
 
 int check(const std::string& path) {

@@ -17,6 +17,8 @@ int paper(const std::string& kind, const std::string& season, std::optional<std:
 int plan(const std::string& season, std::optional<std::int64_t> booking, const std::string& today, bool json);
 int import(const std::string& table, const std::string& season, const std::string& csv);
 int exportTo(const std::string& table, const std::string& season, const std::string& csv);
+/// The orders as CSV to the file, or to standard output for "-".
+int orders(const std::string& season, const std::string& csv);
 int check(const std::string& file);
 
 } // namespace withy::cli

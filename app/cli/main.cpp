@@ -54,6 +54,11 @@ void addCommands(CLI::App& app, Call& c) {
             c.code = in ? cli::import(c.table, c.season, c.csv) : cli::exportTo(c.table, c.season, c.csv);
         });
     }
+    auto* orders = app.add_subcommand("orders", "Write the season's orders as CSV");
+    orders->add_option("--season", c.season)->required();
+    orders->add_option("--out", c.out, "a file, or - for standard output")->required();
+    orders->callback([&c] { c.code = cli::orders(c.season, c.out); });
+
     auto* check = app.add_subcommand("check", "Look over a season file without changing it");
     check->add_option("file", c.file)->required();
     check->callback([&c] { c.code = cli::check(c.file); });

@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/csv.h"
+#include "ui/logic/starting_seasons.h"
+
 #include <QDir>
 #include <QFile>
 #include <QProcess>
@@ -93,6 +96,55 @@ TEST_F(CommandLine, PlansASeasonMadeOnlyOfCsv) {
     EXPECT_THAT(said.out, testing::HasSubstr("\"stems_to_cut\": 80")); // 72 + 8, in tens
 }
 
+TEST_F(CommandLine, WritesTheOrdersAsCsv) {
+    ASSERT_EQ(call("new d.withy --demo").code, 0);
+    ASSERT_EQ(call("orders --season d.withy --out orders.csv").code, 0);
+    QFile f(folder_.filePath(QStringLiteral("orders.csv")));
+    ASSERT_TRUE(f.open(QIODevice::ReadOnly));
+    const auto text = f.readAll().toStdString();
+    EXPECT_EQ(call("orders --season d.withy --out -").out, text);
+    const auto rows = exchange::parseCsv(text).value();
+    const auto season = ui::demoSeason();
+    const auto digits = minorDigits(season.theSettings().currency).value();
+    const auto column = [&](const char* name) {
+        for (std::size_t i = 0; i < rows.front().fields.size(); ++i)
+            if (rows.front().fields[i].text == name) return i;
+        ADD_FAILURE() << name;
+        return std::size_t{0};
+    };
+    ASSERT_EQ(rows.size(), season.bookings.size() + 1);
+    std::string before;
+    bool lost = false;
+    for (std::size_t row = 1; row < rows.size(); ++row) {
+        const auto cell = [&](const char* name) { return rows[row].fields[column(name)].text; };
+        const Id<model::Booking> id(std::stoll(cell("booking")));
+        SCOPED_TRACE(cell("title"));
+        const auto& b = *season.bookings.find(id);
+        EXPECT_EQ(cell("title"), b.title);
+        EXPECT_EQ(cell("date"), b.eventStart.day.iso());
+        // By hand, not by the plan: pieces, and price by pieces, summed over the booking's lines.
+        std::int64_t pieces = 0;
+        Money asked;
+        for (const auto& line : season.lines) {
+            if (line.booking != id) continue;
+            pieces += line.pieces.value;
+            const auto price = line.unitPrice ? line.unitPrice : season.designs.find(line.design)->price;
+            if (price) asked += Money{price->minor * line.pieces.value};
+        }
+        EXPECT_EQ(cell("pieces"), std::to_string(pieces));
+        if (b.giftShare == 0) {
+            EXPECT_EQ(cell("asked"), plainAmount(asked, digits));
+        }
+        if (b.standing == model::Standing::lost) {
+            lost = true;
+        } else {
+            EXPECT_FALSE(lost) << "lost ones come last";
+            EXPECT_LE(before, cell("date"));
+            before = cell("date");
+        }
+    }
+}
+
 TEST_F(CommandLine, SaysWhatIsWrongAndHowToMendIt) {
     struct Case {
         const char* words;
@@ -122,6 +174,9 @@ TEST_F(CommandLine, SaysWhatIsWrongAndHowToMendIt) {
         {"import plant --season d.withy unknown.csv", 1, "no column"},
         {"import sheep --season d.withy wrong.csv", 2, "no table"},
         {"import plant --season d.withy none.csv", 2, "cannot be read"},
+        {"orders --season none.withy --out o.csv", 1, "no file"},
+        {"orders --season d.withy --out nowhere/o.csv", 1, "cannot be written"},
+        {"orders --season d.withy", 2, "--out"},
         {"nonsense", 2, ""},
     };
     for (const auto& c : cases) {
