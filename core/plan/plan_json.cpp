@@ -222,7 +222,7 @@ std::string planJson(const model::Season& season, const Plan& plan, std::optiona
     json.key("designs").beginArray();
     for (const auto& [id, design] : plan.designs) {
         if (!only || std::any_of(plan.bookings.at(*only)->lines.begin(), plan.bookings.at(*only)->lines.end(),
-                                 [&](const LinePlan& l) { return l.design == id; }))
+                                 [&, wanted = id](const LinePlan& l) { return l.design == wanted; }))
             writeDesign(json, season, *design);
     }
     json.endArray().key("bookings").beginArray();
