@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/window/booking_tabs_fixture.h"
+#include "ui/bookings/tabs/kit_tab.h"
+#include "ui/bookings/tabs/money_tab.h"
+#include "ui/bookings/tabs/run_up_tab.h"
+#include "ui/bookings/tabs/sheet_table.h"
+#include "ui/common/text_label.h"
+
+#include <QLineEdit>
+#include <QPushButton>
+
+#include <gmock/gmock.h>
+
+namespace withy::ui {
+
+namespace {
+
+class OtherTabs : public TabTest {
+protected:
+    void SetUp() override { openBench(demoSeason()); }
+
+    QString answer(const char* name) {
+        return part<AnswerLabel>(QString::fromUtf8(name) + QStringLiteral(".answer"))->plainWords();
+    }
+};
+
+TEST_F(OtherTabs, RunUpTellsTheDaysWithBusyHoursInTheirPlace) {
+    showTab<RunUpTab>();
+    EXPECT_TRUE(answer("runUp").startsWith(QStringLiteral("It fits. Make up from Fri 10 Sep at 14:30")))
+        << answer("runUp").toStdString(); // the booking's own "make from"
+    auto& friday = *part<SheetTable>(QStringLiteral("runUp.day1"));
+    QString before;
+    bool busy = false;
+    bool waits = false;
+    for (const auto& row : friday.sheet().rows) {
+        EXPECT_LE(before, row.cells[0].words) << row.name.toStdString(); // "HH:MM" sorts as time does
+        before = row.cells[0].words;
+        busy = busy || (row.look == RowLook::busy && row.name == QStringLiteral("Dentist"));
+        waits = waits || row.look == RowLook::waiting;
+    }
+    EXPECT_TRUE(busy);
+    EXPECT_TRUE(waits);
+}
+
+TEST_F(OtherTabs, MinutesOpenTheirWorkingAndLeadToTheDesign) {
+    showTab<RunUpTab>();
+    FigureButton* making = nullptr;
+    for (auto* figure : holder_->findChildren<FigureButton*>())
+        if (figure->accessibleName().contains(QStringLiteral("Make up 24 x Supper jar"))) making = figure;
+    ASSERT_NE(making, nullptr);
+    EXPECT_EQ(making->text(), QStringLiteral("144")); // 24 at 6 minutes
+    making->setFocus();
+    QTest::keyClick(making, Qt::Key_Return);
+    auto* lead = holder_->findChild<WorkingPanel*>()->lead();
+    ASSERT_NE(lead, nullptr);
+    QTest::keyClick(lead, Qt::Key_Space);
+    ASSERT_TRUE(led_);
+    EXPECT_EQ(led_->table, model::TableKind::designs);
+}
+
+TEST_F(OtherTabs, AMissingCountIsTypedInTheKitItself) {
+    auto season = demoSeason();
+    auto jar = *season.containers.find(Id<model::Container>(1));
+    jar.owned.reset();
+    season.containers.put(jar);
+    openBench(season);
+    showTab<KitTab>();
+    EXPECT_TRUE(answer("kit").contains(QStringLiteral("nobody has counted yet")))
+        << answer("kit").toStdString();
+    auto* field = part<SheetTable>(QStringLiteral("kit.group0"))->findChild<QLineEdit*>();
+    ASSERT_NE(field, nullptr);
+    field->setFocus();
+    QTest::keyClicks(field, QStringLiteral("20"));
+    QTest::keyClick(field, Qt::Key_Return);
+    settle();
+    EXPECT_EQ(bench_->season().containers.find(jar.id)->owned, 20);
+    EXPECT_TRUE(answer("kit").startsWith(QStringLiteral("Short: 4 Honey jar"))) // 24 needed
+        << answer("kit").toStdString();
+}
+
+TEST_F(OtherTabs, MoneyAddsUpAndSaysItInASentence) {
+    showTab<MoneyTab>();
+    const auto& m = *bench_->plan().bookings.at(supper)->money;
+    const auto& s = bench_->season().theSettings();
+    EXPECT_TRUE(answer("money").startsWith(amount(m.split.asked, s) + QStringLiteral(" to pay")))
+        << answer("money").toStdString();
+    EXPECT_TRUE(answer("money").contains(QStringLiteral("£33.70 paid")))
+        << answer("money").toStdString(); // the demo's deposit
+    for (const auto* label : holder_->findChildren<QLabel*>())
+        EXPECT_FALSE(label->text().contains(QStringLiteral("tax"), Qt::CaseInsensitive));
+}
+
+TEST_F(OtherTabs, APriceIsTypedInItsRow) {
+    showTab<MoneyTab>();
+    auto* field = part<SheetTable>(QStringLiteral("money.prices"))->findChild<QLineEdit*>();
+    ASSERT_NE(field, nullptr);
+    field->setFocus();
+    field->selectAll();
+    QTest::keyClicks(field, QStringLiteral("10"));
+    QTest::keyClick(field, Qt::Key_Return);
+    settle();
+    const auto first = bench_->plan().bookings.at(supper)->lines.front().line;
+    EXPECT_EQ(bench_->season().lines.find(first)->unitPrice, Money{1000});
+}
+
+TEST_F(OtherTabs, PicturesForAPersonToJudge) {
+    struct Look {
+        const char* suffix;
+        QSize size;
+        Theme theme;
+        double points;
+    };
+
+    const Look looks[] = {{"light-1280", {868, 560}, Theme::light, 10.5},
+                          {"dark-1280", {868, 560}, Theme::dark, 10.5},
+                          {"light-1920", {1480, 840}, Theme::light, 10.5},
+                          {"150", {960, 560}, Theme::light, 15.75}};
+    for (const auto& look : looks) {
+        SCOPED_TRACE(look.suffix);
+        showTab<RunUpTab>(look.size, look.theme, look.points);
+        picture(("runup-" + std::string(look.suffix) + ".png").c_str());
+        showTab<KitTab>(look.size, look.theme, look.points);
+        picture(("kit-" + std::string(look.suffix) + ".png").c_str());
+        showTab<MoneyTab>(look.size, look.theme, look.points);
+        picture(("money-" + std::string(look.suffix) + ".png").c_str());
+        for (const auto* label : holder_->findChildren<TextLabel*>())
+            if (label->isVisible() && !label->wordWrap()) {
+                EXPECT_GE(label->width(), label->sizeHint().width()) << label->text().toStdString();
+            }
+    }
+    applyStyle(*qApp, Theme::light, 10.5);
+}
+
+} // namespace
+
+} // namespace withy::ui
