@@ -15,7 +15,8 @@ protected:
     static constexpr Id<model::Booking> supper{1};
 
     void openBench(const model::Season& season) {
-        auto file = store::SeasonFile::create(folder_.filePath(QStringLiteral("tabs%1.withy").arg(++files_)), season);
+        auto file =
+            store::SeasonFile::create(folder_.filePath(QStringLiteral("tabs%1.withy").arg(++files_)), season);
         bench_ = std::make_unique<Workbench>(std::move(file), Day::fromYmd(2027, 9, 6));
         bench_->waitForPlan();
     }

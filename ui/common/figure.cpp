@@ -15,7 +15,19 @@ namespace withy::ui {
 namespace {
 
 QStringList wordsOf(const FigureFacts& facts) {
-    return facts.words.isEmpty() ? lines(facts.working) : facts.words;
+    return facts.words.isEmpty() ? grouped(lines(facts.working), facts.working) : facts.words;
+}
+
+/// What a line comes to is strong.
+QWidget* lineOf(const QString& words) {
+    auto* line = new AnswerLabel;
+    line->setType(TypeRole::text);
+    const auto at = words.lastIndexOf(QStringLiteral("= "));
+    if (at < 0)
+        line->setPhrases({{words, {}}});
+    else
+        line->setPhrases({{words.left(at), {}}, {words.mid(at), Phrase::Weight::strong}});
+    return line;
 }
 
 } // namespace
@@ -25,6 +37,13 @@ FigureButton::FigureButton(QWidget* parent) : QToolButton(parent) {
     setCheckable(true);
     setFocusPolicy(Qt::StrongFocus);
     connect(this, &QToolButton::toggled, this, &FigureButton::opened);
+}
+
+QSize FigureButton::sizeHint() const {
+    ensurePolished();
+    const QFontMetrics metrics(property("quiet").toBool() ? typeFont(TypeRole::text)
+                                                          : typeFont(TypeRole::strong));
+    return {metrics.horizontalAdvance(text()) + 2 * focusRing + 2, metrics.height() + 2 * focusRing};
 }
 
 void FigureButton::keyPressEvent(QKeyEvent* event) {
@@ -59,11 +78,8 @@ void WorkingPanel::setFacts(const FigureFacts& facts) {
         delete item;
     }
     lead_ = nullptr;
-    for (int i = 0; i < words.size(); ++i) {
-        auto* line = new TextLabel(i + 1 == words.size() ? TypeRole::strong : TypeRole::text, words[i]);
-        line->setWordWrap(true);
-        rows_->addWidget(line);
-    }
+    for (const auto& line : words)
+        rows_->addWidget(lineOf(line));
     if (!facts.leadsTo) return;
     lead_ = new QPushButton(facts.leadWords.isEmpty() ? tr("Change it") : facts.leadWords);
     lead_->setObjectName(QStringLiteral("working.lead"));

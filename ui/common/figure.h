@@ -36,6 +36,11 @@ public:
 
     [[nodiscard]] const FigureFacts& facts() const { return facts_; }
 
+    /// Just its words, so that the dots run close below them and figures stand in one column.
+    [[nodiscard]] QSize sizeHint() const override;
+
+    [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+
 Q_SIGNALS:
     /// Asked to open or shut: the row shows a WorkingPanel below itself.
     void opened(bool open);

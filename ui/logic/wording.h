@@ -27,6 +27,9 @@ QString fieldWords(const std::string& field);
 QStringList lines(const Working& working);
 /// The same with sums of money in the season's currency.
 QStringList lines(const Working& working, const model::Settings& settings);
+/// The lines of a working with what makes one result on one line, where it fits: "24 pieces × 3 stems a piece
+/// = 72 stems, need". `lines` are those of `working`, one each.
+QStringList grouped(const QStringList& lines, const Working& working);
 QString basisWords(Basis basis);
 
 } // namespace withy::ui

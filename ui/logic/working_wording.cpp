@@ -87,7 +87,10 @@ public:
     static QString figureAndKey(const WorkingLine& l, const model::Settings* settings) {
         const QString key = text(l.what);
         const QString unit = unitWord(l.unit);
-        if (!unit.isEmpty() && key.startsWith(unit)) return number(l.value) + QLatin1Char(' ') + key;
+        if (!unit.isEmpty() && key.startsWith(unit)) {
+            const bool one = l.value == 1 && unit != QLatin1String("minutes");
+            return number(l.value) + QLatin1Char(' ') + (one ? unit.chopped(1) + key.mid(unit.size()) : key);
+        }
         if (l.unit == Unit::count && (key == QLatin1String("count") || key.isEmpty())) return number(l.value);
         const QString figure_ = l.unit == Unit::minorMoney && settings
                                     ? amount(Money{std::llround(l.value)}, *settings)
@@ -150,6 +153,25 @@ QStringList lines(const Working& working, const model::Settings& settings) {
     QStringList out;
     for (const auto& l : working)
         out << Say::line(l, &settings);
+    return out;
+}
+
+QStringList grouped(const QStringList& lines, const Working& working) {
+    constexpr int longest = 110; // letters: about what one line of a page holds
+    QStringList out;
+    QString run;
+    const auto close = [&] {
+        if (!run.isEmpty()) out << run;
+        run.clear();
+    };
+    for (int i = 0; i < lines.size(); ++i) {
+        const auto step = working[static_cast<std::size_t>(i)].step;
+        const QString joint = step == Step::given ? QStringLiteral(" · ") : QStringLiteral(" ");
+        if (!run.isEmpty() && run.size() + lines[i].size() > longest) close();
+        run += (run.isEmpty() ? QString() : joint) + lines[i];
+        if (step == Step::result) close();
+    }
+    close();
     return out;
 }
 

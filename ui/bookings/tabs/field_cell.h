@@ -10,8 +10,9 @@ class QWidget;
 
 namespace withy::ui {
 
-/// A field of a record to type in right in a row; `refused` hears the sentence when it is not taken.
-QWidget* makeFieldCell(Workbench& bench, const SheetField& field,
+/// A field of a record to type in right in a row, figures at the `right`; `refused` hears the sentence when
+/// it is not taken.
+QWidget* makeFieldCell(Workbench& bench, const SheetField& field, bool right,
                        const std::function<void(const QString&)>& refused);
 
 } // namespace withy::ui

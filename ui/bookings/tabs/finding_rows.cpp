@@ -2,6 +2,7 @@
 #include "ui/bookings/tabs/finding_rows.h"
 
 #include "ui/bookings/tabs/flow_row.h"
+#include "ui/bookings/tabs/sheet_words.h"
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
 #include "ui/logic/edits/finding_edits.h"
@@ -129,7 +130,7 @@ void FindingRows::show() {
         const bool asks = listed.finding.severity != plan::Severity::note && !listed.accepted;
         static_cast<FindingMark*>(row.mark)->asks = asks;
         row.mark->update();
-        row.words->setText(words);
+        row.words->setText(breakable(words));
         row.words->setInk(listed.accepted ? Ink::second : Ink::text);
         row.lead->setText(leadWords(listed.finding));
         row.lead->setAccessibleName(tr("%1: %2").arg(row.lead->text(), words));

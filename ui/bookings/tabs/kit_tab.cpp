@@ -6,17 +6,14 @@
 
 namespace withy::ui {
 
-KitTab::KitTab(Workbench& bench, QWidget* parent) : SheetTab(bench, QStringLiteral("kit"), parent) {}
+KitTab::KitTab(Workbench& bench, QWidget* parent)
+    : SheetTab(bench, QStringLiteral("kit"), parent), rows_(addSheet(QStringLiteral("kit.rows"))) {}
 
 void KitTab::fill(const plan::BookingPlan& plan) {
     say(kitAnswer(bench_.season(), plan));
-    const auto groups = kitGroups(bench_.season(), plan);
-    for (std::size_t i = 0; i < groups.size(); ++i) {
-        if (i == groups_.size()) groups_.push_back(addSheet(QStringLiteral("kit.group%1").arg(i)));
-        groups_[i]->setSheet(groups[i].sheet);
-    }
-    for (std::size_t i = 0; i < groups_.size(); ++i)
-        groups_[i]->setVisible(i < groups.size());
+    const auto sheet = kitSheet(bench_.season(), plan);
+    rows_->setVisible(!sheet.rows.empty());
+    rows_->setSheet(sheet);
 }
 
 } // namespace withy::ui

@@ -16,7 +16,7 @@ protected:
     void fill(const plan::BookingPlan& plan) override;
 
 private:
-    std::vector<SheetTable*> groups_;
+    SheetTable* rows_;
 };
 
 } // namespace withy::ui

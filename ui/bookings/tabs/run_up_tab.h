@@ -5,9 +5,6 @@
 
 namespace withy::ui {
 
-class FindingRows;
-class TextLabel;
-
 /// The run-up as a plain timed list, day by day.
 class RunUpTab : public SheetTab {
     Q_OBJECT
@@ -19,16 +16,7 @@ protected:
     void fill(const plan::BookingPlan& plan) override;
 
 private:
-    struct DayPart {
-        QWidget* head = nullptr;
-        TextLabel* day = nullptr;
-        TextLabel* note = nullptr;
-        SheetTable* sheet = nullptr;
-    };
-
-    DayPart makePart(std::size_t index);
-
-    std::vector<DayPart> parts_;
+    SheetTable* steps_;
 };
 
 } // namespace withy::ui

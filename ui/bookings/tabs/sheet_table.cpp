@@ -10,8 +10,11 @@
 #include <QApplication>
 #include <QEvent>
 #include <QGridLayout>
+#include <QHBoxLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace withy::ui {
 
@@ -48,6 +51,15 @@ TypeRole typeOf(SheetCell::Tone tone) {
                                                                             : TypeRole::text;
 }
 
+bool isHead(RowLook look) {
+    return look == RowLook::head || look == RowLook::dayHead;
+}
+
+bool isMarked(const SheetRow& row) {
+    return row.dotted || row.look == RowLook::step || row.look == RowLook::waiting ||
+           row.look == RowLook::fixed;
+}
+
 } // namespace
 
 FigureFacts factsOf(const SheetFigure& figure) {
@@ -67,6 +79,20 @@ FigureButton* SheetTable::figure(const QString& key, int column) const {
         if (row.key == key && static_cast<std::size_t>(column) < row.cells.size())
             return row.cells[static_cast<std::size_t>(column)].figure;
     return nullptr;
+}
+
+int SheetTable::leading() const {
+    return static_cast<int>(std::count_if(sheet_.columns.begin(), sheet_.columns.end(),
+                                          [](const auto& column) { return column.leads; }));
+}
+
+int SheetTable::placeOf(int column) const {
+    int before = 0;
+    int after = 0;
+    for (int c = 0; c < column; ++c)
+        ++(sheet_.columns[static_cast<std::size_t>(c)].leads ? before : after);
+    return sheet_.columns[static_cast<std::size_t>(column)].leads ? (marked_ ? 1 : 0) + before
+                                                                  : nameColumn() + 1 + after;
 }
 
 bool SheetTable::sameShape(const Sheet& sheet) const {
@@ -128,12 +154,13 @@ void SheetTable::rebuild() {
         layout()->removeWidget(content_);
     }
     rows_.clear();
+    marked_ = std::any_of(sheet_.rows.begin(), sheet_.rows.end(), isMarked);
     content_ = new QWidget(this);
     auto* cells = new QGridLayout(content_);
     cells->setContentsMargins(0, 0, 0, 0);
     cells->setHorizontalSpacing(grid(4));
     cells->setVerticalSpacing(0);
-    cells->setColumnStretch(1, 1);
+    cells->setColumnStretch(nameColumn(), 1);
     addHeads(cells);
     for (std::size_t i = 0; i < sheet_.rows.size(); ++i)
         addRow(cells, i, 2 + static_cast<int>(i) * linesARow);
@@ -145,31 +172,35 @@ void SheetTable::rebuild() {
 }
 
 void SheetTable::addHeads(QGridLayout* cells) {
-    const auto head = [&](const QString& words, int column, int span, bool right) {
+    const auto head = [&](const QString& words, int place, bool right) {
         auto* label = new TextLabel(TypeRole::caption, words, Ink::caption);
-        cells->addWidget(label, 0, column, 1, span,
-                         (right ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignBottom);
+        cells->addWidget(label, 0, place, (right ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignBottom);
     };
-    head(sheet_.firstTitle, 0, 2, false);
+    head(sheet_.firstTitle, nameColumn(), false);
     for (std::size_t c = 0; c < sheet_.columns.size(); ++c)
         if (!folded_ || !sheet_.columns[c].folds)
-            head(sheet_.columns[c].title, static_cast<int>(c) + 2, 1, sheet_.columns[c].right);
-    cells->addWidget(new Rule(Rule::Kind::head), 1, 0, 1, static_cast<int>(sheet_.columns.size()) + 2);
+            head(sheet_.columns[c].title, placeOf(static_cast<int>(c)), sheet_.columns[c].right);
+    cells->addWidget(new Rule(Rule::Kind::head), 1, 0, 1, places());
     cells->setRowMinimumHeight(0, grid(6));
 }
 
-void SheetTable::addRow(QGridLayout* cells, std::size_t index, int line) {
-    const auto& from = sheet_.rows[index];
-    const int columns = static_cast<int>(sheet_.columns.size());
-    Row row;
-    row.key = from.key;
-    if (from.look == RowLook::busy) cells->addWidget(new BusyBack, line, 0, 2, columns + 2);
-    if (from.look == RowLook::head || from.look == RowLook::total)
-        cells->addWidget(new Rule(Rule::Kind::head), line, 0, 1, columns + 2, Qt::AlignTop);
-    row.mark = new RowMark;
-    cells->addWidget(row.mark, line, 0, 2, 1);
+void SheetTable::addName(QGridLayout* cells, const SheetRow& from, Row& row, int line) {
     row.name = new AnswerLabel;
-    row.name->setType(from.look == RowLook::head ? TypeRole::name : TypeRole::text);
+    row.name->setType(from.look == RowLook::head      ? TypeRole::name
+                      : from.look == RowLook::dayHead ? TypeRole::answer
+                                                      : TypeRole::text);
+    if (isHead(from.look)) { // the serif carries no figure, so the count stands beside the name
+        row.name->setWordWrap(from.name.size() > 40); // short ones need no second line
+        row.rest = new TextLabel(TypeRole::text, {}, Ink::second);
+        row.rest->setContentsMargins(0, 0, 0, grid(0.5)); // on one line with the larger name
+        auto* both = new QHBoxLayout;
+        both->setContentsMargins(0, grid(3), 0, grid(1));
+        both->setSpacing(grid(3));
+        both->addWidget(row.name, 0, Qt::AlignBottom);
+        both->addWidget(row.rest, 1, Qt::AlignBottom);
+        cells->addLayout(both, line, 0, 1, nameColumn() + 1);
+        return;
+    }
     row.name->setMinimumWidth(grid(24));
     auto* words = new QVBoxLayout;
     words->setContentsMargins(0, grid(2), 0, grid(2));
@@ -180,27 +211,45 @@ void SheetTable::addRow(QGridLayout* cells, std::size_t index, int line) {
         row.under->setWordWrap(true);
         words->addWidget(row.under);
     }
-    cells->addLayout(words, line, 1);
+    cells->addLayout(words, line, nameColumn());
+}
+
+void SheetTable::addRow(QGridLayout* cells, std::size_t index, int line) {
+    const auto& from = sheet_.rows[index];
+    Row row;
+    row.key = from.key;
+    if (from.look == RowLook::busy) cells->addWidget(new BusyBack, line, 0, 2, places());
+    if ((from.look == RowLook::head && index > 0) || from.look == RowLook::total)
+        cells->addWidget(new Rule(Rule::Kind::head), line, 0, 1, places(), Qt::AlignTop);
+    if (marked_ && !isHead(from.look)) {
+        row.mark = new RowMark;
+        cells->addWidget(row.mark, line, 0, from.look == RowLook::waiting ? 2 : 1, 1);
+    }
+    addName(cells, from, row, line);
     FlowRow* below = nullptr;
     if (folded_) {
         auto* holder = new QWidget;
         below = new FlowRow(holder);
         holder->setContentsMargins(0, 0, 0, grid(2));
-        cells->addWidget(holder, line + 1, 1, 1, columns + 1);
+        cells->addWidget(holder, line + 1, nameColumn(), 1, places() - nameColumn());
     }
     cells->setRowMinimumHeight(line, from.look == RowLook::busy ? grid(8) : tableRow());
     rows_.push_back(row);
-    for (int c = 0; c < columns; ++c)
+    for (int c = 0; c < static_cast<int>(sheet_.columns.size()); ++c)
         addCell(cells, index, c, line, below);
     if (below && below->count() == 0) delete below->parentWidget();
-    const bool lastOfGroup = index + 1 == sheet_.rows.size() || sheet_.rows[index + 1].look == RowLook::head;
-    if (!lastOfGroup && from.look != RowLook::head)
-        cells->addWidget(new Rule(Rule::Kind::hair), line + 3, 0, 1, columns + 2);
+    const bool lastOfGroup = index + 1 == sheet_.rows.size() || isHead(sheet_.rows[index + 1].look);
+    if (!lastOfGroup && !isHead(from.look))
+        cells->addWidget(new Rule(Rule::Kind::hair), line + 3, 0, 1, places());
 }
 
 void SheetTable::addCell(QGridLayout* cells, std::size_t index, int column, int line, QLayout* below) {
     const auto& from = cellAt(sheet_.rows[index], column);
     const auto& head = sheet_.columns[static_cast<std::size_t>(column)];
+    if (isHead(sheet_.rows[index].look) && head.leads) {
+        rows_[index].cells.emplace_back(); // the head's own words stand there
+        return;
+    }
     auto& row = rows_[index];
     Cell cell;
     const bool under = below && head.folds;
@@ -210,7 +259,8 @@ void SheetTable::addCell(QGridLayout* cells, std::size_t index, int column, int 
         stack = new QVBoxLayout(holder);
         stack->setContentsMargins(0, grid(1), 0, grid(1));
         stack->setSpacing(0);
-        cells->addWidget(holder, line, column + 2, Qt::AlignVCenter);
+        cells->addWidget(holder, line, placeOf(column),
+                         isHead(sheet_.rows[index].look) ? Qt::AlignBottom : Qt::AlignVCenter);
     }
     const auto put = [&](QWidget* widget) {
         if (under)
@@ -225,13 +275,15 @@ void SheetTable::addCell(QGridLayout* cells, std::size_t index, int column, int 
     }
     if (from.figure) {
         cell.figure = new FigureButton;
+        if (!head.right) cell.figure->setProperty("quiet", true); // words rather than a number
         cell.figure->setObjectName(QStringLiteral("%1.%2.%3").arg(objectName(), row.key).arg(column));
         put(cell.figure);
         connect(cell.figure, &FigureButton::opened, this,
                 [this, index, column](bool open) { openFigure(index, column, open); });
     }
     if (from.field) {
-        cell.field = makeFieldCell(bench_, *from.field, [this](const QString& s) { Q_EMIT refused(s); });
+        cell.field =
+            makeFieldCell(bench_, *from.field, head.right, [this](const QString& s) { Q_EMIT refused(s); });
         cell.field->setMinimumWidth(grid(26));
         put(cell.field);
     }
@@ -245,9 +297,10 @@ void SheetTable::addCell(QGridLayout* cells, std::size_t index, int column, int 
 void SheetTable::fillRow(std::size_t index) {
     const auto& from = sheet_.rows[index];
     auto& row = rows_[index];
-    row.mark->showRow(from);
+    if (row.mark) row.mark->showRow(from);
     setName(*row.name, from);
-    if (row.under) row.under->setText(from.under);
+    if (row.rest) row.rest->setText(from.rest);
+    if (row.under) row.under->setText(breakable(from.under));
     for (int c = 0; c < static_cast<int>(row.cells.size()); ++c) {
         auto& cell = row.cells[static_cast<std::size_t>(c)];
         const auto& said = cellAt(from, c);
@@ -278,8 +331,7 @@ void SheetTable::openFigure(std::size_t index, int column, bool open) {
         row.panel = new WorkingPanel(content_);
         row.panel->setObjectName(QStringLiteral("%1.%2.working").arg(objectName(), row.key));
         auto* cells = qobject_cast<QGridLayout*>(content_->layout());
-        cells->addWidget(row.panel, 2 + static_cast<int>(index) * linesARow + 2, 0, 1,
-                         static_cast<int>(sheet_.columns.size()) + 2);
+        cells->addWidget(row.panel, 2 + static_cast<int>(index) * linesARow + 2, 0, 1, places());
         connect(row.panel, &WorkingPanel::leadTo, this, &SheetTable::leadTo);
     }
     row.panel->setFacts(row.cells[static_cast<std::size_t>(column)].figure->facts());
@@ -289,7 +341,7 @@ void SheetTable::openFigure(std::size_t index, int column, bool open) {
 }
 
 int SheetTable::widthNeeded() const {
-    int width = grid(5) + grid(44);
+    int width = grid(5) + grid(40);
     for (std::size_t c = 0; c < sheet_.columns.size(); ++c) {
         int most = QFontMetrics(typeFont(TypeRole::caption)).horizontalAdvance(sheet_.columns[c].title);
         const QFontMetrics metrics(typeFont(TypeRole::strong));
@@ -298,7 +350,7 @@ int SheetTable::widthNeeded() const {
             const QString& words = cell.figure ? cell.figure->words : cell.words;
             most = std::max(most, cell.field ? grid(26) : metrics.horizontalAdvance(words));
         }
-        width += most + grid(5);
+        width += most + grid(4) + 6;
     }
     return width;
 }

@@ -58,6 +58,7 @@ private:
         QString key;
         RowMark* mark = nullptr;
         AnswerLabel* name = nullptr;
+        TextLabel* rest = nullptr; ///< of a head: beside its name
         TextLabel* under = nullptr;
         std::vector<Cell> cells;
         WorkingPanel* panel = nullptr;
@@ -65,10 +66,19 @@ private:
     };
 
     [[nodiscard]] bool sameShape(const Sheet& sheet) const;
+    [[nodiscard]] int leading() const;
+    /// Where a column stands among the cells; the name stands at nameColumn().
+    [[nodiscard]] int placeOf(int column) const;
+
+    [[nodiscard]] int nameColumn() const { return 1 + leading(); }
+
+    [[nodiscard]] int places() const { return static_cast<int>(sheet_.columns.size()) + 2; }
+
     [[nodiscard]] int widthNeeded() const;
     void rebuild();
     void addHeads(QGridLayout* grid);
     void addRow(QGridLayout* grid, std::size_t index, int line);
+    void addName(QGridLayout* grid, const SheetRow& from, Row& row, int line);
     void addCell(QGridLayout* grid, std::size_t index, int column, int line, QLayout* below);
     void fillRow(std::size_t index);
     void openFigure(std::size_t index, int column, bool open);
@@ -80,7 +90,8 @@ private:
     std::vector<Row> rows_;
     QPointer<QWidget> content_;
     bool folded_ = false;
-    QString placeKey_; ///< where the focus was before the rows were made anew
+    bool marked_ = false; ///< some row has a mark, so all leave room for one
+    QString placeKey_;    ///< where the focus was before the rows were made anew
     int placeColumn_ = -1;
     std::vector<std::pair<QString, int>> wereOpen_;
 };

@@ -3,9 +3,6 @@
 
 namespace withy::ui {
 
-namespace {
-
-/// Places where a word that never ends may break, for names typed without a blank.
 QString breakable(const QString& words) {
     constexpr int longest = 24;
     QString out;
@@ -20,8 +17,6 @@ QString breakable(const QString& words) {
     return out;
 }
 
-} // namespace
-
 std::vector<Phrase> phrasesOf(const Answer& saying) {
     std::vector<Phrase> out;
     for (const auto& part : saying)
@@ -30,11 +25,10 @@ std::vector<Phrase> phrasesOf(const Answer& saying) {
 }
 
 void setName(AnswerLabel& label, const SheetRow& row) {
-    std::vector<Phrase> phrases{{breakable(row.name), Phrase::Weight::strong}};
-    if (!row.rest.isEmpty()) {
-        const bool head = row.look == RowLook::head;
-        phrases.push_back({(head ? QStringLiteral(", ") : QStringLiteral(" ")) + breakable(row.rest), {}});
-    }
+    const bool head = row.look == RowLook::head || row.look == RowLook::dayHead;
+    const auto weight = row.look == RowLook::head ? Phrase::Weight::plain : Phrase::Weight::strong;
+    std::vector<Phrase> phrases{{breakable(row.name), weight}};
+    if (!row.rest.isEmpty() && !head) phrases.push_back({QStringLiteral(" ") + breakable(row.rest), {}});
     label.setPhrases(phrases);
 }
 

@@ -20,8 +20,10 @@ class Kit {
 public:
     Kit(const model::Season& season, const plan::BookingPlan& plan) : season_(season), kit_(plan.kit) {}
 
-    std::vector<KitGroup> groups() {
-        std::vector<KitGroup> out;
+    Sheet sheet() {
+        Sheet out;
+        out.firstTitle = tr("What");
+        out.columns = {{tr("Needed"), true, false}, {tr("On hand"), true, false}, {tr("Short"), true, false}};
         add(out, tr("Containers"), containers());
         add(out, tr("Ribbons"), ribbons());
         add(out, tr("Sundries"), sundries());
@@ -30,8 +32,7 @@ public:
     }
 
     Answer answer() {
-        const auto all = groups();
-        if (all.empty()) return {{tr("Nothing is needed from the shed yet."), {}}};
+        if (sheet().rows.empty()) return {{tr("Nothing is needed from the shed yet."), {}}};
         Answer out;
         if (short_.isEmpty())
             out.push_back({uncounted_ == 0 ? tr("Everything is on the shelf.")
@@ -47,14 +48,15 @@ public:
     }
 
 private:
-    static void add(std::vector<KitGroup>& out, const QString& head, std::vector<SheetRow> rows) {
+    static void add(Sheet& out, const QString& head, std::vector<SheetRow> rows) {
         if (rows.empty()) return;
-        Sheet sheet;
-        sheet.firstTitle = head;
-        sheet.columns = {
-            {tr("Needed"), true, false}, {tr("On hand"), true, false}, {tr("Short"), true, false}};
-        sheet.rows = std::move(rows);
-        out.push_back({head, std::move(sheet)});
+        SheetRow top;
+        top.key = head;
+        top.look = RowLook::head;
+        top.name = head;
+        out.rows.push_back(std::move(top));
+        for (auto& row : rows)
+            out.rows.push_back(std::move(row));
     }
 
     static QString thousandths(std::int64_t value) {
@@ -81,7 +83,7 @@ private:
             const auto* sundry = season_.sundries.find(s.sundry);
             const QString name = sundry ? text(sundry->name) : QString();
             auto row = rowOf(QStringLiteral("sundry%1").arg(s.sundry.value), name,
-                             sundry ? tr("in %1").arg(text(sundry->unit)) : QString());
+                             sundry ? tr("by the %1").arg(text(sundry->unit)) : QString());
             row.cells = {
                 total(s.total, name, {TableKind::sundries, s.sundry.value}),
                 counted(s.total.onHand, {TableKind::sundries, "on_hand", s.sundry.value, tr("count")}),
@@ -226,8 +228,8 @@ Answer kitAnswer(const model::Season& season, const plan::BookingPlan& plan) {
     return Kit(season, plan).answer();
 }
 
-std::vector<KitGroup> kitGroups(const model::Season& season, const plan::BookingPlan& plan) {
-    return Kit(season, plan).groups();
+Sheet kitSheet(const model::Season& season, const plan::BookingPlan& plan) {
+    return Kit(season, plan).sheet();
 }
 
 } // namespace withy::ui

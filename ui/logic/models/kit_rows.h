@@ -9,14 +9,8 @@
 /// counted in the row.
 namespace withy::ui {
 
-/// A head and its rows: containers, ribbons, sundries, buckets, water.
-struct KitGroup {
-    QString head;
-    Sheet sheet;
-};
-
 Answer kitAnswer(const model::Season& season, const plan::BookingPlan& plan);
-/// Only groups that hold something.
-std::vector<KitGroup> kitGroups(const model::Season& season, const plan::BookingPlan& plan);
+/// Containers, ribbons, sundries, buckets and water under their heads; heads without rows are left out.
+Sheet kitSheet(const model::Season& season, const plan::BookingPlan& plan);
 
 } // namespace withy::ui

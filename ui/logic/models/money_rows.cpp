@@ -59,10 +59,12 @@ public:
         sheet.columns = {{QString(), true, false}};
         if (!plan_.money) return sheet;
         const auto& m = *plan_.money;
-        sheet.rows.push_back(
-            sumRow("list", tr("At list price"), {}, m.list.total, m.list.working, std::nullopt));
-        sheet.rows.push_back(
-            sumRow("income", tr("At the prices agreed"), {}, m.income.total, m.income.working, std::nullopt));
+        if (m.list.total != m.income.total) // said only where it differs
+            sheet.rows.push_back(
+                sumRow("list", tr("At list price"), {}, m.list.total, m.list.working, std::nullopt));
+        sheet.rows.push_back(sumRow(
+            "income", m.list.total == m.income.total ? tr("At list price") : tr("At the prices agreed"), {},
+            m.income.total, m.income.working, std::nullopt));
         sheet.rows.push_back(
             sumRow("share", tr("Given of that"), {}, m.split.given, m.split.working, std::nullopt));
         sheet.rows.push_back(sumRow("asked", tr("To pay"), {}, m.split.asked, m.split.working, std::nullopt));
@@ -72,8 +74,9 @@ public:
         sheet.rows.push_back(sumRow("owed", over ? tr("To pay back") : tr("Owed"), {},
                                     over ? m.owed.overpaid : m.owed.owed, m.owed.working, std::nullopt));
         sheet.rows.back().look = RowLook::total;
-        sheet.rows.push_back(sumRow("gift", tr("Given in all"), tr("list price less what is paid for"),
-                                    m.gift.gift, m.gift.working, std::nullopt));
+        if (m.gift.gift != m.split.given)
+            sheet.rows.push_back(sumRow("gift", tr("Given in all"), tr("list price less what is paid for"),
+                                        m.gift.gift, m.gift.working, std::nullopt));
         return sheet;
     }
 
@@ -89,8 +92,12 @@ private:
             row.under = tr("and %n spare, not charged", nullptr, static_cast<int>(line.sparePieces.value));
         const std::optional<Money> own = design ? design->price : std::nullopt;
         SheetCell price;
-        price.field = SheetField{TableKind::lines, "unit_price", line.id.value,
-                                 own ? tr("%1 by the design").arg(in(*own)) : tr("no price yet")};
+        price.field =
+            SheetField{TableKind::lines, "unit_price", line.id.value, own ? in(*own) : tr("no price")};
+        if (own && !line.unitPrice) {
+            price.words = tr("by the design");
+            price.tone = SheetCell::Tone::second;
+        }
         const auto one = line.unitPrice ? line.unitPrice : own;
         row.cells = {{whole(line.pieces.value), {}}, std::move(price)};
         if (!one || !plan_.money) { // without a price, or too large to add up
@@ -110,7 +117,9 @@ private:
         return row;
     }
 
-    [[nodiscard]] QStringList worded(const Working& working) const { return lines(working, settings_); }
+    [[nodiscard]] QStringList worded(const Working& working) const {
+        return grouped(lines(working, settings_), working);
+    }
 
     [[nodiscard]] SheetRow sumRow(const char* key, const QString& name, const QString& rest, Money value,
                                   const Working& working, std::optional<model::Ref> ref) const {

@@ -22,7 +22,7 @@ class RunUp {
 public:
     RunUp(const model::Season& season, const plan::BookingPlan& plan) : season_(season), plan_(plan) {}
 
-    [[nodiscard]] std::vector<RunUpDay> days() const {
+    [[nodiscard]] Sheet sheet() const {
         std::map<Day, std::vector<Timed>> byDay;
         for (std::size_t i = 0; i < plan_.steps.size(); ++i) {
             const auto& step = plan_.steps[i];
@@ -36,9 +36,14 @@ public:
             const auto day = byDay.find(plan_.busy[i].span.from.day);
             if (day != byDay.end()) day->second.push_back({plan_.busy[i].span.from, busyRow(i)});
         }
-        std::vector<RunUpDay> out;
+        Sheet out;
+        out.firstTitle = tr("Step");
+        out.columns = {{tr("From"), true, false, true},
+                       {tr("To"), true, false, true},
+                       {tr("How many"), true, true},
+                       {tr("Minutes"), true, false}};
         for (auto& [day, rows] : byDay)
-            out.push_back(dayOf(day, rows));
+            addDay(day, rows, out);
         return out;
     }
 
@@ -98,25 +103,23 @@ private:
 
     static QString at(LocalTime t) { return tr("%1 at %2").arg(shortDay(t.day), clock(t)); }
 
-    [[nodiscard]] RunUpDay dayOf(Day day, std::vector<Timed>& rows) const {
+    void addDay(Day day, std::vector<Timed>& rows, Sheet& out) const {
         std::stable_sort(rows.begin(), rows.end(),
                          [](const Timed& a, const Timed& b) { return a.from < b.from; });
-        RunUpDay out;
-        out.day = day;
-        out.head = longDay(day).section(QLatin1Char(' '), 0, 2);
-        out.note = dayWords(day, plan_.makeUpStart.day);
-        out.sheet.firstTitle = tr("Step");
-        out.sheet.columns = {{tr("From"), true, false},
-                             {tr("To"), true, false},
-                             {tr("How many"), true, true},
-                             {tr("Minutes"), true, false}};
+        SheetRow head;
+        head.key = text(day.iso());
+        head.look = RowLook::dayHead;
+        head.name = longDay(day).section(QLatin1Char(' '), 0, 2);
+        head.rest = dayWords(day, plan_.makeUpStart.day);
+        out.rows.push_back(std::move(head));
         for (auto& timed : rows)
-            out.sheet.rows.push_back(std::move(timed.row));
-        return out;
+            out.rows.push_back(std::move(timed.row));
     }
 
     [[nodiscard]] static QString until(LocalTime from, LocalTime to) {
-        return to.day == from.day ? clock(to) : tr("%1 %2").arg(shortDay(to.day), clock(to));
+        return to.day == from.day
+                   ? clock(to)
+                   : tr("%1 %2").arg(shortDay(to.day).section(QLatin1Char(' '), 0, 0), clock(to));
     }
 
     [[nodiscard]] SheetRow stepRow(const TimedStep& step, std::size_t i) const {
@@ -238,8 +241,8 @@ Answer runUpAnswer(const model::Season& season, const plan::BookingPlan& plan,
     return RunUp::answer(plan, findings);
 }
 
-std::vector<RunUpDay> runUpDays(const model::Season& season, const plan::BookingPlan& plan) {
-    return RunUp(season, plan).days();
+Sheet runUpSheet(const model::Season& season, const plan::BookingPlan& plan) {
+    return RunUp(season, plan).sheet();
 }
 
 } // namespace withy::ui

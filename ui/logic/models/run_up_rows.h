@@ -8,17 +8,9 @@
 /// The run-up of a booking as a plain timed list, day by day.
 namespace withy::ui {
 
-/// One day of it; busy hours stand in their place between the steps.
-struct RunUpDay {
-    Day day;
-    QString head; ///< "Friday 10 September"
-    QString note; ///< "The day of making"
-    Sheet sheet;
-};
-
 Answer runUpAnswer(const model::Season& season, const plan::BookingPlan& plan,
                    const std::vector<ListedFinding>& findings);
-/// Days with steps, in order; the last holds the guests.
-std::vector<RunUpDay> runUpDays(const model::Season& season, const plan::BookingPlan& plan);
+/// A head for each day with steps, the steps below it; busy hours and the guests stand in their place.
+Sheet runUpSheet(const model::Season& season, const plan::BookingPlan& plan);
 
 } // namespace withy::ui

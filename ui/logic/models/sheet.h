@@ -47,6 +47,7 @@ enum class RowLook {
     body,
     step,    ///< a step that needs hands: a heavy left edge
     head,    ///< names the group below it
+    dayHead, ///< the same for a date, which the serif never carries
     busy,    ///< hours that are taken: hatched
     waiting, ///< needs nobody: a thread of water
     fixed,   ///< cannot move: solid ink
@@ -68,6 +69,7 @@ struct SheetColumn {
     QString title;
     bool right = false; ///< figures
     bool folds = false; ///< goes under the name where the page is narrow
+    bool leads = false; ///< stands before the name: times
 };
 
 struct Sheet {

@@ -150,19 +150,24 @@ private:
         if (need.round < 0 || static_cast<std::size_t>(need.round) >= plan_.rounds.size())
             return {tr("no time fits"), SheetCell::Tone::asks};
         const auto& start = plan_.rounds[static_cast<std::size_t>(need.round)].start;
-        const QString at = tr("%1 at %2").arg(shortDay(start.day), clock(start));
+        const QString at = tr("%1 %2").arg(shortDay(start.day), clock(start));
         return {plan_.rounds.size() > 1 ? tr("%1, round %2").arg(at).arg(need.round + 1) : at, {}};
+    }
+
+    /// "6 Sep to Fri 10 Sep 12:30"; the hour of the beginning stands in the working.
+    static QString spanWords(const garden::CutTimes& times) {
+        const QString from = shortDay(times.earliest.day).section(QLatin1Char(' '), 1);
+        return tr("%1 to %2 %3").arg(from, shortDay(times.latest.day), clock(times.latest));
     }
 
     [[nodiscard]] static SheetCell windowCell(const plan::PlantNeed& need, const QString& plant) {
         if (!need.window) return {tr("not known"), SheetCell::Tone::second};
         const auto& window = need.window->window;
         SheetFigure f;
-        f.words = window.times ? tr("%1 %2 to %3 %4")
-                                     .arg(shortDay(window.times->earliest.day), clock(window.times->earliest),
-                                          shortDay(window.times->latest.day), clock(window.times->latest))
-                               : tr("at no time");
-        f.means = tr("is when %1 may be cut").arg(plant);
+        f.words = window.times ? spanWords(*window.times) : tr("at no time");
+        f.means = window.times
+                      ? tr("is when %1 may be cut, from %2 on").arg(plant, clock(window.times->earliest))
+                      : tr("may %1 be cut").arg(plant);
         f.working = window.working;
         f.leadsTo = model::Ref{TableKind::plants, need.plant.value};
         f.leadWords = tr("Change what is known of %1").arg(plant);
