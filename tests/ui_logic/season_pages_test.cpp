@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv.h"
 #include "core/exchange/orders_csv.h"
+#include "core/review/orders.h"
 #include "core/exchange/season_text.h"
 #include "tests/model/sample.h"
 #include "ui/logic/answers/diary_answers.h"
@@ -114,7 +115,7 @@ TEST(Orders, AnOlderPlanIsPassedOverInSilence) {
 
 TEST(Orders, AsCsvReadBackTheSame) {
     const auto season = threeOrders();
-    const auto rows = exchange::parseCsv(exchange::ordersCsv(season, plan::plan(season)));
+    const auto rows = exchange::parseCsv(exchange::ordersCsv(season, review::seasonOrders(season, plan::plan(season))));
     ASSERT_TRUE(rows.ok());
     ASSERT_EQ(rows->size(), 4u);
     EXPECT_EQ((*rows)[0].fields[2].text, "title");
