@@ -173,6 +173,33 @@ TEST(Piece, StaysInsideItsSize) {
     }
 }
 
+// The quick measure must hold what is drawn, and not much more.
+TEST(Piece, IsMeasuredAsItIsDrawn) {
+    const auto season = demoSeason();
+    for (const auto& d : season.designs) {
+        SCOPED_TRACE(d.name);
+        const auto piece = pieceDrawing(season, d.id);
+        const QRectF drawn = boundsOf(pieceSketch(piece, 1, {}));
+        const QRectF measured = pieceBoundsMm(piece);
+        EXPECT_TRUE(measured.adjusted(-1, -1, 1, 1).contains(drawn));
+        EXPECT_LT(measured.width(), drawn.width() * 1.12);
+        EXPECT_LT(measured.height(), drawn.height() * 1.12);
+    }
+}
+
+TEST(Piece, HeadsAreMeasuredAsTheyAreDrawn) {
+    for (const auto form : allHeadForms) {
+        for (const double tilt : {-70.0, -20.0, 0.0, 33.0, 80.0}) {
+            SCOPED_TRACE(std::to_string(static_cast<int>(form)) + " at " + std::to_string(tilt));
+            const QRectF drawn = boundsOf(headSketch({form, 100, Qt::red, {}, tilt, 5}));
+            const QRectF measured = headBounds(form, 100, tilt);
+            EXPECT_TRUE(measured.adjusted(-1, -1, 1, 1).contains(drawn));
+            EXPECT_LT(measured.width(), drawn.width() * 1.12);
+            EXPECT_LT(measured.height(), drawn.height() * 1.12);
+        }
+    }
+}
+
 TEST(Piece, StandsAsHighAsItsContainerAndTallestTier) {
     Bench bench;
     bench.container([](auto& c) {

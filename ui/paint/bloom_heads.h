@@ -4,6 +4,8 @@
 #include "core/model/garden.h"
 #include "ui/paint/sketch.h"
 
+#include <QRectF>
+
 #include <array>
 
 /// Flower heads from the side: petals are ellipses in rings, squashed; spikes, umbels and sprays grow up
@@ -59,6 +61,9 @@ Sketch headSketch(const Head& head, Theme theme = Theme::light);
 
 /// How far the form reaches above its origin, in diameters.
 double headReach(HeadForm form);
+
+/// Around the head as headSketch() draws it, a little generous and much quicker.
+QRectF headBounds(HeadForm form, double diameter, double tilt);
 
 /// Stems and leaves drawn along the stem.
 QColor stemColour(HeadForm form, const QColor& bloom);

@@ -115,7 +115,7 @@ void HeadMaker::trail(bool left) {
         const double x = side * cubic(k, 0, 0.35, 0.8, 0.7);
         const double y = cubic(k, 0, -0.35, 0.1, 1.25);
         const double size = 0.25 - 0.1 * k;
-        const double reach = (i % 2 ? 1 : -1) * size;
+        const double reach = side * (i % 2 ? 1 : -1) * size;
         QPainterPath blade(QPointF(x, y));
         blade.cubicTo(x + reach * 0.1, y - size * 0.7, x + reach * 0.8, y - size * 0.8, x + reach * 1.05,
                       y + size * 0.05);

@@ -160,7 +160,7 @@ PieceColours PieceColours::of(const Palette& palette) {
             palette.of(Role::mist)};
 }
 
-VesselSketch vesselSketch(const VesselDrawing& v, double k, const PieceColours& c) {
+VesselSketch vesselSketch(const VesselDrawing& v, double k, const PieceColours& c, bool water) {
     VesselSketch out;
     const Half h = halves(v);
     const QPainterPath body = QTransform::fromScale(k, k).map(outlinePath(v.outline, h));
@@ -171,7 +171,7 @@ VesselSketch vesselSketch(const VesselDrawing& v, double k, const PieceColours& 
     const bool solid = v.outline == Outline::bowl || v.outline == Outline::basket;
     if (v.glass()) {
         out.behind.push_back({body, c.glass, {}, 0});
-        addWater(out, v, body, k, c);
+        if (water) addWater(out, v, body, k, c);
     } else {
         out.front.push_back({body, solid ? c.clay : c.plain, {}, 0});
     }

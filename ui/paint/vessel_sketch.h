@@ -28,6 +28,8 @@ struct VesselSketch {
     double footHalf = 0;
 };
 
-VesselSketch vesselSketch(const VesselDrawing& vessel, double scale, const PieceColours& colours);
+/// `water` false leaves the water out, which takes most of the time: for measuring.
+VesselSketch vesselSketch(const VesselDrawing& vessel, double scale, const PieceColours& colours,
+                          bool water = true);
 
 } // namespace withy::ui

@@ -3,13 +3,12 @@
 
 #include "ui/bookings/bookings_place.h"
 #include "ui/common/style.h"
+#include "ui/designs/designs_place.h"
 #include "ui/diary/diary_place.h"
 #include "ui/garden/garden_place.h"
 #include "ui/paint/icons.h"
 #include "ui/season/season_place.h"
 #include "ui/shed/shed_place.h"
-#include "ui/window/designs_page.h"
-#include "ui/window/old_place.h"
 
 #include <QCoreApplication>
 
@@ -32,7 +31,7 @@ std::vector<PlaceEntry> makePlaces(Workbench& bench, QWidget* parent) {
         {"go.bookings", Words::tr("Bookings"), Words::tr("What is promised, week by week"),
          maker(IconName::bookings), new BookingsPlace(bench, parent)},
         {"go.designs", Words::tr("Designs"), Words::tr("How each piece is made"), maker(IconName::designs),
-         new OldPlace<DesignsPage>(bench, parent)},
+         new DesignsPlace(bench, parent)},
         {"go.garden", Words::tr("Garden"), Words::tr("Patches in walking order, plants, walks and weather"),
          maker(IconName::garden), new GardenPlace(bench, parent)},
         {"go.shed", Words::tr("Shed"), Words::tr("Containers, ribbons, sundries and trays"),

@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/designs/design_numbers.h"
+
+#include "ui/common/field_edit.h"
+#include "ui/common/style.h"
+#include "ui/common/text_label.h"
+#include "ui/designs/figure_row.h"
+#include "ui/logic/format.h"
+#include "ui/logic/wording.h"
+#include "ui/paint/icons.h"
+#include "ui/paint/spacing.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+
+namespace withy::ui {
+
+namespace {
+
+constexpr std::size_t mostUses = 4;
+
+void clear(QLayout& layout) {
+    while (auto* item = layout.takeAt(0)) {
+        if (item->widget()) {
+            item->widget()->hide();
+            item->widget()->deleteLater();
+        }
+        delete item;
+    }
+}
+
+QVBoxLayout* column() {
+    auto* box = new QVBoxLayout;
+    box->setSpacing(0);
+    return box;
+}
+
+} // namespace
+
+DesignNumbers::DesignNumbers(Workbench& bench, QWidget* parent)
+    : QWidget(parent)
+    , bench_(bench)
+    , stems_(new FigureRow(QStringLiteral("designs.figure.stems"), FigureRow::Look::leading))
+    , uses_(column())
+    , figures_(column())
+    , minutes_(new FieldEdit(bench, model::TableKind::designs, "minutes"))
+    , price_(new FieldEdit(bench, model::TableKind::designs, "price"))
+    , findings_(column()) {
+    findings_->setSpacing(grid(3));
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(grid(5), grid(3), grid(5), grid(4));
+    all->setSpacing(grid(2));
+    all->addWidget(stems_);
+    all->addLayout(uses_);
+    all->addWidget(new Rule(Rule::Kind::hair));
+    all->addLayout(figures_);
+    all->addWidget(new Rule(Rule::Kind::hair));
+    all->addWidget(fieldRow(tr("Minutes to make one"), minutes_));
+    all->addWidget(fieldRow(tr("Price of one"), price_));
+    all->addWidget(new Rule(Rule::Kind::hair));
+    all->addLayout(findings_);
+    all->addStretch(1);
+    connect(stems_, &FigureRow::leadTo, this, &DesignNumbers::leadTo);
+    connect(&bench_, &Workbench::changed, this, &DesignNumbers::refresh);
+    connect(&bench_, &Workbench::planned, this, &DesignNumbers::refresh);
+}
+
+QWidget* DesignNumbers::fieldRow(const QString& label, FieldEdit* field) {
+    auto* row = new QWidget;
+    auto* line = new QHBoxLayout(row);
+    line->setContentsMargins(0, 0, 0, 0);
+    auto* words = new TextLabel(TypeRole::text, label);
+    words->setBuddy(field);
+    words->setWordWrap(true);
+    line->addWidget(words, 1);
+    field->setFixedWidth(grid(26));
+    field->setBoxed(true);
+    line->addWidget(field);
+    connect(field, &FieldEdit::refused, this, &DesignNumbers::refused);
+    return row;
+}
+
+void DesignNumbers::showDesign(std::optional<Id<model::Design>> design) {
+    design_ = design;
+    const auto id = design ? std::optional(design->value) : std::nullopt;
+    minutes_->show(id);
+    price_->show(id);
+    refresh();
+}
+
+void DesignNumbers::refresh() {
+    const auto* d = design_ ? bench_.season().designs.find(*design_) : nullptr;
+    if (!d) return;
+    stems_->setFigure(stemsFigure(bench_.season(), d->id));
+    fillUses();
+    fillFigures();
+    fillFindings();
+}
+
+void DesignNumbers::fillUses() {
+    clear(*uses_);
+    const auto uses = edits::usesOf(bench_.season(), *design_);
+    const auto stems = stemsOf(bench_.season(), *design_);
+    for (std::size_t i = 0; i < uses.size() && i < mostUses; ++i) {
+        auto* link = new QPushButton(useWords(uses[i], stems));
+        link->setObjectName(QStringLiteral("designs.use.%1").arg(uses[i].line.value));
+        link->setProperty("look", QStringLiteral("link"));
+        link->setToolTip(tr("Show the booking"));
+        connect(link, &QPushButton::clicked, this, [this, id = uses[i].booking] {
+            Q_EMIT leadTo({model::TableKind::bookings, id.value});
+        });
+        uses_->addWidget(link, 0, Qt::AlignLeft);
+    }
+    const auto more = uses.size() > mostUses ? uses.size() - mostUses : 0;
+    QString words;
+    if (uses.empty()) words = usedWords(bench_.season(), *design_);
+    if (more > 0) words = tr("and in %n more", nullptr, static_cast<int>(more));
+    if (words.isEmpty()) return;
+    auto* label = new TextLabel(TypeRole::caption, words, Ink::caption);
+    label->setWordWrap(true);
+    uses_->addWidget(label);
+}
+
+FigureRow* DesignNumbers::figureRow(const QString& id) {
+    auto* row = new FigureRow(id);
+    connect(row, &FigureRow::leadTo, this, &DesignNumbers::leadTo);
+    figures_->addWidget(row);
+    return row;
+}
+
+void DesignNumbers::fillFigures() {
+    const auto figures = designFigures(bench_.season(), bench_.plan(), *design_);
+    // Rows stay: an opened working stays open while the figures move.
+    while (rows_.size() < figures.size())
+        rows_.push_back(figureRow(QStringLiteral("designs.figure.%1").arg(rows_.size())));
+    for (std::size_t i = 0; i < rows_.size(); ++i) {
+        rows_[i]->setVisible(i < figures.size());
+        if (i < figures.size()) rows_[i]->setFigure(figures[i]);
+    }
+}
+
+void DesignNumbers::fillFindings() {
+    const auto found = bench_.plan().designs.find(*design_);
+    const bool known = found != bench_.plan().designs.end() && found->second;
+    QStringList now;
+    if (known) {
+        for (const auto& f : found->second->findings)
+            now << sentence(f);
+    }
+    if (now == said_ && findings_->count() > 0) return;
+    said_ = now;
+    clear(*findings_);
+    for (const auto& words : now) {
+        auto* row = new QWidget;
+        auto* line = new QHBoxLayout(row);
+        line->setContentsMargins(0, 0, 0, 0);
+        line->setSpacing(grid(2));
+        auto* mark = new QLabel;
+        mark->setPixmap(iconPixmap(IconName::caution, currentPalette().of(Role::ink), grid(4.5), devicePixelRatioF()));
+        line->addWidget(mark, 0, Qt::AlignTop);
+        auto* label = new TextLabel(TypeRole::text, words);
+        label->setWordWrap(true);
+        line->addWidget(label, 1);
+        findings_->addWidget(row);
+    }
+}
+
+} // namespace withy::ui

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/logic/workbench.h"
+
+#include <QWidget>
+
+class QPushButton;
+class QVBoxLayout;
+
+namespace withy::ui {
+
+class PiecePicture;
+class TextLabel;
+
+/// The chosen design beside the wall: drawing, what goes in, what it takes, and the way to the bench.
+class DesignPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit DesignPanel(Workbench& bench, QWidget* parent = nullptr);
+    void showDesign(std::optional<Id<model::Design>> design);
+
+    [[nodiscard]] QPushButton* useButton() const { return use_; }
+
+Q_SIGNALS:
+    void openAsked(qint64 design);
+    void useAsked(qint64 design);
+
+private:
+    void refresh();
+    void fillRows();
+    void addFact(const QString& label, const QString& figure);
+
+    Workbench& bench_;
+    std::optional<Id<model::Design>> design_;
+    TextLabel* name_;
+    TextLabel* group_;
+    PiecePicture* picture_;
+    QPushButton* open_;
+    QPushButton* use_;
+    QVBoxLayout* rows_;
+    TextLabel* used_;
+};
+
+} // namespace withy::ui

@@ -1,0 +1,206 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/designs/elevation.h"
+
+#include "ui/paint/spacing.h"
+
+#include <QCoreApplication>
+#include <QFontMetricsF>
+#include <QPainter>
+
+#include <algorithm>
+#include <cmath>
+
+namespace withy::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Elevation)
+};
+
+QFont captionFont() {
+    return typeFont(TypeRole::caption);
+}
+
+/// The first of 1, 2, 5, 10 ... millimetres that is at least `least` pixels.
+double roundStep(double scale, double least) {
+    for (double power = 1; power < 1e6; power *= 10) {
+        for (const double step : {1.0, 2.0, 5.0}) {
+            if (step * power * scale >= least) return step * power;
+        }
+    }
+    return 1e6;
+}
+
+/// Under a label, so that lines behind it do not cross its letters.
+void label(QPainter& painter, const QRectF& box, int align, const QString& words, const QColor& ink,
+           const QColor& under) {
+    const QFontMetricsF metrics(captionFont());
+    QRectF tight = metrics.boundingRect(box, align, words);
+    painter.fillRect(tight.adjusted(-2, 0, 2, 0), under);
+    painter.setPen(ink);
+    painter.drawText(box, align, words);
+}
+
+} // namespace
+
+Elevation::Elevation(const PieceDrawing& piece, const QRectF& boundsMm, const QRect& room, const Palette& palette)
+    : piece_(piece), mm_(boundsMm), room_(room), palette_(palette) {
+    const QRectF inner = QRectF(room).adjusted(grid(30), grid(9), -grid(26), -grid(4));
+    scale_ = fittingScale(mm_, inner.size());
+    foot_ = {inner.center().x() - mm_.center().x() * scale_, inner.bottom()};
+}
+
+bool Elevation::hasTiers() const {
+    using model::PieceKind;
+    switch (piece_.kind) {
+    case PieceKind::crown:
+    case PieceKind::wreath:
+    case PieceKind::garland:
+    case PieceKind::sheaf: return false;
+    default: return true;
+    }
+}
+
+double Elevation::rim() const {
+    if (piece_.vessel) return piece_.vessel->stand + piece_.vessel->height;
+    return std::max(piece_.belowTie, 0.0);
+}
+
+std::vector<Elevation::Mark> Elevation::tiers() const {
+    std::vector<Mark> all;
+    if (!hasTiers()) return all;
+    const auto number = [](double mm) { return QString::number(std::lround(mm)); };
+    all.push_back({rim() + piece_.tall, Words::tr("tall %1").arg(number(piece_.tall))});
+    all.push_back({rim() + piece_.middle, Words::tr("middle %1").arg(number(piece_.middle))});
+    all.push_back({rim() + piece_.low, Words::tr("low %1").arg(number(piece_.low))});
+    all.push_back({rim(), piece_.vessel ? Words::tr("above the rim") : Words::tr("above the tie")});
+    std::sort(all.begin(), all.end(), [](const Mark& a, const Mark& b) { return a.mm > b.mm; });
+    return all;
+}
+
+void Elevation::paintBehind(QPainter& painter) const {
+    painter.setRenderHint(QPainter::Antialiasing);
+    paintRuleAtLeft(painter);
+    painter.setPen(QPen(palette_.of(Role::edge), 1, Qt::DotLine));
+    const double left = foot_.x() + mm_.left() * scale_ - grid(2), right = room_.right() - grid(25);
+    for (const auto& tier : tiers()) {
+        if (y(tier.mm) > room_.top() + grid(4)) painter.drawLine(QPointF(left, y(tier.mm)), QPointF(right, y(tier.mm)));
+    }
+    painter.setPen(QPen(palette_.of(Role::ink), 2));
+    painter.drawLine(QPointF(room_.left() + grid(8), foot_.y()), QPointF(room_.right() - grid(2), foot_.y()));
+}
+
+void Elevation::paintRuleAtLeft(QPainter& painter) const {
+    const double x = room_.left() + grid(12);
+    const double top = mm_.height();
+    const double tick = roundStep(scale_, 5), step = roundStep(scale_, grid(9));
+    const QFontMetricsF metrics(captionFont());
+    painter.setFont(captionFont());
+    for (double mm = 0; mm <= top + 0.01; mm += tick) {
+        const bool named = std::abs(std::remainder(mm, step)) < tick / 2;
+        painter.setPen(QPen(palette_.of(Role::edge), 0.8));
+        painter.drawLine(QPointF(x, y(mm)), QPointF(x + (named ? grid(2) : grid(1)), y(mm)));
+        if (!named) continue;
+        painter.setPen(palette_.of(Role::ink3));
+        const QString words = mm == 0 ? Words::tr("0 mm") : QString::number(std::lround(mm));
+        painter.drawText(QRectF(room_.left(), y(mm) - metrics.height() / 2, grid(11), metrics.height()),
+                         Qt::AlignRight | Qt::AlignVCenter, words);
+    }
+}
+
+void Elevation::upright(QPainter& painter, double x, double from, double to, const QColor& colour) const {
+    const double s = grid(1);
+    painter.setPen(QPen(colour, 1));
+    painter.drawLine(QPointF(x, y(from)), QPointF(x, y(to)));
+    painter.setPen(QPen(colour, 1.4));
+    for (const double mm : {from, to})
+        painter.drawLine(QPointF(x - s, y(mm) + s), QPointF(x + s, y(mm) - s));
+}
+
+void Elevation::level(QPainter& painter, double from, double to, double at, const QColor& colour) const {
+    const double s = grid(1);
+    painter.setPen(QPen(colour, 1));
+    painter.drawLine(QPointF(from, at), QPointF(to, at));
+    painter.setPen(QPen(colour, 1.4));
+    for (const double x : {from, to})
+        painter.drawLine(QPointF(x - s, at + s), QPointF(x + s, at - s));
+}
+
+void Elevation::paintNumbers(QPainter& painter) const {
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setFont(captionFont());
+    paintSpread(painter);
+    paintHeight(painter);
+    const QFontMetricsF metrics(captionFont());
+    double above = room_.top();
+    for (const auto& tier : tiers()) {
+        const double at = std::max(y(tier.mm), above + metrics.height() * 0.5);
+        label(painter, QRectF(room_.right() - grid(24), at - metrics.height() / 2, grid(24), metrics.height()),
+              Qt::AlignLeft | Qt::AlignVCenter, tier.words, palette_.of(Role::ink2), palette_.of(Role::paper));
+        above = at + metrics.height() * 0.5;
+    }
+    if (!piece_.vessel || !piece_.vessel->glass()) return;
+    paintWater(painter);
+    paintLift(painter);
+}
+
+void Elevation::paintSpread(QPainter& painter) const {
+    const QFontMetricsF metrics(captionFont());
+    const double half = piece_.spread / 2 * scale_;
+    const double at = room_.top() + grid(4);
+    level(painter, foot_.x() - half, foot_.x() + half, at, palette_.of(Role::ink2));
+    label(painter, QRectF(foot_.x() - grid(30), at - metrics.height() / 2, grid(60), metrics.height()),
+          Qt::AlignCenter, Words::tr("spread %1 mm").arg(std::lround(piece_.spread)), palette_.of(Role::ink2),
+          palette_.of(Role::paper));
+}
+
+void Elevation::paintHeight(QPainter& painter) const {
+    const QFontMetricsF metrics(captionFont());
+    const double x = room_.left() + grid(18);
+    const double top = hasTiers() ? std::max(rim() + piece_.tall, rim()) : mm_.height();
+    if (y(top) < room_.top()) return;
+    upright(painter, x, 0, top, palette_.of(Role::ink2));
+    label(painter, QRectF(x - grid(12), y(top / 2) - metrics.height() / 2, grid(24), metrics.height()),
+          Qt::AlignCenter, Words::tr("%1 high").arg(std::lround(top)), palette_.of(Role::ink2),
+          palette_.of(Role::paper));
+}
+
+void Elevation::paintWater(QPainter& painter) const {
+    const auto& v = *piece_.vessel;
+    const QFontMetricsF metrics(captionFont());
+    if (v.waterLevel * scale_ < metrics.height()) return;
+    const double x = foot_.x() + v.width / 2 * scale_ + grid(6);
+    const double from = v.stand + v.floor;
+    upright(painter, x, from, from + v.waterLevel, palette_.of(Role::waterEdge));
+    label(painter, QRectF(x + grid(2), y(from + v.waterLevel / 2) - metrics.height() / 2, grid(30), metrics.height()),
+          Qt::AlignLeft | Qt::AlignVCenter, Words::tr("water %1 mm").arg(std::lround(v.waterLevel)),
+          palette_.of(Role::waterEdge), palette_.of(Role::paper));
+}
+
+void Elevation::paintLift(QPainter& painter) const {
+    const auto& v = *piece_.vessel;
+    const QFontMetricsF metrics(captionFont());
+    const double x = foot_.x() - v.width / 2 * scale_ - grid(5);
+    const double from = v.stand + v.floor;
+    if (piece_.lift <= 0 || x - grid(34) < room_.left() + grid(18)) return;
+    upright(painter, x, from, from + piece_.lift, palette_.of(Role::ink2));
+    label(painter, QRectF(x - grid(42), y(from + piece_.lift / 2) - metrics.height() / 2, grid(40), metrics.height()),
+          Qt::AlignRight | Qt::AlignVCenter, Words::tr("ends %1 mm off base").arg(std::lround(piece_.lift)),
+          palette_.of(Role::ink2), palette_.of(Role::paper));
+}
+
+QString elevationWords(const PieceDrawing& piece) {
+    const auto number = [](double mm) { return QString::number(std::lround(mm)); };
+    QStringList words{Words::tr("spread %1 mm").arg(number(piece.spread)),
+                      Words::tr("tall %1").arg(number(piece.tall)), Words::tr("middle %1").arg(number(piece.middle)),
+                      Words::tr("low %1").arg(number(piece.low))};
+    if (piece.vessel && piece.vessel->glass())
+        words << Words::tr("water %1 mm").arg(number(piece.vessel->waterLevel))
+              << Words::tr("ends %1 mm off base").arg(number(piece.lift));
+    if (piece.left > 0)
+        words << Words::tr("%n stem(s) more than are drawn", nullptr, static_cast<int>(piece.left));
+    return words.join(QStringLiteral(", "));
+}
+
+} // namespace withy::ui

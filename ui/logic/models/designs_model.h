@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#ifndef Q_MOC_RUN
+#include "ui/logic/models/design_words.h"
+#endif
+#include "ui/logic/workbench.h"
+
+#include <QAbstractListModel>
+
+namespace withy::ui {
+
+/// The designs as they stand on the wall's shelves: by group, then in the order they were made.
+class DesignsModel : public QAbstractListModel {
+    Q_OBJECT
+
+public:
+    enum Role {
+        IdRole = Qt::UserRole + 1,
+        GroupRole,   ///< int of DesignGroup
+        CaptionRole, ///< "10 stems, £9.50"
+    };
+
+    explicit DesignsModel(Workbench& bench, QObject* parent = nullptr);
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    /// The accessible text is a whole sentence: "Supper jar, for tables, 10 stems, £9.50".
+    QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
+
+    /// Blank: all groups.
+    void setGroup(std::optional<DesignGroup> group);
+    /// Names with these words anywhere in them, in any case; blank: all.
+    void setWords(const QString& words);
+    [[nodiscard]] int rowOf(Id<model::Design> design) const; ///< -1 when it is not shown
+    [[nodiscard]] int total() const;                          ///< whatever is shown of them
+
+private:
+    void refresh();
+    [[nodiscard]] std::vector<Id<model::Design>> wanted() const;
+
+    Workbench& bench_;
+    std::optional<DesignGroup> group_;
+    QString words_;
+    std::vector<Id<model::Design>> shown_;
+};
+
+} // namespace withy::ui

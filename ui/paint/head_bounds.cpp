@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/paint/bloom_heads.h"
+
+#include <algorithm>
+#include <cmath>
+#include <mutex>
+#include <numbers>
+#include <vector>
+
+namespace withy::ui {
+
+namespace {
+
+constexpr int directions = 180; ///< one each two degrees
+/// A head may be turned within its rings, and lies between two directions.
+constexpr double generous = 1.03;
+
+/// How far an outline reaches in each direction from its origin.
+using Reach = std::array<double, directions>;
+
+const std::vector<QPointF>& aims() {
+    static const auto known = [] {
+        std::vector<QPointF> out;
+        for (int i = 0; i < directions; ++i) {
+            const double a = 2 * std::numbers::pi * i / directions;
+            out.emplace_back(std::cos(a), std::sin(a));
+        }
+        return out;
+    }();
+    return known;
+}
+
+/// Upright and at diameter 1.
+Reach measured(HeadForm form) {
+    constexpr double fine = 25; // flattened at this size, curves are straight to within a hundredth
+    Reach out{};
+    const auto toSize = QTransform::fromScale(fine, fine);
+    for (const auto& mark : headSketch({form, 1, Qt::white, {}, 0, 1})) {
+        for (const auto& polygon : mark.path.toSubpathPolygons(toSize)) {
+            for (const QPointF& p : polygon) {
+                for (std::size_t i = 0; i < out.size(); ++i)
+                    out[i] = std::max(out[i], QPointF::dotProduct(p, aims()[i]) / fine);
+            }
+        }
+    }
+    return out;
+}
+
+/// Measured once for each form, when it is first asked for, from whichever thread.
+const Reach& reachOf(HeadForm form) {
+    static std::array<Reach, allHeadForms.size()> known;
+    static std::array<std::once_flag, allHeadForms.size()> done;
+    const auto i = static_cast<std::size_t>(form);
+    std::call_once(done[i], [&] { known[i] = measured(form); });
+    return known[i];
+}
+
+/// The reach towards `degrees` once the head is tilted.
+double towards(const Reach& reach, double degrees) {
+    const double at = std::fmod(std::fmod(degrees, 360) + 360, 360) * directions / 360;
+    const auto low = static_cast<std::size_t>(at) % directions;
+    return std::max(reach[low], reach[(low + 1) % directions]) * generous;
+}
+
+} // namespace
+
+QRectF headBounds(HeadForm form, double diameter, double tilt) {
+    if (!(diameter > 0)) return {};
+    const auto& reach = reachOf(form);
+    double right = towards(reach, -tilt) * diameter, left = towards(reach, 180 - tilt) * diameter;
+    double below = towards(reach, 90 - tilt) * diameter, above = towards(reach, 270 - tilt) * diameter;
+    if (form == HeadForm::trail) { // hangs to the side it leans to, whatever the tilt
+        right = towards(reach, 0) * diameter;
+        left = towards(reach, 180) * diameter;
+        below = towards(reach, 90) * diameter;
+        above = towards(reach, 270) * diameter;
+        if (tilt < 0) std::swap(left, right);
+    }
+    return {-left, -above, left + right, above + below};
+}
+
+} // namespace withy::ui
