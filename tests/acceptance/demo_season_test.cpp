@@ -96,6 +96,33 @@ TEST(DemoSeason, StepsOfABookingFollowInOrder) {
     }
 }
 
+// Stems stand in water as soon as they are cut (common practice, no source): whatever the clock says, nothing
+// but busy hours comes between cutting and stripping.
+TEST(DemoSeason, EveningStemsAreStrippedTheSameEvening) {
+    const auto season = ui::demoSeason();
+    const auto planned = plan::plan(season);
+    int evenings = 0;
+    for (const auto& [id, booking] : planned.bookings) {
+        SCOPED_TRACE(season.bookings.find(id)->title);
+        for (std::size_t i = 0; i < booking->steps.size(); ++i) {
+            const auto& cut = booking->steps[i];
+            if (cut.kind != plan::StepKind::cut) continue;
+            const bool busy = std::any_of(booking->busy.begin(), booking->busy.end(), [&](const auto& b) {
+                return b.span.from < cut.to + Minutes(240) && cut.to < b.span.to;
+            });
+            const auto strip = std::find_if(booking->steps.begin(), booking->steps.end(), [&](const auto& s) {
+                return s.kind == plan::StepKind::strip && s.from >= cut.to && s.count == cut.count;
+            });
+            ASSERT_NE(strip, booking->steps.end());
+            if (!busy) {
+                EXPECT_EQ(strip->from, cut.to);
+            }
+            evenings += cut.to.minute > 18 * 60 ? 1 : 0;
+        }
+    }
+    EXPECT_GT(evenings, 0); // the case is in the demo season at all
+}
+
 TEST(DemoSeason, ReplanningGivesThePlanAnew) {
     const auto before = ui::demoSeason();
     const auto first = plan::plan(before);

@@ -85,6 +85,27 @@ TEST_F(OtherTabs, AMissingCountIsTypedInTheKitItself) {
         << answer("kit").toStdString();
 }
 
+TEST_F(OtherTabs, ARibbonNobodyMeasuredIsMeasuredThere) {
+    auto season = demoSeason();
+    std::int64_t ribbon = 0;
+    for (const auto& need : bench_->plan().bookings.at(supper)->kit.ribbons)
+        ribbon = need.ribbon.value;
+    for (const auto& length : demoSeason().ribbonLengths)
+        if (length.ribbon.value == ribbon) season.ribbonLengths.erase(length.id);
+    openBench(season);
+    showTab<KitTab>();
+    auto* field = part<QLineEdit>(QStringLiteral("kit.reel%1").arg(ribbon));
+    field->setFocus();
+    QTest::keyClicks(field, QStringLiteral("a lot"));
+    QTest::keyClick(field, Qt::Key_Return);
+    EXPECT_FALSE(refused_.isEmpty());
+    field->selectAll();
+    QTest::keyClicks(field, QStringLiteral("25 m"));
+    QTest::keyClick(field, Qt::Key_Return);
+    settle();
+    EXPECT_EQ(bench_->plan().bookings.at(supper)->kit.ribbons.front().onHand, Millimetres(25000));
+}
+
 TEST_F(OtherTabs, MoneyAddsUpAndSaysItInASentence) {
     showTab<MoneyTab>();
     const auto& m = *bench_->plan().bookings.at(supper)->money;

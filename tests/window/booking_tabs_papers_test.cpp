@@ -14,7 +14,6 @@
 #include <QProcess>
 #include <QPushButton>
 #include <QRadioButton>
-#include <QSettings>
 #include <QSignalSpy>
 
 #include <gmock/gmock.h>
@@ -26,7 +25,6 @@ namespace {
 class PapersTabTest : public TabTest {
 protected:
     void SetUp() override {
-        QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, folder_.path());
         openBench(demoSeason());
     }
 

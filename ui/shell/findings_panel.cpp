@@ -23,6 +23,7 @@ FindingsPanel::FindingsPanel(Workbench& bench, QWidget* parent)
     setAttribute(Qt::WA_StyledBackground);
     setProperty("look", QStringLiteral("mist"));
     setFixedWidth(listWidth());
+    rows_->nameBookings();
     shut_->setObjectName(QStringLiteral("findings.shut"));
     auto* scroll = new QScrollArea;
     scroll->setWidgetResizable(true);

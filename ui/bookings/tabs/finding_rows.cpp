@@ -15,6 +15,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace withy::ui {
 
 namespace {
@@ -60,13 +62,20 @@ FindingRows::FindingRows(Workbench& bench, const QString& name, QWidget* parent)
     : QWidget(parent), bench_(bench), all_(new QVBoxLayout(this)) {
     setObjectName(name);
     head_ = new TextLabel(TypeRole::head, tr("To look at"));
+    more_ = link({});
+    more_->setObjectName(name + QStringLiteral(".more"));
     fold_ = link({});
     fold_->setObjectName(name + QStringLiteral(".accepted"));
     all_->setContentsMargins(0, grid(2), 0, 0);
     all_->setSpacing(grid(1));
     all_->addWidget(head_);
     all_->addWidget(new Rule(Rule::Kind::head));
+    all_->addWidget(more_);
     all_->addWidget(fold_);
+    connect(more_, &QPushButton::clicked, this, [this] {
+        most_ += 30;
+        show();
+    });
     connect(fold_, &QPushButton::clicked, this, [this] {
         unfolded_ = !unfolded_;
         show();
@@ -104,7 +113,7 @@ FindingRows::Row FindingRows::makeRow(std::size_t index) {
         if (index < list_.size()) Q_EMIT leadTo(list_[index].finding.place);
     });
     connect(row.settle, &QPushButton::clicked, this, [this, index] { settle(index); });
-    all_->insertWidget(all_->count() - 1, row.all);
+    all_->insertWidget(all_->count() - 2, row.all);
     return row;
 }
 
@@ -121,35 +130,46 @@ void FindingRows::settle(std::size_t index) {
 
 void FindingRows::show() {
     int accepted = 0;
-    for (std::size_t i = 0; i < list_.size(); ++i) {
-        if (i == rows_.size()) rows_.push_back(makeRow(i));
-        const auto& listed = list_[i];
-        auto& row = rows_[i];
+    for (const auto& listed : list_)
         accepted += listed.accepted ? 1 : 0;
-        const QString words = sentence(listed.finding);
-        const bool asks = listed.finding.severity != plan::Severity::note && !listed.accepted;
-        static_cast<FindingMark*>(row.mark)->asks = asks;
-        row.mark->update();
-        row.words->setText(breakable(words));
-        row.words->setInk(listed.accepted ? Ink::second : Ink::text);
-        row.lead->setText(leadWords(listed.finding));
-        row.lead->setAccessibleName(tr("%1: %2").arg(row.lead->text(), words));
-        row.settle->setText(listed.accepted ? tr("Ask again") : tr("Leave it so"));
-        row.settle->setAccessibleName(tr("%1: %2").arg(row.settle->text(), words));
-        row.settle->setToolTip(listed.accepted ? tr("Count it among what wants looking at")
-                                               : tr("Keeps quiet about it until its figures change"));
-        row.all->setVisible(!listed.accepted || unfolded_);
+    const auto open = static_cast<int>(list_.size()) - accepted;
+    const std::size_t wanted = std::min(most_, static_cast<std::size_t>(unfolded_ ? open + accepted : open));
+    for (std::size_t i = 0; i < wanted; ++i) {
+        if (i == rows_.size()) rows_.push_back(makeRow(i));
+        showRow(i);
     }
-    for (std::size_t i = list_.size(); i < rows_.size(); ++i)
+    for (std::size_t i = wanted; i < rows_.size(); ++i)
         rows_[i].all->hide();
-    showFold(accepted);
+    showFolds(accepted, open);
 }
 
-void FindingRows::showFold(int accepted) {
+void FindingRows::showRow(std::size_t index) {
+    const auto& listed = list_[index];
+    auto& row = rows_[index];
+    const QString words = names_ ? sentence(bench_.season(), listed) : sentence(listed.finding);
+    static_cast<FindingMark*>(row.mark)->asks =
+        listed.finding.severity != plan::Severity::note && !listed.accepted;
+    row.mark->update();
+    row.words->setText(breakable(words));
+    row.words->setInk(listed.accepted ? Ink::second : Ink::text);
+    row.lead->setText(leadWords(listed.finding));
+    row.lead->setAccessibleName(tr("%1: %2").arg(row.lead->text(), words));
+    row.settle->setText(listed.accepted ? tr("Ask again") : tr("Leave it so"));
+    row.settle->setAccessibleName(tr("%1: %2").arg(row.settle->text(), words));
+    row.settle->setToolTip(listed.accepted ? tr("Count it among what wants looking at")
+                                           : tr("Keeps quiet about it until its figures change"));
+    row.all->show();
+}
+
+void FindingRows::showFolds(int accepted, int open) {
+    const int all = unfolded_ ? open + accepted : open;
+    const int below = all - static_cast<int>(std::min(most_, static_cast<std::size_t>(all)));
+    more_->setVisible(below > 0);
+    more_->setText(tr("%n more: show", nullptr, below));
     fold_->setVisible(accepted > 0);
     fold_->setText(unfolded_ ? tr("Hide what you left so") : tr("%n you left so: show", nullptr, accepted));
     setVisible(!list_.empty());
-    head_->setText(static_cast<int>(list_.size()) > accepted ? tr("To look at") : tr("Nothing to look at"));
+    head_->setText(open > 0 ? tr("To look at") : tr("Nothing to look at"));
 }
 
 } // namespace withy::ui

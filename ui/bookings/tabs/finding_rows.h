@@ -25,6 +25,9 @@ public:
     FindingRows(Workbench& bench, const QString& name, QWidget* parent = nullptr);
     void setFindings(std::vector<ListedFinding> list);
 
+    /// Says whose each is: for a list over many bookings.
+    void nameBookings() { names_ = true; }
+
     [[nodiscard]] const std::vector<ListedFinding>& findings() const { return list_; }
 
 Q_SIGNALS:
@@ -41,7 +44,8 @@ private:
     };
 
     void show();
-    void showFold(int accepted);
+    void showRow(std::size_t index);
+    void showFolds(int accepted, int open);
     Row makeRow(std::size_t index);
     void settle(std::size_t index);
 
@@ -50,8 +54,11 @@ private:
     std::vector<Row> rows_;
     QVBoxLayout* all_;
     TextLabel* head_;
+    QPushButton* more_;
     QPushButton* fold_;
+    std::size_t most_ = 30; ///< rows made at once: a long list must not hold the window
     bool unfolded_ = false;
+    bool names_ = false;
 };
 
 } // namespace withy::ui

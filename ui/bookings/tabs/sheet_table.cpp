@@ -282,8 +282,8 @@ void SheetTable::addCell(QGridLayout* cells, std::size_t index, int column, int 
                 [this, index, column](bool open) { openFigure(index, column, open); });
     }
     if (from.field) {
-        cell.field =
-            makeFieldCell(bench_, *from.field, head.right, [this](const QString& s) { Q_EMIT refused(s); });
+        cell.field = makeFieldCell(bench_, *from.field, sheet_.rows[index].name, head.right,
+                                   [this](const QString& s) { Q_EMIT refused(s); });
         cell.field->setMinimumWidth(grid(26));
         put(cell.field);
     }

@@ -2,8 +2,10 @@
 #include "ui/logic/models/finding_list.h"
 
 #include "core/model/schema.h"
+#include "ui/logic/format.h"
+#include "ui/logic/wording.h"
 
-#include <QString>
+#include <QCoreApplication>
 
 #include <algorithm>
 #include <string_view>
@@ -106,6 +108,13 @@ std::vector<ListedFinding> findingsOfSeason(const model::Season& season, const p
             add(out, season, f, std::nullopt);
     sortList(out);
     return out;
+}
+
+QString sentence(const model::Season& season, const ListedFinding& listed) {
+    const QString words = sentence(listed.finding);
+    const auto* booking = listed.booking ? season.bookings.find(*listed.booking) : nullptr;
+    return booking ? QCoreApplication::translate("Finding", "%1: %2").arg(text(booking->title), words)
+                   : words;
 }
 
 int countAsking(const std::vector<ListedFinding>& list) {

@@ -3,6 +3,8 @@
 
 #include "core/plan/plan.h"
 
+#include <QString>
+
 #include <optional>
 #include <string>
 #include <vector>
@@ -31,6 +33,9 @@ std::vector<ListedFinding> findingsOf(const model::Season& season, const plan::P
                                       Id<model::Booking> booking);
 /// Of all bookings but those that are over or lost, and of all designs; a design's own are told once.
 std::vector<ListedFinding> findingsOfSeason(const model::Season& season, const plan::Plan& plan);
+
+/// "Library roof supper: 3 buckets needed, ...": the sentence with whose it is.
+QString sentence(const model::Season& season, const ListedFinding& listed);
 
 /// How many are open and at least a warning.
 int countAsking(const std::vector<ListedFinding>& list);

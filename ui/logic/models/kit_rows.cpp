@@ -107,7 +107,7 @@ private:
     static SheetCell counted(const std::optional<std::int64_t>& onHand, const SheetField& field) {
         SheetCell cell;
         cell.field = field;
-        if (!onHand) cell.words = tr("nobody has counted them yet");
+        if (!onHand) cell = {tr("nobody has counted them yet"), SheetCell::Tone::asks, std::nullopt, field};
         return cell;
     }
 
@@ -149,7 +149,10 @@ private:
     SheetCell ribbonOnHand(const plan::RibbonNeed& need) {
         if (need.onHand) return {metres(*need.onHand), {}};
         ++uncounted_;
-        return {tr("nobody has measured it yet"), SheetCell::Tone::asks};
+        SheetCell cell{tr("nobody has measured it yet"), SheetCell::Tone::asks};
+        cell.field =
+            SheetField{TableKind::ribbonLengths, "length", need.ribbon.value, tr("a reel, such as 9.4 m")};
+        return cell;
     }
 
     SheetCell ribbonShort(const plan::RibbonNeed& need, const QString& name) {

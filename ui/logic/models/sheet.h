@@ -30,8 +30,8 @@ struct SheetFigure {
 struct SheetField {
     model::TableKind table = model::TableKind::none;
     const char* name = "";
-    std::int64_t id = 0;
-    QString prompt; ///< what a blank means: "not counted yet"
+    std::int64_t id = 0; ///< for a reel (ribbonLengths) still to be measured: the ribbon's
+    QString prompt;      ///< what a blank means: "not counted yet"
     friend bool operator==(const SheetField&, const SheetField&) = default;
 };
 

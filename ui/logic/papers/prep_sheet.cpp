@@ -38,6 +38,8 @@ public:
         d.facts = facts();
         papers::Columns columns;
         columns.left = prepSteps(season_, plan_, day_);
+        columns.left.push_back(Block{papers::Spacer{4}});
+        addCautions(columns.left);
         fillRight(columns.right);
         d.body.push_back(Block{std::move(columns)});
         if (has(PaperPart::workings))
@@ -95,7 +97,6 @@ private:
         addWater(right);
         addRibbon(right);
         if (has(PaperPart::conditioning)) addConditioning(right);
-        addCautions(right);
     }
 
     void addDesign(const plan::LinePlan& line, std::vector<Block>& right) const {
@@ -104,19 +105,25 @@ private:
         right.push_back(
             Block{papers::SectionHead{design.name, plain(utf8(tr("%1 stems").arg(dp.stemsPerPiece.value)))}});
         QStringList lengths;
+        QStringList once; // a piece made once needs no list to come back to
         for (const auto& slot : dp.slots) {
             const auto& record = *season_.slots.find(slot.slot);
             std::string plants;
             for (const auto& [plant, share] : slot.fill)
                 plants += (plants.empty() ? "" : ", ") + season_.plants.find(plant)->name;
-            right.push_back(
-                Block{papers::CountRow{std::to_string(record.count.value), record.label, plants}});
+            if (line.pieces.value > 1)
+                right.push_back(
+                    Block{papers::CountRow{std::to_string(record.count.value), record.label, plants}});
+            else
+                once << tr("%1 %2 %3").arg(record.count.value).arg(text(record.label), text(plants));
             if (!slot.cutLength) continue;
             const QString length = tr("%1 %2")
                                        .arg(text(std::string(model::wordOf(record.tier))))
                                        .arg(slot.cutLength->length.value);
             if (!lengths.contains(length)) lengths << length;
         }
+        if (!once.isEmpty())
+            right.push_back(Block{papers::Paragraph{plain(utf8(once.join(QStringLiteral(" · ")))), true}});
         if (!lengths.isEmpty())
             right.push_back(Block{papers::Paragraph{
                 plain(utf8(tr("Cut %1 mm").arg(lengths.join(QStringLiteral(", "))))), true}});

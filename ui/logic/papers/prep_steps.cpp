@@ -25,15 +25,30 @@ public:
         for (const auto& step : plan_.steps) {
             if (step.kind == StepKind::place && step.minutes.value == 0) continue;
             enter(step.from);
-            add(papers::TimedTask{
-                step.from.clock(), utf8(stepTitle(season_, plan_, step)),
-                papers::plain(utf8(stepDetail(season_, step))), needsNobody(step) ? "–" : " ",
-                step.kind == StepKind::make ? static_cast<int>(std::min<std::int64_t>(step.count, 200)) : 0});
+            add(task(step));
         }
         return std::move(out_);
     }
 
 private:
+    [[nodiscard]] papers::TimedTask task(const TimedStep& step) const {
+        QString title = stepTitle(season_, plan_, step);
+        QString detail = stepDetail(season_, step);
+        if (saysOnlyMinutes(step)) { // beside the title, so that the row is one line high
+            if (step.minutes.value > 0) title = tr("%1, %2 min").arg(title).arg(step.minutes.value);
+            detail.clear();
+        }
+        // One piece has the step's own box to tick.
+        const auto ticks = step.kind == StepKind::make && step.count > 1 ? step.count : 0;
+        return {step.from.clock(), utf8(title), papers::plain(utf8(detail)), needsNobody(step) ? "–" : " ",
+                static_cast<int>(std::min<std::int64_t>(ticks, 200))};
+    }
+
+    static bool saysOnlyMinutes(const TimedStep& step) {
+        return step.kind == StepKind::washContainers || step.kind == StepKind::checkWater ||
+               step.kind == StepKind::pack || step.kind == StepKind::place;
+    }
+
     /// Busy hours that lie before this time, and a head when the day is a new one.
     void enter(LocalTime at) {
         if (!begun_ || current_ != at.day) {
