@@ -43,7 +43,7 @@ void FigureRow::setFigure(const DesignFigure& f) {
     label_->setText(look_ == Look::leading ? f.means : f.label);
     note_->setText(f.note);
     note_->setVisible(!f.note.isEmpty());
-    const FigureFacts facts{f.figure, f.means, f.working, f.leadsTo, f.leadWords};
+    const FigureFacts facts{f.figure, f.means, f.working, f.leadsTo, f.leadWords, {}};
     figure_->setFacts(facts);
     working_->setFacts(facts);
 }

@@ -29,7 +29,7 @@ PlantEntry::PlantEntry(Workbench& bench, const QString& id, const QString& promp
 void PlantEntry::focusInEvent(QFocusEvent* event) {
     QStringList names;
     for (const auto& p : bench_.season().plants)
-        names << text(p.name);
+        names << ui::text(p.name);
     names.sort(Qt::CaseInsensitive);
     names_->setStringList(names);
     QLineEdit::focusInEvent(event);

@@ -5,6 +5,7 @@
 #include "ui/logic/edits/design_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/design_words.h"
+#include "ui/paint/palette.h"
 #include "ui/paint/spacing.h"
 
 #include <QKeyEvent>
