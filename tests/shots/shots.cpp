@@ -65,7 +65,7 @@ int main(int argc, char** argv) {
     window.resize(size[0].toInt(), size.value(1).toInt());
     window.show();
     const auto keep = [&](const QString& page) {
-        for (int i = 0; i < 5; ++i) {
+        for (int i = 0; i < 15; ++i) { // pictures of pieces are drawn beside
             QApplication::processEvents();
             QTest::qWait(20);
         }
@@ -77,5 +77,9 @@ int main(int argc, char** argv) {
     window.bench().waitForPlan();
     window.view()->goTo({model::TableKind::bookings, 1});
     eachPage(window, [&](const QString& page, QWidget*) { keep(page); });
+    if (season != QStringLiteral("empty")) {
+        window.view()->goTo({model::TableKind::designs, 1});
+        keep(QStringLiteral("designs / bench"));
+    }
     return 0;
 }
