@@ -19,9 +19,12 @@ public:
 
     [[nodiscard]] FieldControl& control() const { return *control_; }
 
+    [[nodiscard]] const model::FieldInfo& field() const { return field_; }
+
     QString filled; ///< what it was filled with; no edit while it still says that
 
 private:
+    const model::FieldInfo& field_;
     std::unique_ptr<FieldControl> control_;
 };
 

@@ -164,10 +164,11 @@ std::optional<model::Value> FieldEdit::read() {
     const model::Ref ref{kind_, *id_};
     const auto reading =
         readField(season, kind_, *field_, control_->text(), valueOf(season, ref, field_->name));
-    const QString trouble =
-        reading.ok() ? judgeField(season, ref, field_->name, *reading.value) : reading.sentence;
-    say(trouble);
-    return trouble.isEmpty() ? reading.value : std::nullopt;
+    mayMake_ = reading.mayMake;
+    say(mayMake_       ? offerToMake(*field_, control_->text())
+        : reading.ok() ? judgeField(season, ref, field_->name, *reading.value)
+                       : reading.sentence);
+    return sentence().isEmpty() ? reading.value : std::nullopt;
 }
 
 void FieldEdit::judge() {
@@ -224,8 +225,7 @@ void FieldEdit::putBack() {
 
 bool FieldEdit::handleKey(const QKeyEvent& key) {
     const bool enter = key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter;
-    if (enter && key.modifiers().testFlag(Qt::ControlModifier) && edits::canMakeNamed(field_->refersTo) &&
-        isDirty() && !read()) {
+    if (enter && key.modifiers().testFlag(Qt::ControlModifier) && isDirty() && !read() && mayMake_) {
         makeNamed(control_->text());
         return true;
     }

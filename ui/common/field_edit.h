@@ -88,6 +88,7 @@ private:
     QTimer* rest_;
     QString shown_;
     bool readOnly_ = false;
+    bool mayMake_ = false; ///< what was read last names a record that could be made
 };
 
 /// Keeps what is being typed anywhere in `window`, in a field or a table; false when it was refused.

@@ -47,15 +47,7 @@ QWidget* RecordDelegate::createEditor(QWidget* parent, const QStyleOptionViewIte
     auto* self = const_cast<RecordDelegate*>(this);
     cell->control().widget()->installEventFilter(self);
     cell->control().edited = [this, cell, at, field] {
-        if (!at.isValid()) return;
-        const auto& season = model_.bench().season();
-        const auto reading =
-            readField(season, model_.spec().kind, *field, cell->control().text(), model_.valueAt(at));
-        QString sentence = reading.sentence;
-        const auto id = model_.idAt(at.row());
-        if (reading.ok() && id)
-            sentence = judgeField(season, {model_.spec().kind, *id}, field->name, *reading.value);
-        Q_EMIT judged(at, cell->control().text() == cell->filled ? QString() : sentence);
+        if (at.isValid()) Q_EMIT judged(at, sentenceFor(*cell, at, *field));
     };
     cell->control().picked = [self, cell] {
         Q_EMIT self->commitData(cell);
@@ -67,6 +59,19 @@ QWidget* RecordDelegate::createEditor(QWidget* parent, const QStyleOptionViewIte
     };
     editor_ = cell;
     return cell;
+}
+
+QString RecordDelegate::sentenceFor(const CellEditor& cell, const QModelIndex& at,
+                                    const model::FieldInfo& field) const {
+    const QString typed = cell.control().text();
+    if (typed == cell.filled) return {};
+    const auto& season = model_.bench().season();
+    const auto kind = model_.spec().kind;
+    const auto reading = readField(season, kind, field, typed, model_.valueAt(at));
+    if (reading.mayMake) return offerToMake(field, typed);
+    const auto id = model_.idAt(at.row());
+    return reading.ok() && id ? judgeField(season, {kind, *id}, field.name, *reading.value)
+                              : reading.sentence;
 }
 
 void RecordDelegate::makeNamed(const QModelIndex& index, const QString& name) const {
@@ -111,6 +116,11 @@ void RecordDelegate::finish() {
     if (editor_) Q_EMIT closeEditor(editor_, QAbstractItemDelegate::NoHint);
 }
 
+bool RecordDelegate::mayMake(const CellEditor& cell) const {
+    const auto kind = model_.spec().kind;
+    return readField(model_.bench().season(), kind, cell.field(), cell.control().text()).mayMake;
+}
+
 bool RecordDelegate::eventFilter(QObject* watched, QEvent* event) {
     auto* cell = cellOf(watched);
     if (!cell) return QStyledItemDelegate::eventFilter(watched, event);
@@ -126,6 +136,11 @@ bool RecordDelegate::eventFilter(QObject* watched, QEvent* event) {
         return false;
     }
     if (enter && cell->control().takesEnter() && key->modifiers().testFlag(Qt::ShiftModifier)) return false;
+    if (enter && key->modifiers().testFlag(Qt::ControlModifier) && cell->control().makeAsked &&
+        mayMake(*cell)) {
+        cell->control().makeAsked(cell->control().text());
+        return true;
+    }
     if (enter) {
         Q_EMIT commitData(cell);
         Q_EMIT closeEditor(cell, QAbstractItemDelegate::NoHint);

@@ -8,6 +8,8 @@
 
 namespace withy::ui {
 
+class CellEditor;
+
 /// Paints the cells of a record table and gives them the editors that forms use.
 class RecordDelegate : public QStyledItemDelegate {
     Q_OBJECT
@@ -42,6 +44,10 @@ protected:
                      const QModelIndex& index) override;
 
 private:
+    /// Why what is typed so far would be refused.
+    [[nodiscard]] QString sentenceFor(const CellEditor& cell, const QModelIndex& at,
+                                      const model::FieldInfo& field) const;
+    [[nodiscard]] bool mayMake(const CellEditor& cell) const;
     void makeNamed(const QModelIndex& index, const QString& name) const;
 
     RecordTableModel& model_;

@@ -136,7 +136,7 @@ public:
     static QString sentence(const Season& season, const ErasePlan& plan) {
         if (plan.wanted.empty()) return {};
         const QString who = whoGoes(season, plan);
-        if (plan.free()) return plan.goesWith.empty() ? QString() : tr("%1 goes with it.").arg(goes(plan));
+        if (plan.free()) return alsoGoes(plan);
         const QString where = users(season, plan);
         QString words = plan.wanted.size() == 1 ? tr("%1 is in %2.").arg(who, where)
                                                 : tr("%1 are in %2.").arg(who, where);
@@ -167,6 +167,12 @@ private:
         for (const auto& ref : plan.goesWith)
             ++counts[ref.table];
         return list(counts);
+    }
+
+    static QString alsoGoes(const ErasePlan& plan) {
+        if (plan.goesWith.empty()) return {};
+        return plan.wanted.size() == 1 ? tr("It takes %1 with it.").arg(goes(plan))
+                                       : tr("They take %1 with them.").arg(goes(plan));
     }
 
     static QString users(const Season& season, const ErasePlan& plan) {

@@ -2,6 +2,7 @@
 #include "core/exchange/cell.h"
 #include "core/exchange/utf8.h"
 #include "core/model/text_check.h"
+#include "ui/logic/edits/record_edits.h"
 #include "ui/logic/fields/colour_reading.h"
 #include "ui/logic/fields/day_reading.h"
 #include "ui/logic/fields/field_text.h"
@@ -166,8 +167,10 @@ private:
         if (found.size() == 1) return {Value(found.front()), {}};
         const QString table = tableLabel(field_.refersTo, 1);
         if (found.empty())
-            return no(tr("There is no %1 called “%2”. Make it first, or choose another.")
-                          .arg(table, typed.left(60)));
+            return {std::nullopt,
+                    tr("There is no %1 called “%2”. Make it first, or choose another.")
+                        .arg(table, typed.left(60)),
+                    edits::canMakeNamed(field_.refersTo)};
         return no(tr("%1 of the %2 are called “%3”. Give one of them another name first.")
                       .arg(QString::number(found.size()), tableLabel(field_.refersTo, 2), typed.left(60)));
     }
@@ -179,6 +182,12 @@ private:
 };
 
 } // namespace
+
+QString offerToMake(const FieldInfo& field, const QString& typed) {
+    return QCoreApplication::translate(
+               "Field", "There is no %1 called “%2” yet. Ctrl+Enter makes one, or choose another.")
+        .arg(tableLabel(field.refersTo, 1), typed.trimmed().left(60));
+}
 
 FieldReading readField(const Season& season, TableKind kind, const FieldInfo& field, const QString& typed,
                        const Value& now) {

@@ -37,6 +37,7 @@ QString fieldText(const model::Season& season, model::TableKind kind, const mode
 struct FieldReading {
     std::optional<model::Value> value; ///< nothing when it cannot be read or may not be
     QString sentence;                  ///< empty when all is well
+    bool mayMake = false;              ///< names a record there is not, and a name is enough to make it
 
     [[nodiscard]] bool ok() const { return value.has_value(); }
 };
@@ -47,6 +48,9 @@ struct FieldReading {
 /// day, a day typed alone its time, a name that several records bear its record.
 FieldReading readField(const model::Season& season, model::TableKind kind, const model::FieldInfo& field,
                        const QString& typed, const model::Value& now = {});
+
+/// The sentence for `mayMake` where Ctrl+Enter does it.
+QString offerToMake(const model::FieldInfo& field, const QString& typed);
 
 /// What the model says of the record with this value in it: the end before the start, a day outside
 /// the season. Empty when all is well. Nothing is changed.
