@@ -144,8 +144,8 @@ TEST_F(DesignEdits, EveryKindOfNewDesignIsTaken) {
         EXPECT_LE(d.heightMiddle, d.heightTall);
     }
     Id<model::Design> made;
-    take(edits::newDesignInNewJar(season(), "Trial", "Jar", made));
-    EXPECT_EQ(season().containers.find(*season().designs.find(made)->container)->name, "Jar");
+    take(edits::newDesignInNewJar(season(), "Trial", "Tall jar", made));
+    EXPECT_EQ(season().containers.find(*season().designs.find(made)->container)->name, "Tall jar");
 }
 
 // 24 jars of 10 stems: 240, as in the brief of the supper.

@@ -26,7 +26,9 @@ Season thereAndBack(const Season& season, const Edit& edit) {
     if (!applied.ok()) return season;
     const auto back = model::apply(applied->season, applied->inverse);
     EXPECT_TRUE(back.ok());
-    if (back.ok()) EXPECT_EQ(exchange::exportSeason(back->season), exchange::exportSeason(season));
+    if (back.ok()) {
+        EXPECT_EQ(exchange::exportSeason(back->season), exchange::exportSeason(season));
+    }
     return applied->season;
 }
 

@@ -41,7 +41,8 @@ protected:
     }
 
     void TearDown() override {
-        host_.reset(); // the place looks at the workbench
+        actions_.reset(); // the host would take it along
+        host_.reset();    // the place looks at the workbench
         bench_.reset();
     }
 

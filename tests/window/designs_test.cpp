@@ -10,7 +10,9 @@
 #include "ui/logic/edits/design_edits.h"
 
 #include <QAccessible>
+#include <QLineEdit>
 #include <QListWidget>
+#include <QPushButton>
 
 namespace withy::ui {
 

@@ -5,10 +5,12 @@
 #include "ui/common/record_table.h"
 #include "ui/common/style.h"
 #include "ui/common/sub_pages.h"
+#include "ui/common/text_label.h"
 #include "ui/paint/type.h"
 #include "ui/shell/actions.h"
 #include "ui/shell/place.h"
 
+#include <QLineEdit>
 #include <QMainWindow>
 #include <QVBoxLayout>
 

@@ -58,9 +58,11 @@ protected:
 
     void choose(int row, int column) { table->setCurrentIndex(table->model()->index(row, column)); }
 
-    /// To whatever has the focus, as a keyboard does.
+    /// To the open list or else to what has the focus, as a keyboard does.
     void key(Qt::Key k, Qt::KeyboardModifiers held = Qt::NoModifier) {
-        QTest::keyClick(QApplication::focusWidget() ? QApplication::focusWidget() : table, k, held);
+        QWidget* target = QApplication::activePopupWidget();
+        if (!target) target = QApplication::focusWidget();
+        QTest::keyClick(target ? target : table, k, held);
         QApplication::processEvents();
     }
 
@@ -163,15 +165,32 @@ TEST_F(RecordTableTest, TheBlankRowMakesOneAfterAnother) {
     key(Qt::Key_Tab);
     keys("Plant 2");
     key(Qt::Key_Escape); // shuts the list of names
-    if (table->currentIndex().row() != 3) FAIL();
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
-    QApplication::processEvents();
+    ASSERT_EQ(table->currentIndex().row(), 3);
+    key(Qt::Key_Return);
     ASSERT_EQ(bench->season().patches.size(), 4u);
     EXPECT_EQ(bench->season().patches.find(Id<model::Patch>(4))->label, "Low field");
     EXPECT_EQ(bench->season().patches.find(Id<model::Patch>(4))->place, 3);
     EXPECT_EQ(table->currentIndex().row(), 4); // on to the next
     bench->undo();
     EXPECT_EQ(bench->season().patches.size(), 3u);
+}
+
+TEST_F(RecordTableTest, TabGoesOnInTheRecordJustMade) {
+    RecordTableSpec spec;
+    spec.kind = TableKind::clients;
+    spec.columns = {"name", "address"};
+    RecordTable clients(*bench, spec, host.get());
+    clients.resize(500, 200);
+    clients.show();
+    clients.setFocus();
+    clients.startNewRow();
+    keys("Mrs Askew");
+    key(Qt::Key_Tab);
+    EXPECT_EQ(clients.currentIndex(), clients.model()->index(0, 1));
+    keys("Rose Cottage");
+    key(Qt::Key_Return);
+    ASSERT_EQ(bench->season().clients.size(), 1u);
+    EXPECT_EQ(bench->season().clients.begin()->address, "Rose Cottage");
 }
 
 TEST_F(RecordTableTest, DeleteTakesOutOrSaysWhatIsInTheWay) {

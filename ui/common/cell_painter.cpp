@@ -44,7 +44,7 @@ void paintTick(QPainter& p, const QRect& box, bool on) {
 
 void paintWords(QPainter& p, const QRect& room, const QModelIndex& index, const QString& words) {
     const bool wrong = !index.data(RecordTableModel::SentenceRole).toString().isEmpty();
-    const auto align = Qt::Alignment(index.data(Qt::TextAlignmentRole).toInt());
+    const auto align = index.data(Qt::TextAlignmentRole).value<Qt::Alignment>();
     const QFont font = typeFont(TypeRole::text);
     p.setFont(font);
     p.setPen(col(wrong ? Role::osier : Role::ink));
@@ -114,7 +114,7 @@ void paintCell(QPainter& p, const QStyleOptionViewItem& option, const QModelInde
         paintPrompt(p, room, model.addPrompt());
     else if (editable && (chosen || over))
         paintBlank(p, room,
-                   Qt::Alignment(index.data(Qt::TextAlignmentRole).toInt()).testFlag(Qt::AlignRight));
+                   index.data(Qt::TextAlignmentRole).value<Qt::Alignment>().testFlag(Qt::AlignRight));
     if (inHand) {
         p.setPen(QPen(col(Role::green), focusRing));
         p.drawRoundedRect(QRectF(option.rect).adjusted(1, 1, -1, -2), corner, corner);

@@ -110,6 +110,11 @@ void RecordDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionVie
     editor->setGeometry(room);
 }
 
+void RecordDelegate::destroyEditor(QWidget* editor, const QModelIndex& index) const {
+    if (editor == editor_) editor_ = nullptr; // it lives a moment longer, and is not the view's any more
+    QStyledItemDelegate::destroyEditor(editor, index);
+}
+
 void RecordDelegate::finish() {
     if (!editor_) return;
     Q_EMIT commitData(editor_);
@@ -154,8 +159,8 @@ bool RecordDelegate::eventFilter(QObject* watched, QEvent* event) {
     }
     if (key->key() == Qt::Key_Tab || key->key() == Qt::Key_Backtab) {
         Q_EMIT commitData(cell);
-        Q_EMIT closeEditor(cell, key->key() == Qt::Key_Tab ? QAbstractItemDelegate::EditNextItem
-                                                           : QAbstractItemDelegate::EditPreviousItem);
+        Q_EMIT closeEditor(cell, QAbstractItemDelegate::NoHint);
+        Q_EMIT tabPressed(key->key() == Qt::Key_Backtab);
         return true;
     }
     if (key->key() == Qt::Key_Down && key->modifiers().testFlag(Qt::AltModifier)) {

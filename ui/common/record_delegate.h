@@ -24,6 +24,7 @@ public:
                           const QModelIndex& index) const override;
     void setEditorData(QWidget* editor, const QModelIndex& index) const override;
     void setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const override;
+    void destroyEditor(QWidget* editor, const QModelIndex& index) const override;
     void updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
                               const QModelIndex& index) const override;
 
@@ -35,6 +36,7 @@ public:
 
 Q_SIGNALS:
     void enterPressed();
+    void tabPressed(bool back);
     /// What is typed so far is refused for this reason; empty when it is not.
     void judged(const QModelIndex& index, const QString& sentence) const;
 

@@ -53,9 +53,10 @@ RecordTable::RecordTable(Workbench& bench, RecordTableSpec spec, QWidget* parent
     said_->setMargin(grid(1));
     said_->hide();
     connect(delegate, &RecordDelegate::enterPressed, this, [this] { goDown(); });
+    connect(delegate, &RecordDelegate::tabPressed, this, [this](bool back) { goAcross(back); });
     connect(delegate, &RecordDelegate::judged, this,
             [this](const QModelIndex& at, const QString& words) { sayUnder(at, words); });
-    connect(model_, &RecordTableModel::made, this, [this](qint64 id) { goToMade(id); });
+    connect(model_, &RecordTableModel::made, this, [this](qint64 id) { made_ = id; });
     connect(model_, &RecordTableModel::refused, this, [this](const QString& words) { tell(words); });
     connect(model_, &QAbstractItemModel::modelAboutToBeReset, this, [this] { kept_ = chosenId(); });
     connect(model_, &QAbstractItemModel::modelReset, this, [this] {

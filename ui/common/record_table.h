@@ -67,7 +67,7 @@ private:
     void rowsChanged();
     bool handleKey(const QKeyEvent& event);
     void goDown();
-    void goToMade(std::int64_t id);
+    void goAcross(bool back);
     void erase(bool andBlank);
     void tell(const QString& sentence);
     /// Puts the sentence under the cell it is about, or takes it away.
@@ -78,6 +78,7 @@ private:
     QString emptyWords_;
     QModelIndex pressed_;
     std::optional<std::int64_t> kept_; ///< chosen before the rows were laid anew
+    std::optional<std::int64_t> made_; ///< by what was typed last into the blank row
     int mostRows_ = -1;
 };
 

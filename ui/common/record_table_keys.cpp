@@ -44,16 +44,21 @@ bool RecordTable::handleKey(const QKeyEvent& event) {
 }
 
 void RecordTable::goDown() {
+    made_.reset();
     const auto at = currentIndex();
     const auto next = model_->index(std::min(at.row() + 1, model_->rowCount() - 1), at.column());
     if (next.isValid()) setCurrentIndex(next);
 }
 
-void RecordTable::goToMade(std::int64_t id) {
-    const int row = model_->rowOf(id);
-    if (row >= 0)
-        selectionModel()->setCurrentIndex(model_->index(row, std::max(0, currentIndex().column())),
-                                          QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
+/// What was typed into the blank row has become a record: Tab goes on in that one, Enter to the next.
+void RecordTable::goAcross(bool back) {
+    const int row = made_ && model_->isAddRow(currentIndex().row()) ? model_->rowOf(*made_) : -1;
+    made_.reset();
+    if (row >= 0) setCurrentIndex(model_->index(row, currentIndex().column()));
+    const auto next = moveCursor(back ? MovePrevious : MoveNext, Qt::NoModifier);
+    if (next == currentIndex()) return;
+    setCurrentIndex(next);
+    edit(next);
 }
 
 /// Tab, while writing, passes over what cannot be written.

@@ -41,7 +41,12 @@ ReferenceControl::ReferenceControl(Workbench& bench, const model::FieldInfo& fie
     completer_->setWidget(line_);
     completer_->setCompletionMode(QCompleter::UnfilteredPopupCompletion);
     completer_->popup()->setProperty("look", QStringLiteral("popup"));
-    QObject::connect(line_, &QLineEdit::textEdited, line_, [this](const QString& typed) { offer(typed); });
+    QObject::connect(line_, &QLineEdit::textEdited, line_, [this](const QString& typed) {
+        if (typed.trimmed().isEmpty())
+            completer_->popup()->hide(); // taking a name away is no question
+        else
+            offer(typed);
+    });
     QObject::connect(
         completer_, qOverload<const QModelIndex&>(&QCompleter::activated), line_,
         [this](const QModelIndex& at) { take(at.data().toString(), at.data(makeRole).toString()); });

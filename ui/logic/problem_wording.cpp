@@ -156,7 +156,9 @@ private:
     }
 
     static QString time(const std::string& iso) {
-        return text(iso).replace(QLatin1Char('T'), QLatin1Char(' '));
+        QString shown = text(iso); // or in words already: "Tue 14 Sep, 18:30"
+        if (shown.size() == 16 && shown[10] == QLatin1Char('T')) shown[10] = QLatin1Char(' ');
+        return shown;
     }
 
     const Problem& p_;

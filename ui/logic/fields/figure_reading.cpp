@@ -130,7 +130,8 @@ private:
         }
         if (meant.empty()) return notANumber(typed);
         const bool counts = field_.kind == FieldKind::whole && *worth == 1;
-        if (counts && meant.size() == 2 && std::floor(meant[0]) != meant[0]) meant.erase(meant.begin());
+        // Of a count "1,000" can only be a thousand: plainForms gives the fraction first.
+        if (counts && meant.size() == 2) meant.erase(meant.begin());
         if (meant.size() > 1) return whichOf(typed, forms);
         if (isLoneComma(whole, forms) && !counts) return meantAs(whole, forms.front());
         const bool converted = fahrenheit || *worth != 1;

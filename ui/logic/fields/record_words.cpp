@@ -104,6 +104,7 @@ QString recordWords(const Season& season, TableKind kind, std::int64_t id) {
     }
     const auto& info = model::tableInfo(kind);
     const QString name = info.nameField.empty() ? QString() : say.shown(kind, id, info.nameField.data());
+    if (name.trimmed().isEmpty() && kind == TableKind::bookingColours) return say.shown(kind, id, "colour");
     return name.trimmed().isEmpty() ? fallback(kind, id) : name;
 }
 

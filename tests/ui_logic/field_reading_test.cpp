@@ -251,6 +251,7 @@ TEST(FieldReading, FiguresAndWhatCouldMeanTwoThings) {
                          {plants, "loss_percent", "8 %", Value(8.0)},
                          {containers, "owned", "48", n(48)},
                          {containers, "owned", "1,240", n(1240)}, // a fraction of a jar there is not
+                         {containers, "owned", "1,000", n(1000)},
                          {containers, "owned", "1 240", n(1240)},
                          {containers, "owned", "4+30+6", n(40)},
                          {TableKind::venues, "travel", "25", n(25)},
@@ -328,6 +329,8 @@ TEST(FieldReading, WhatIsRefusedIsRefusedByTheModelToo) {
     EXPECT_EQ(judgeField(season, supper, "event_end", s("2027-09-11T23:00")).toStdString(), "");
     const auto early = judgeField(season, supper, "event_end", s("2027-09-11T10:00")).toStdString();
     EXPECT_EQ(early, "Sat 11 Sep, 10:00 is before the start, Sat 11 Sep, 18:30. Give a later end.");
+    const auto tuesday = judgeField(season, supper, "event_end", s("2027-09-07T10:00")).toStdString();
+    EXPECT_EQ(tuesday, "Tue 7 Sep, 10:00 is before the start, Sat 11 Sep, 18:30. Give a later end.");
     const auto held = judgeField(season, supper, "standing", s("held")).toStdString();
     EXPECT_THAT(held, HasSubstr("Held until: "));
     EXPECT_THAT(held, testing::Not(HasSubstr("1,"))); // nobody knows a booking by its number
