@@ -13,7 +13,8 @@ namespace {
 
 template <class Table, class Owner>
 int countOf(const Table& rows, Owner id) {
-    return static_cast<int>(std::count_if(rows.begin(), rows.end(), [&](const auto& r) { return r.booking == id; }));
+    return static_cast<int>(
+        std::count_if(rows.begin(), rows.end(), [&](const auto& r) { return r.booking == id; }));
 }
 
 model::Season after(const model::Season& season, const model::Edit& edit) {

@@ -47,7 +47,8 @@ protected:
         auto season = emptySeason(2027);
         for (const auto& [title, day] : bookings) {
             Id<model::Booking> made;
-            season = model::apply(season, edits::newBooking(season, title, *Day::parse(day), made)).value().season;
+            season =
+                model::apply(season, edits::newBooking(season, title, *Day::parse(day), made)).value().season;
         }
         return season;
     }
@@ -88,11 +89,13 @@ TEST_F(BookingListTest, WithoutADayOfTodayItGoesByMonths) {
 TEST_F(BookingListTest, FindsByTitleClientPlaceKindAndDate) {
     open(demoSeason(), Day::parse("2027-09-06"));
     const auto all = bench->season().bookings.size();
-    const std::pair<const char*, const char*> cases[] = {
-        {"library", "Library roof supper"}, {"LIBRARY roof", "Library roof supper"},
-        {"marrowby village", "Library roof supper"}, {"11 sep", "Library roof supper"},
-        {"saturday september", "Library roof supper"}, {"2027-09-11", "Library roof supper"},
-        {"charity", "Library roof supper"}};
+    const std::pair<const char*, const char*> cases[] = {{"library", "Library roof supper"},
+                                                         {"LIBRARY roof", "Library roof supper"},
+                                                         {"marrowby village", "Library roof supper"},
+                                                         {"11 sep", "Library roof supper"},
+                                                         {"saturday september", "Library roof supper"},
+                                                         {"2027-09-11", "Library roof supper"},
+                                                         {"charity", "Library roof supper"}};
     for (const auto& [typed, title] : cases) {
         SCOPED_TRACE(typed);
         list->setFind(QString::fromUtf8(typed));
@@ -111,8 +114,9 @@ TEST_F(BookingListTest, FindsWithoutAccentsAndAfterARename) {
     open(with({{"Fête de la Réunion", "2027-06-06"}}), std::nullopt);
     list->setFind(QStringLiteral("fete reunion"));
     EXPECT_EQ(titles().size(), 1u);
-    EXPECT_EQ(bench->apply(edits::renameBooking(bench->season(), bench->season().bookings.begin()->id, "Party")),
-              QString());
+    EXPECT_EQ(
+        bench->apply(edits::renameBooking(bench->season(), bench->season().bookings.begin()->id, "Party")),
+        QString());
     EXPECT_TRUE(titles().empty());
     list->setFind(QStringLiteral("party"));
     EXPECT_EQ(titles(), Words{"Party"});
@@ -178,7 +182,8 @@ TEST_F(BookingListTest, AnEditThatMovesNoRowKeepsTheRows) {
     int repaints = 0;
     QObject::connect(list.get(), &QAbstractItemModel::modelReset, [&] { ++resets; });
     QObject::connect(list.get(), &QAbstractItemModel::dataChanged, [&] { ++repaints; });
-    EXPECT_EQ(bench->apply(edits::renameBooking(bench->season(), Id<model::Booking>(1), "Another")), QString());
+    EXPECT_EQ(bench->apply(edits::renameBooking(bench->season(), Id<model::Booking>(1), "Another")),
+              QString());
     EXPECT_EQ(resets, 0);
     EXPECT_GT(repaints, 0);
     EXPECT_EQ(bench->apply(edits::eraseBooking(bench->season(), Id<model::Booking>(1))), QString());

@@ -22,7 +22,8 @@ struct Case {
 constexpr auto oblong = model::TableShape::rectangular;
 constexpr auto circle = model::TableShape::round;
 
-// The sizes that are not typed are common practice, no source; 6 ft is 6 x 304.8 = 1828.8 mm (exact foot of 1959).
+// The sizes that are not typed are common practice, no source; 6 ft is 6 x 304.8 = 1828.8 mm (exact foot of
+// 1959).
 const Case cases[] = {
     {"12 trestles of 8", "Trestle", 12, 8, oblong, 1830, 760},
     {"12 Trestles of 8", "Trestle", 12, 8, oblong, 1830, 760},
@@ -60,7 +61,8 @@ TEST(BookingTables, AreReadAsTheyAreSaid) {
 TEST(BookingTables, SeveralInOneLine) {
     const auto reading = readTables(QStringLiteral("12 trestles of 8, 1 top table of 6 and 3 rounds of 10"));
     ASSERT_TRUE(reading.ok());
-    EXPECT_EQ(tablesWords(reading.tables).toStdString(), "12 trestles of 8, 1 top table of 6, 3 rounds of 10");
+    EXPECT_EQ(tablesWords(reading.tables).toStdString(),
+              "12 trestles of 8, 1 top table of 6, 3 rounds of 10");
 }
 
 TEST(BookingTables, WhatIsReadIsReadBackTheSame) {

@@ -58,8 +58,10 @@ TEST_F(BookingWords, TheAnswerCountsWhatIsOpenAndSaysWhatIsSoonest) {
     ask("d", nullptr);
     const auto monday = Day::parse("2027-09-06");
     EXPECT_EQ(openWords(monday), "Four things are still open. Two are needed by Wednesday.");
-    EXPECT_EQ(openWords(Day::parse("2027-08-02")), "Four things are still open. Two are needed by Wed 8 Sep.");
-    EXPECT_EQ(openWords(Day::parse("2027-09-09")), "Four things are still open. Two were needed before today.");
+    EXPECT_EQ(openWords(Day::parse("2027-08-02")),
+              "Four things are still open. Two are needed by Wed 8 Sep.");
+    EXPECT_EQ(openWords(Day::parse("2027-09-09")),
+              "Four things are still open. Two were needed before today.");
     EXPECT_EQ(openAnswer(season, supper, monday).back().weight, AnswerPart::Weight::asks);
 }
 
@@ -126,6 +128,7 @@ TEST_F(BookingWords, PiecesAreReadWithTheirCount) {
         std::int64_t count;
         const char* design; ///< null: refused
     };
+
     for (const auto& c : {Case{"24 supper jar", 24, "Supper jar"}, Case{"Supper jar", 1, "Supper jar"},
                           Case{"24 x supper jar", 24, "Supper jar"}, Case{"24x supper jar", 24, "Supper jar"},
                           Case{"  3   SUPPER  jar ", 3, "Supper jar"}, Case{"no such thing", 1, nullptr},

@@ -44,7 +44,8 @@ protected:
         const auto next = after(season_, edit);
         const auto was = plan::plan(season_);
         const auto now = plan::plan(next);
-        return whatMoved({season_, *was.bookings.at(booking_)}, {next, *now.bookings.at(booking_)}).toStdString();
+        return whatMoved({season_, *was.bookings.at(booking_)}, {next, *now.bookings.at(booking_)})
+            .toStdString();
     }
 
     model::Season season_;
@@ -55,8 +56,8 @@ protected:
 
 } // namespace
 
-// By hand: 6 jars more are 6 x 10 = 60 stems, 6 containers, 6 x 9.50 = 57.00; making is 6 x the minutes of a table
-// piece as the plan gives them.
+// By hand: 6 jars more are 6 x 10 = 60 stems, 6 containers, 6 x 9.50 = 57.00; making is 6 x the minutes of a
+// table piece as the plan gives them.
 TEST_F(WhatMoved, SixJarsMore) {
     const auto words = moved(edits::setPieces(season_, line_, 30));
     EXPECT_EQ(words.find("24 to 30 jars: 60 stems more, 6 jars more"), 0u) << words;

@@ -35,9 +35,10 @@ protected:
         while (season.bookings.size() < 200) {
             const auto n = static_cast<int>(season.bookings.size());
             edits::BookingCopy copy;
-            season = model::apply(season, edits::duplicateBooking(season, Id<model::Booking>(1 + n % 24), copy))
-                         .value()
-                         .season;
+            season =
+                model::apply(season, edits::duplicateBooking(season, Id<model::Booking>(1 + n % 24), copy))
+                    .value()
+                    .season;
             auto b = *season.bookings.find(copy.made);
             b.eventStart.day = first + n;
             b.eventEnd = b.eventStart + Minutes(180);
@@ -164,7 +165,8 @@ TEST_F(BookingsBadInput, AnEmptySeasonSaysHowToBegin) {
     QObject::connect(place_, &BookingsPlace::demoAsked, place_, [&] { ++asked; });
     clickOn(part("bookings.nothing.demo"));
     EXPECT_EQ(asked, 1);
-    for (const char* id : {"booking.duplicate", "booking.erase", "booking.hold", "booking.next", "booking.mark.booked"})
+    for (const char* id :
+         {"booking.duplicate", "booking.erase", "booking.hold", "booking.next", "booking.mark.booked"})
         trigger(id); // with nothing to do it to
     EXPECT_TRUE(now().bookings.empty());
 }
@@ -209,8 +211,9 @@ TEST_F(BookingsBadInput, EveryControlHasANameAndTakesFocus) {
             if (!isControl(w)) continue;
             ++seen;
             auto* face = QAccessible::queryAccessibleInterface(w);
-            const auto where = std::string(w->metaObject()->className()) + " " + w->objectName().toStdString() +
-                               " in " + w->parentWidget()->objectName().toStdString();
+            const auto where = std::string(w->metaObject()->className()) + " " +
+                               w->objectName().toStdString() + " in " +
+                               w->parentWidget()->objectName().toStdString();
             ASSERT_NE(face, nullptr) << where;
             EXPECT_FALSE(face->text(QAccessible::Name).isEmpty()) << where;
             // The signs of a stepper do what its field does with the arrow keys.

@@ -83,7 +83,8 @@ TEST_F(BookingsFlow, BookTheSupperByMouse) {
     openPlace(withDesigns());
     clickOn(part<QPushButton>("bookings.nothing.new"));
     typeWords("Library roof supper");
-    clickOn(part("pieces.add")->isVisible() ? part("pieces.add") : part("booking.tabs")->findChildren<QPushButton*>()[1]);
+    clickOn(part("pieces.add")->isVisible() ? part("pieces.add")
+                                            : part("booking.tabs")->findChildren<QPushButton*>()[1]);
     auto* field = part<QLineEdit>("pieces.add");
     clickOn(field);
     typeWords("24 supper jar");
@@ -118,7 +119,7 @@ TEST_F(BookingsFlow, OneNumberAndALineSaysWhatMoved) {
 TEST_F(BookingsFlow, NextYearsSupperInOneStroke) {
     openPlace(demoSeason());
     place_->choose(Id<model::Booking>(1));
-    press(Qt::Key_D, Qt::ControlModifier);
+    press(Qt::Key_D, Qt::ControlModifier | Qt::ShiftModifier);
     EXPECT_NE(shown().id, Id<model::Booking>(1));
     EXPECT_EQ(shown().title, "Library roof supper");
     EXPECT_EQ(shown().standing, model::Standing::enquiry);
