@@ -13,7 +13,7 @@ inline std::vector<Phrase> phrases(const Answer& answer) {
         using Weight = Phrase::Weight;
         const Weight weight = s.weight == AnswerPart::Weight::strong ? Weight::strong
                               : s.weight == AnswerPart::Weight::asks ? Weight::asks
-                                                                  : Weight::plain;
+                                                                     : Weight::plain;
         list.push_back({s.words, weight});
     }
     return list;

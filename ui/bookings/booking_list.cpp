@@ -32,6 +32,7 @@ QPushButton* link(const char* name) {
 QListView* makeView(BookingListModel* model, BookingDelegate* delegate) {
     auto* view = new QListView;
     view->setObjectName(QStringLiteral("bookings.list"));
+    view->setProperty("look", QStringLiteral("list")); // its rows show the focus, not a frame around them
     view->setModel(model);
     view->setItemDelegate(delegate);
     view->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
@@ -147,7 +148,8 @@ void BookingList::fillMenu(QMenu* menu) {
         addChoice(menu, sorts, words, now.sort == sort, [this, s = sort] { model_->setSort(s); });
     menu->addSeparator();
     auto* standings = new QActionGroup(menu);
-    addChoice(menu, standings, tr("Whatever they stand at"), !now.standing, [this] { model_->setStanding({}); });
+    addChoice(menu, standings, tr("Whatever they stand at"), !now.standing,
+              [this] { model_->setStanding({}); });
     for (int i = 0; i < static_cast<int>(model::Words<model::Standing>::list.size()); ++i) {
         const auto s = static_cast<model::Standing>(i);
         addChoice(menu, standings, tr("Only: %1").arg(standingWords(s)), now.standing == s,
@@ -236,8 +238,8 @@ bool BookingList::eventFilter(QObject* watched, QEvent* event) {
         return true;
     }
     if (key == Qt::Key_Down || key == Qt::Key_Return || key == Qt::Key_Enter) {
-        if (const auto first = model_->neighbour(std::nullopt, 1); first && model_->rowOf(chosen_.value_or(
-                                                                                Id<model::Booking>{})) < 0)
+        if (const auto first = model_->neighbour(std::nullopt, 1);
+            first && model_->rowOf(chosen_.value_or(Id<model::Booking>{})) < 0)
             view_->setCurrentIndex(model_->index(model_->rowOf(*first)));
         if (key == Qt::Key_Down)
             view_->setFocus();

@@ -69,7 +69,7 @@ QWidget* BookingPage::makeHead() {
     title_ = new TitleEdit(tr("Title of the booking"));
     title_->setObjectName(QStringLiteral("booking.title"));
     standing_ = new QPushButton;
-    standing_->setObjectName(QStringLiteral("booking.standing"));
+    standing_->setObjectName(QStringLiteral("booking.standingMenu")); // its field bears the other name
     auto* standings = new QMenu(standing_);
     connect(standings, &QMenu::aboutToShow, this, [this, standings] { fillStandings(standings); });
     standing_->setMenu(standings);
@@ -133,7 +133,8 @@ void BookingPage::makeTabs() {
     QStringList words;
     for (const auto& entry : tabs_) {
         words << entry.words;
-        connect(entry.tab, &BookingTab::wanted, this, [this, id = QString::fromLatin1(entry.id)] { showTab(id); });
+        connect(entry.tab, &BookingTab::wanted, this,
+                [this, id = QString::fromLatin1(entry.id)] { showTab(id); });
         connect(entry.tab, &BookingTab::refused, this, &BookingPage::refused);
         connect(entry.tab, &BookingTab::said, this, &BookingPage::said);
         connect(entry.tab, &BookingTab::leadTo, this, &BookingPage::leadTo);
@@ -235,7 +236,8 @@ void BookingPage::editTitle() {
 }
 
 void BookingPage::enter() {
-    if (const auto at = static_cast<std::size_t>(currentTab()); id_ && at < tabs_.size()) tabs_[at].tab->enter();
+    if (const auto at = static_cast<std::size_t>(currentTab()); id_ && at < tabs_.size())
+        tabs_[at].tab->enter();
 }
 
 } // namespace withy::ui

@@ -64,7 +64,7 @@ private:
     std::optional<Id<model::Booking>> id_;
     std::vector<TabEntry> tabs_;
     std::vector<std::optional<Id<model::Booking>>> shown_; ///< by tab
-    QStackedWidget* outer_; ///< empty words, or the booking
+    QStackedWidget* outer_;                                ///< empty words, or the booking
     TextLabel* emptyWords_ = nullptr;
     QWidget* emptyButtons_ = nullptr;
     TitleEdit* title_ = nullptr;

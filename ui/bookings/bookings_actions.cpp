@@ -19,9 +19,10 @@ void BookingsPlace::addActions(Actions& actions) {
                 [this] { find(); });
     actions.add({"booking.next", tr("Ne&xt booking"), Qt::CTRL | Qt::Key_Down}, [this] { step(1); });
     actions.add({"booking.previous", tr("&Previous booking"), Qt::CTRL | Qt::Key_Up}, [this] { step(-1); });
-    more_->addAction(actions.add({"booking.duplicate", tr("&Duplicate booking"), Qt::CTRL | Qt::Key_D,
-                                  tr("The same again, 52 weeks on, as an enquiry")},
-                                 [this] { duplicate(); }));
+    more_->addAction(
+        actions.add({"booking.duplicate", tr("&Duplicate booking"), Qt::CTRL | Qt::SHIFT | Qt::Key_D,
+                     tr("The same again, 52 weeks on, as an enquiry")},
+                    [this] { duplicate(); }));
     more_->addAction(actions.add({"booking.hold", tr("&Hold until..."), Qt::CTRL | Qt::SHIFT | Qt::Key_H,
                                   tr("Keeps the date for the client for some days")},
                                  [this] { hold(); }));
@@ -33,9 +34,10 @@ void BookingsPlace::addActions(Actions& actions) {
         });
     }
     more_->addSeparator();
-    more_->addAction(actions.add({"booking.erase", tr("&Erase booking"), Qt::CTRL | Qt::SHIFT | Qt::Key_Delete,
-                                  tr("With its pieces, drops and payments; undo puts it back")},
-                                 [this] { erase(); }));
+    more_->addAction(
+        actions.add({"booking.erase", tr("&Erase booking"), Qt::CTRL | Qt::SHIFT | Qt::Key_Delete,
+                     tr("With its pieces, drops and payments; undo puts it back")},
+                    [this] { erase(); }));
     addTabActions(actions);
 }
 
@@ -43,8 +45,8 @@ void BookingsPlace::addTabActions(Actions& actions) {
     int i = 0;
     for (const auto& entry : page_->tabs()) {
         const std::string id = std::string("booking.tab.") + entry.id;
-        const QKeySequence keys = i < 9 ? QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i))
-                                        : QKeySequence();
+        const QKeySequence keys =
+            i < 9 ? QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i)) : QKeySequence();
         actions.add({id.c_str(), tr("Show %1").arg(entry.words), keys}, [this, i] {
             comeForward();
             page_->showTab(i);

@@ -150,7 +150,8 @@ void BookingsPlace::hold() {
     take(edits::setStanding(bench_.season(), b->id, model::Standing::held, bench_.today()));
     goTo({model::TableKind::bookings, chosen_->value});
     page_->showTab(QStringLiteral("brief"));
-    if (auto* field = page_->findChild<QWidget*>(QStringLiteral("booking.held_until"))) field->setFocus();
+    if (auto* field = page_->findChild<QWidget*>(QStringLiteral("booking.held_until")))
+        field->setFocus(Qt::TabFocusReason);
 }
 
 void BookingsPlace::step(int by) {

@@ -27,6 +27,7 @@ public:
     [[nodiscard]] std::optional<Id<model::Booking>> chosen() const { return chosen_; }
 
     void choose(Id<model::Booking> id);
+
     [[nodiscard]] BookingPage& page() const { return *page_; }
 
     [[nodiscard]] BookingList& list() const { return *list_; }

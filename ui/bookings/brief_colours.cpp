@@ -70,6 +70,7 @@ BriefColours::BriefColours(Workbench& bench, QWidget* parent)
     setRemark(tr("what they see in their mind; shares may stay blank"));
     table_->setEmptyWords(tr("No colours wished for yet."));
     table_->growWithRows();
+    shareRoom(table_, {0});
     add(bar_);
     add(sum_);
     add(quick_);

@@ -48,6 +48,7 @@ BriefQuestions::BriefQuestions(Workbench& bench, QWidget* parent)
     add(answered_);
     connect(fold_, &QPushButton::toggled, this, [this] { refresh(); });
     for (auto* table : {open_, answered_}) {
+        shareRoom(table, {0, 1});
         connect(table, &RecordTable::refused, this, &BriefQuestions::refused);
         connect(table, &RecordTable::blocked, this, &BriefQuestions::refused);
     }

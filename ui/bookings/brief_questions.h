@@ -17,6 +17,7 @@ class BriefQuestions : public Group {
 public:
     explicit BriefQuestions(Workbench& bench, QWidget* parent = nullptr);
     void showBooking(std::optional<Id<model::Booking>> id);
+
     [[nodiscard]] RecordTable& open() const { return *open_; }
 
 Q_SIGNALS:

@@ -66,15 +66,16 @@ QWidget* BriefTab::makeLeft() {
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(grid(3));
     questions_ = new BriefQuestions(bench_);
-    forms_ = {new RecordForm(bench_, TableKind::bookings,
-                             {{tr("Who and when"),
-                               {"event_start", "event_end", "client", "venue", "kind", "look_good_until",
-                                "make_from", "standing", "held_until"}}}),
-              new RecordForm(bench_, TableKind::bookings,
-                             {{tr("The flowers"),
-                               {"wishes", "must_have", "must_not", "allergies", "scent", "animals", "candles"}}}),
-              new RecordForm(bench_, TableKind::bookings,
-                             {{tr("A sum in mind, and notes"), {"budget", "gift_share", "notes"}}})};
+    forms_ = {
+        new RecordForm(bench_, TableKind::bookings,
+                       {{tr("Who and when"),
+                         {"event_start", "event_end", "client", "venue", "kind", "look_good_until",
+                          "make_from", "standing", "held_until"}}}),
+        new RecordForm(bench_, TableKind::bookings,
+                       {{tr("The flowers"),
+                         {"wishes", "must_have", "must_not", "allergies", "scent", "animals", "candles"}}}),
+        new RecordForm(bench_, TableKind::bookings,
+                       {{tr("A sum in mind, and notes"), {"budget", "gift_share", "notes"}}})};
     rows->addWidget(questions_);
     rows->addWidget(forms_[0]);
     rows->addWidget(forms_[1]);
@@ -104,11 +105,13 @@ QWidget* BriefTab::makeCaution() {
     return row;
 }
 
-QWidget* BriefTab::addTable(const QString& head, const QString& words, RecordTable* table) {
+QWidget* BriefTab::addTable(const QString& head, const QString& words, RecordTable* table,
+                            std::initializer_list<int> wide) {
     auto* group = new Group(head);
     group->setRemark(words);
     group->add(table);
     table->growWithRows();
+    shareRoom(table, wide);
     connect(table, &RecordTable::refused, this, &BriefTab::refused);
     connect(table, &RecordTable::blocked, this, &BriefTab::refused);
     return group;
@@ -120,20 +123,23 @@ QWidget* BriefTab::makeRight() {
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(grid(3));
     colours_ = new BriefColours(bench_);
-    swaps_ = new RecordTable(bench_, ordered(ofBooking(TableKind::agreedSwaps, {"plant", "stand_in"}), "position"));
+    swaps_ = new RecordTable(bench_,
+                             ordered(ofBooking(TableKind::agreedSwaps, {"plant", "stand_in"}), "position"));
     swaps_->setEmptyWords(tr("No swaps agreed yet. What may stand in if something fails?"));
-    drops_ = new RecordTable(
-        bench_, sorted(ofBooking(TableKind::drops, {"time", "place", "received_by", "cleared_at", "cleared_by"}),
-                       "time"));
+    drops_ = new RecordTable(bench_, sorted(ofBooking(TableKind::drops, {"time", "place", "received_by",
+                                                                         "cleared_at", "cleared_by"}),
+                                            "time"));
     drops_->setEmptyWords(tr("No drop yet: flowers are taken to be due an hour before the guests."));
-    sent_ = new RecordTable(bench_, sorted(ofBooking(TableKind::sentVersions, {"date", "kind", "text"}), "date"));
+    sent_ =
+        new RecordTable(bench_, sorted(ofBooking(TableKind::sentVersions, {"date", "kind", "text"}), "date"));
     sent_->setEmptyWords(tr("The client has seen nothing yet."));
     venue_ = new BriefVenue(bench_);
     rows->addWidget(colours_);
-    rows->addWidget(addTable(tr("Agreed swaps, in order"), tr("tried from the top; drag to reorder"), swaps_));
-    rows->addWidget(addTable(tr("Drops"), tr("where, when and to whom"), drops_));
+    rows->addWidget(
+        addTable(tr("Agreed swaps, in order"), tr("tried from the top; drag to reorder"), swaps_, {0, 1}));
+    rows->addWidget(addTable(tr("Drops"), tr("where, when and to whom"), drops_, {1, 2, 4}));
     rows->addWidget(venue_);
-    rows->addWidget(addTable(tr("Sent to the client"), tr("as it then stood"), sent_));
+    rows->addWidget(addTable(tr("Sent to the client"), tr("as it then stood"), sent_, {2}));
     rows->addStretch(1);
     connect(colours_, &BriefColours::refused, this, &BriefTab::refused);
     connect(venue_, &BriefVenue::refused, this, &BriefTab::refused);
@@ -154,7 +160,7 @@ void BriefTab::show(std::optional<Id<model::Booking>> id) {
 }
 
 void BriefTab::enter() {
-    if (auto* first = forms_.front()->field("event_start")) first->setFocus(Qt::OtherFocusReason);
+    if (auto* first = forms_.front()->field("event_start")) first->setFocus(Qt::TabFocusReason); // selects it
 }
 
 void BriefTab::addActions(Actions& actions) {

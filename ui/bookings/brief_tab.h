@@ -3,6 +3,8 @@
 
 #include "ui/bookings/booking_tab.h"
 
+#include <initializer_list>
+
 class QBoxLayout;
 
 namespace withy::ui {
@@ -35,7 +37,9 @@ private:
     QWidget* makeLeft();
     QWidget* makeRight();
     QWidget* makeCaution();
-    QWidget* addTable(const QString& head, const QString& remark, RecordTable* table);
+    /// `wide`: the columns that share the room.
+    QWidget* addTable(const QString& head, const QString& remark, RecordTable* table,
+                      std::initializer_list<int> wide);
     void refresh();
     void arrange();
 

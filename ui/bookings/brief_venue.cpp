@@ -17,18 +17,18 @@ BriefVenue::BriefVenue(Workbench& bench, QWidget* parent)
     , none_(remark(tr("Name the venue at Who and when; its tables, doors and rules come here.")))
     , quick_(new QuickLine("brief.tablesLine", tr("Tables in one line"), tr("12 trestles of 8, 1 top table"),
                            [this](const QString& typed) { return addTables(typed); }))
-    , tables_(new RecordTable(bench,
-                              {.kind = model::TableKind::venueTables,
-                               .columns = {"how_many", "label", "shape", "length", "width", "covers"},
-                               .parent = std::pair{std::string("venue"), std::int64_t{0}}}))
+    , tables_(new RecordTable(bench, {.kind = model::TableKind::venueTables,
+                                      .columns = {"how_many", "label", "shape", "length", "width", "covers"},
+                                      .parent = std::pair{std::string("venue"), std::int64_t{0}}}))
     , usual_(remark())
-    , form_(new RecordForm(bench, model::TableKind::venues,
-                           {{{},
-                             {"name", "address", "door", "key_holder", "travel", "distance_km", "in_from",
-                              "out_by", "water", "stairs", "parking", "fixing_rule", "flame_rule", "who_moves",
-                              "notes"}}})) {
+    , form_(new RecordForm(
+          bench, model::TableKind::venues,
+          {{{},
+            {"name", "address", "door", "key_holder", "travel", "distance_km", "in_from", "out_by", "water",
+             "stairs", "parking", "fixing_rule", "flame_rule", "who_moves", "notes"}}})) {
     tables_->setEmptyWords(tr("No tables yet. Say them above."));
     tables_->growWithRows();
+    shareRoom(tables_, {1});
     form_->setMostColumns(1);
     add(none_);
     add(quick_);
@@ -59,8 +59,8 @@ void BriefVenue::refresh() {
         form_->show(id);
     }
     none_->setVisible(!venue);
-    for (QWidget* part : {static_cast<QWidget*>(quick_), static_cast<QWidget*>(tables_),
-                          static_cast<QWidget*>(form_)})
+    for (QWidget* part :
+         {static_cast<QWidget*>(quick_), static_cast<QWidget*>(tables_), static_cast<QWidget*>(form_)})
         part->setVisible(venue != nullptr);
     setHead(venue ? text(venue->name) : tr("The venue"));
     int users = 0;

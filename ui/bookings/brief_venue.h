@@ -10,8 +10,8 @@ class QuickLine;
 class RecordForm;
 class RecordTable;
 
-/// The booking's venue: its tables, said in one line or row by row, and what is known of the house. A venue is
-/// kept once, for all the bookings that go there.
+/// The booking's venue: its tables, said in one line or row by row, and what is known of the house. A venue
+/// is kept once, for all the bookings that go there.
 class BriefVenue : public Group {
     Q_OBJECT
 

@@ -5,7 +5,11 @@
 #include "ui/paint/spacing.h"
 
 #include <QHBoxLayout>
+#include <QHeaderView>
+#include <QTableView>
 #include <QVBoxLayout>
+
+#include <initializer_list>
 
 namespace withy::ui {
 
@@ -44,6 +48,16 @@ inline TextLabel* remark(const QString& words = {}, Ink ink = Ink::second) {
     auto* label = new TextLabel(TypeRole::caption, words, ink);
     label->setWordWrap(true);
     return label;
+}
+
+/// Gives the room to these columns of a table and to the others what their words need.
+inline void shareRoom(QTableView* table, std::initializer_list<int> wide) {
+    auto* heads = table->horizontalHeader();
+    heads->setStretchLastSection(false);
+    for (int c = 0; c < heads->count(); ++c)
+        heads->setSectionResizeMode(c, QHeaderView::ResizeToContents);
+    for (const int c : wide)
+        heads->setSectionResizeMode(c, QHeaderView::Stretch);
 }
 
 } // namespace withy::ui

@@ -21,11 +21,11 @@ namespace {
 // Common practice, no source: a table's height, and where the eyes of seated guests are.
 constexpr double tableHeight = 740;
 constexpr double eyeLine = 1200;
-constexpr double tableTop = 28;      ///< thickness drawn
-constexpr double usualTable = 1830;  ///< mm, see usualTrestleLength
-constexpr double smallTable = 600;   ///< for a piece that stands alone
-constexpr double between = 180;      ///< mm between stands
-constexpr double leastTop = 1350;    ///< so that the eye line is always in view
+constexpr double tableTop = 28;     ///< thickness drawn
+constexpr double usualTable = 1830; ///< mm, see usualTrestleLength
+constexpr double smallTable = 600;  ///< for a piece that stands alone
+constexpr double between = 180;     ///< mm between stands
+constexpr double leastTop = 1350;   ///< so that the eye line is always in view
 
 } // namespace
 
@@ -131,13 +131,14 @@ void LineUp::paintEvent(QPaintEvent*) {
     if (stands_.empty()) return;
     const QRectF area(grid(16), grid(1), width() - grid(16) - grid(28), ground - grid(1));
     const double scale = scaleFor(area);
-    paintRule(p, {double(grid(2)), ground}, scale, area.height() - grid(3), palette, typeFont(TypeRole::caption));
+    paintRule(p, {double(grid(2)), ground}, scale, area.height() - grid(3), palette,
+              typeFont(TypeRole::caption));
     double wide = 0;
     for (const auto& s : stands_)
         wide += (s.widthMm() + between) * scale;
-    const double gap = std::min(between * scale + std::max(0.0, area.width() - wide) /
-                                                      static_cast<double>(stands_.size()),
-                                between * scale * 4);
+    const double gap =
+        std::min(between * scale + std::max(0.0, area.width() - wide) / static_cast<double>(stands_.size()),
+                 between * scale * 4);
     double x = area.left();
     double tablesFrom = -1;
     double tablesTo = -1;
@@ -151,14 +152,14 @@ void LineUp::paintEvent(QPaintEvent*) {
         paintWords(p, s, {x - gap / 2, ground + grid(1), w + gap, height() - ground});
         x += w + gap;
     }
-    if (tablesFrom >= 0) paintEyeLine(p, tablesFrom, std::max(tablesTo, tablesFrom + grid(30)), ground, scale);
+    if (tablesFrom >= 0)
+        paintEyeLine(p, tablesFrom, std::max(tablesTo, tablesFrom + grid(30)), ground, scale);
 }
 
 void LineUp::paintStand(QPainter& p, const Stand& stand, QPointF foot, double scale) {
     if (stand.base > 0) paintTable(p, stand, foot, scale);
     const auto picture = pictures_.picture(
-        stand.design,
-        {stand.piece, scale, devicePixelRatioF(), currentPalette().theme, false});
+        stand.design, {stand.piece, scale, devicePixelRatioF(), currentPalette().theme, false});
     if (picture.image.isNull()) return;
     const double step = stand.table * scale / stand.drawn;
     for (int i = 0; i < stand.drawn; ++i) {

@@ -12,7 +12,8 @@ namespace withy::ui {
 
 namespace {
 
-std::shared_ptr<const plan::BookingPlan> planOf(const Workbench& bench, std::optional<Id<model::Booking>> id) {
+std::shared_ptr<const plan::BookingPlan> planOf(const Workbench& bench,
+                                                std::optional<Id<model::Booking>> id) {
     if (!id) return nullptr;
     const auto found = bench.plan().bookings.find(*id);
     return found == bench.plan().bookings.end() ? nullptr : found->second;

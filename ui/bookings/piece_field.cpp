@@ -46,7 +46,8 @@ PieceField::PieceField(Workbench& bench, QWidget* parent)
     setObjectName(QStringLiteral("pieces.add"));
     setAccessibleName(tr("Add a piece"));
     setPlaceholderText(tr("Add a piece: 24 supper jar"));
-    setToolTip(tr("How many, a design's name, and on which tables if you like: 24 supper jar on trestles. Enter adds it"));
+    setToolTip(tr("How many, a design's name, and on which tables if you like: 24 supper jar on trestles. "
+                  "Enter adds it"));
     connect(&bench_, &Workbench::changed, this, &PieceField::fill);
     fill();
 }

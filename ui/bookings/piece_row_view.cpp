@@ -91,14 +91,16 @@ void PieceRowView::makeParts() {
 }
 
 void PieceRowView::connectParts() {
-    connect(name_, &QPushButton::clicked, this,
-            [this] { Q_EMIT leadTo({model::TableKind::designs, design_.value}); });
+    connect(name_, &QPushButton::clicked, this, [this] {
+        Q_EMIT leadTo({model::TableKind::designs, design_.value});
+    });
     connect(pieces_, &Stepper::changed, this,
             [this](qint64 n) { take(edits::setPieces(bench_.season(), line_, n)); });
     connect(spare_, &Stepper::changed, this,
             [this](qint64 n) { take(edits::setSparePieces(bench_.season(), line_, n)); });
     for (auto* figure : {stems_, making_})
-        connect(figure, &FigureButton::opened, this, [this, figure](bool open) { openWorking(figure, open); });
+        connect(figure, &FigureButton::opened, this,
+                [this, figure](bool open) { openWorking(figure, open); });
     connect(where_, &QPushButton::toggled, this, &PieceRowView::openDetails);
     connect(working_, &WorkingPanel::leadTo, this, &PieceRowView::leadTo);
     connect(details_, &PieceDetails::refused, this, &PieceRowView::refused);

@@ -26,8 +26,8 @@ void PieceThumb::paintEvent(QPaintEvent*) {
     if (!bench_.season().designs.find(design_)) return;
     const auto piece = pieceDrawing(bench_.season(), design_);
     const double scale = fittingScale(pieceBoundsMm(piece), size());
-    const auto picture = pictures_.picture(
-        design_.value, {piece, scale, devicePixelRatioF(), currentPalette().theme, false});
+    const auto picture =
+        pictures_.picture(design_.value, {piece, scale, devicePixelRatioF(), currentPalette().theme, false});
     if (picture.image.isNull()) return;
     const QSizeF drawn = picture.image.deviceIndependentSize();
     QPainter p(this);

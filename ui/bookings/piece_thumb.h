@@ -14,7 +14,8 @@ class PieceThumb : public QWidget {
     Q_OBJECT
 
 public:
-    PieceThumb(Workbench& bench, PiecePictures& pictures, Id<model::Design> design, QWidget* parent = nullptr);
+    PieceThumb(Workbench& bench, PiecePictures& pictures, Id<model::Design> design,
+               QWidget* parent = nullptr);
     [[nodiscard]] QSize sizeHint() const override;
 
 protected:

@@ -62,7 +62,8 @@ QWidget* PiecesTab::makeHeads() {
     across->setVerticalSpacing(grid(1));
     across->setColumnMinimumWidth(0, PieceColumns::picture());
     across->setColumnStretch(1, 1);
-    across->addWidget(new TextLabel(TypeRole::caption, tr("Design, and where it stands"), Ink::caption), 0, 1);
+    across->addWidget(new TextLabel(TypeRole::caption, tr("Design, and where it stands"), Ink::caption), 0,
+                      1);
     across->addWidget(new TextLabel(TypeRole::caption, tr("Pieces"), Ink::caption), 0, 2);
     across->addWidget(new TextLabel(TypeRole::caption, tr("Spare"), Ink::caption), 0, 3);
     auto* worth = new TextLabel(TypeRole::caption, tr("Worth"), Ink::caption);
@@ -143,10 +144,9 @@ void PiecesTab::refresh() {
 
 void PiecesTab::layRows() {
     const auto list = lines();
-    const bool same =
-        views_.size() == list.size() &&
-        std::equal(views_.begin(), views_.end(), list.begin(),
-                   [](const auto* view, const auto* line) { return view->line() == line->id; });
+    const bool same = views_.size() == list.size() &&
+                      std::equal(views_.begin(), views_.end(), list.begin(),
+                                 [](const auto* view, const auto* line) { return view->line() == line->id; });
     if (same) return;
     std::vector<PieceRowView*> next;
     for (const auto* line : list) {

@@ -24,7 +24,9 @@ class Say {
 public:
     static QString copied(Day day) { return tr("Copied to %1, as an enquiry.").arg(longDay(day)); }
 
-    static QString erased(const QString& title) { return tr("%1 is taken out. Undo puts it back.").arg(title); }
+    static QString erased(const QString& title) {
+        return tr("%1 is taken out. Undo puts it back.").arg(title);
+    }
 
     static QString beyondSeason(Day day, Day wanted, Day last) {
         return tr("Copied to %1, as an enquiry: %2 lies outside the season, which ends on %3. Give it its "
@@ -177,11 +179,10 @@ Edit addPieces(const Season& season, Id<model::Booking> booking, Id<model::Desig
     for (const auto& d : season.drops) {
         if (d.booking == booking) line.drop = ++drops == 1 ? std::optional(d.id) : std::nullopt;
     }
-    auto edit = put("line.add", line,
-                    {std::to_string(pieces), nameOf(season, TableKind::designs, design.value),
-                     titleOf(season, booking)});
-    if (on)
-        edit.put(model::Placement{season.placements.nextId(), line.id, on->table, on->perTable});
+    auto edit = put(
+        "line.add", line,
+        {std::to_string(pieces), nameOf(season, TableKind::designs, design.value), titleOf(season, booking)});
+    if (on) edit.put(model::Placement{season.placements.nextId(), line.id, on->table, on->perTable});
     return edit;
 }
 
@@ -227,8 +228,7 @@ Edit setPlacement(const Season& season, Id<model::Line> line, Id<model::VenueTab
 }
 
 Edit addTables(const Season& season, Id<model::Venue> venue, std::vector<model::VenueTable> tables) {
-    Edit edit("venue.tables",
-              {utf8(tablesWords(tables)), nameOf(season, TableKind::venues, venue.value)});
+    Edit edit("venue.tables", {utf8(tablesWords(tables)), nameOf(season, TableKind::venues, venue.value)});
     std::int64_t next = season.venueTables.nextId().value;
     for (auto& t : tables) {
         t.id = Id<model::VenueTable>(next++);

@@ -9,8 +9,9 @@ namespace withy::ui::edits {
 /// Where a copy of a booking went.
 struct BookingCopy {
     Id<model::Booking> made;
-    Day wanted;          ///< the same weekday, 52 weeks on
-    Day day;             ///< where it stands: within the season, still the same weekday
+    Day wanted; ///< the same weekday, 52 weeks on
+    Day day;    ///< where it stands: within the season, still the same weekday
+
     bool moved() const { return wanted != day; }
 };
 

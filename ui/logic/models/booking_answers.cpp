@@ -22,9 +22,10 @@ class Say {
 public:
     static QString number(std::int64_t n) {
         static constexpr std::array<const char*, 13> words{
-            QT_TR_NOOP("none"), QT_TR_NOOP("one"),   QT_TR_NOOP("two"), QT_TR_NOOP("three"), QT_TR_NOOP("four"),
-            QT_TR_NOOP("five"), QT_TR_NOOP("six"),   QT_TR_NOOP("seven"), QT_TR_NOOP("eight"),
-            QT_TR_NOOP("nine"), QT_TR_NOOP("ten"),   QT_TR_NOOP("eleven"), QT_TR_NOOP("twelve")};
+            QT_TR_NOOP("none"),  QT_TR_NOOP("one"),  QT_TR_NOOP("two"), QT_TR_NOOP("three"),
+            QT_TR_NOOP("four"),  QT_TR_NOOP("five"), QT_TR_NOOP("six"), QT_TR_NOOP("seven"),
+            QT_TR_NOOP("eight"), QT_TR_NOOP("nine"), QT_TR_NOOP("ten"), QT_TR_NOOP("eleven"),
+            QT_TR_NOOP("twelve")};
         return n >= 0 && n < 13 ? tr(words[static_cast<std::size_t>(n)]) : whole(n);
     }
 
@@ -70,13 +71,15 @@ public:
 
     static QString saw(const model::SentVersion& sent) {
         return tr("the client saw the %1 of %2")
-            .arg(text(std::string(model::wordOf(sent.kind))), shortDay(sent.date).section(QLatin1Char(' '), 1));
+            .arg(text(std::string(model::wordOf(sent.kind))),
+                 shortDay(sent.date).section(QLatin1Char(' '), 1));
     }
 
     static QString candles() {
-        return tr("Flowers, leaves and ribbon burn, dry ones at once. Keep any flame well clear of them, in a "
-                  "holder that stands firm, and never alone. The venue's rule and the fire service's advice come "
-                  "first.");
+        return tr(
+            "Flowers, leaves and ribbon burn, dry ones at once. Keep any flame well clear of them, in a "
+            "holder that stands firm, and never alone. The venue's rule and the fire service's advice come "
+            "first.");
     }
 
     static QString venueRule(const QString& rule) { return tr("The venue says: %1").arg(rule); }
@@ -125,8 +128,7 @@ QString placed(const model::Season& season, Id<model::Booking> booking) {
         table = at;
     }
     if (!most || !design || !table) return {};
-    return Say::perTable(most->perTable, text(design->name),
-                         tableWords(*table));
+    return Say::perTable(most->perTable, text(design->name), tableWords(*table));
 }
 
 } // namespace

@@ -24,7 +24,8 @@ public:
     }
 
     static QString tooMuch(double sum) {
-        return tr("The shares come to %1 %. Take some off to make a hundred.").arg(QString::number(sum, 'g', 5));
+        return tr("The shares come to %1 %. Take some off to make a hundred.")
+            .arg(QString::number(sum, 'g', 5));
     }
 
     static QString tooLittle(double sum) {
@@ -64,8 +65,9 @@ std::optional<Colour> colourNamed(const model::Season& season, const QString& na
     if (const auto hex = Colour::parse(utf8(name))) return hex;
     if (const auto bloom = ofPlant(season, name)) return bloom;
     const QString web = QString(name).remove(QLatin1Char(' ')).toLower();
-    return QColor::isValidColor(web) && web != QLatin1String("transparent") ? std::optional(fromQt(QColor(web)))
-                                                                            : std::nullopt;
+    return QColor::isValidColor(web) && web != QLatin1String("transparent")
+               ? std::optional(fromQt(QColor(web)))
+               : std::nullopt;
 }
 
 } // namespace
@@ -120,7 +122,8 @@ QString sharesWords(const std::vector<const model::BookingColour*>& colours) {
         said += c->share ? 1 : 0;
     }
     if (sum > 100.0001) return Say::tooMuch(sum);
-    return said > 0 && said == static_cast<int>(colours.size()) && sum < 99.9999 ? Say::tooLittle(sum) : QString();
+    return said > 0 && said == static_cast<int>(colours.size()) && sum < 99.9999 ? Say::tooLittle(sum)
+                                                                                 : QString();
 }
 
 } // namespace withy::ui

@@ -91,8 +91,8 @@ std::vector<BookingGroup> byDate(Wanted wanted, std::optional<Day> today, int us
 
 std::vector<BookingGroup> byName(Wanted wanted) {
     std::stable_sort(wanted.begin(), wanted.end(), [](const auto* a, const auto* b) {
-        return QString::localeAwareCompare(foldedForFinding(text(a->title)), foldedForFinding(text(b->title))) <
-               0;
+        return QString::localeAwareCompare(foldedForFinding(text(a->title)),
+                                           foldedForFinding(text(b->title))) < 0;
     });
     std::vector<BookingGroup> groups;
     for (const auto* b : wanted)
@@ -115,14 +115,12 @@ std::vector<BookingGroup> byStanding(Wanted wanted) {
 
 std::int64_t owedBy(const plan::Plan& plan, Id<model::Booking> id) {
     const auto found = plan.bookings.find(id);
-    return found == plan.bookings.end() || !found->second->money ? 0
-                                                                 : found->second->money->owed.owed.minor;
+    return found == plan.bookings.end() || !found->second->money ? 0 : found->second->money->owed.owed.minor;
 }
 
 std::vector<BookingGroup> byOwed(Wanted wanted, const plan::Plan& plan) {
-    std::stable_sort(wanted.begin(), wanted.end(), [&](const auto* a, const auto* b) {
-        return owedBy(plan, a->id) > owedBy(plan, b->id);
-    });
+    std::stable_sort(wanted.begin(), wanted.end(),
+                     [&](const auto* a, const auto* b) { return owedBy(plan, a->id) > owedBy(plan, b->id); });
     std::vector<BookingGroup> groups;
     for (const auto* b : wanted)
         add(groups, {}, b->id);
@@ -163,8 +161,12 @@ QString foldedForFinding(const QString& words) {
 }
 
 QString findText(const model::Season& season, const model::Booking& b) {
-    QStringList words{text(b.title), bookingKindWords(b.kind), standingWords(b), longDay(b.eventStart.day),
-                      shortDay(b.eventStart.day), text(b.eventStart.day.iso())};
+    QStringList words{text(b.title),
+                      bookingKindWords(b.kind),
+                      standingWords(b),
+                      longDay(b.eventStart.day),
+                      shortDay(b.eventStart.day),
+                      text(b.eventStart.day.iso())};
     if (const auto* client = b.client ? season.clients.find(*b.client) : nullptr) words << text(client->name);
     if (const auto* venue = b.venue ? season.venues.find(*b.venue) : nullptr) words << text(venue->name);
     return foldedForFinding(words.join(QLatin1Char('\n')));

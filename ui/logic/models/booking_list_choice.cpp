@@ -96,7 +96,8 @@ QString BookingListModel::emptyWords() const {
     if (bench_.season().bookings.empty())
         return tr("Nothing booked yet. Start with a date, and the garden will say what it can give.");
     if (laid_.found > 0) return {};
-    if (choice_.find.isEmpty()) return tr("No booking is like that. Show them all again with the button above.");
+    if (choice_.find.isEmpty())
+        return tr("No booking is like that. Show them all again with the button above.");
     return tr("No booking has those words. Try a name, a place or a month.");
 }
 

@@ -103,8 +103,9 @@ QVariant BookingListModel::data(const QModelIndex& index, int role) const {
 QString BookingListModel::shortHead(std::size_t group) const {
     const auto month = [this](std::size_t g) {
         const auto* b = season_.bookings.find(laid_.groups[g].bookings.front());
-        return b && choice_.sort == BookingSort::date ? shortDay(b->eventStart.day).section(QLatin1Char(' '), 2)
-                                                      : QString();
+        return b && choice_.sort == BookingSort::date
+                   ? shortDay(b->eventStart.day).section(QLatin1Char(' '), 2)
+                   : QString();
     };
     const QString here = month(group);
     return group > 0 && month(group - 1) == here ? QString() : here;
@@ -142,7 +143,8 @@ QString BookingListModel::figures(const BookingGroup& group) const {
     QStringList parts;
     if (!group.range.isEmpty()) parts << group.range;
     if (minutes > 0)
-        parts << (minutes < 60 ? tr("making %1 min").arg(minutes) : tr("making %1 h").arg((minutes + 30) / 60));
+        parts << (minutes < 60 ? tr("making %1 min").arg(minutes)
+                               : tr("making %1 h").arg((minutes + 30) / 60));
     return parts.join(QStringLiteral(", "));
 }
 
@@ -152,7 +154,13 @@ QString BookingListModel::second(const model::Booking& b) const {
     const bool inMonth = choice_.sort == BookingSort::date && bench_.today() &&
                          b.eventStart.day.month() == bench_.today()->month();
     const QString day = inMonth ? parts.mid(0, 2).join(QLatin1Char(' ')) : parts.join(QLatin1Char(' '));
-    return tr("%1, %2, %3").arg(day, piecesWords(season_, linesOf(b.id)), standingWords(b));
+    const QString pieces = piecesWords(season_, linesOf(b.id));
+    const QString standing = standingWords(b);
+    // The state at the right often is the standing: not twice in one row.
+    const bool atRight =
+        choice_.sort != BookingSort::owed &&
+        bookingState(season_, b, planOf(bench_.plan(), b.id), bench_.today()).words == standing;
+    return atRight ? tr("%1, %2").arg(day, pieces) : tr("%1, %2, %3").arg(day, pieces, standing);
 }
 
 QVariant BookingListModel::bookingData(const model::Booking& b, int role) const {

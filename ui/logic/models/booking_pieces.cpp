@@ -26,7 +26,9 @@ public:
 
     static QString bound() { return tr("bound, stands in nothing"); }
 
-    static QString perTable(const QString& tables, std::int64_t n) { return tr("%1, %2 each").arg(tables, QString::number(n)); }
+    static QString perTable(const QString& tables, std::int64_t n) {
+        return tr("%1, %2 each").arg(tables, QString::number(n));
+    }
 
     static QString noPlace() { return tr("Where does it stand?"); }
 
@@ -41,7 +43,8 @@ public:
     static QString noDesigns() { return tr("There are no designs yet. Draw the first one at Designs."); }
 
     static QString unknown(const QString& typed) {
-        return tr("No design is called “%1”. Choose one of the list, or draw it at Designs first.").arg(typed);
+        return tr("No design is called “%1”. Choose one of the list, or draw it at Designs first.")
+            .arg(typed);
     }
 
     static QString several(const QString& typed, const QStringList& names) {
@@ -50,7 +53,9 @@ public:
 
     static QString tooMany() { return tr("Up to 100,000 pieces. Check the number."); }
 
-    static QString offer(std::int64_t n, const QString& tables) { return tr("%1 on each of %2").arg(n).arg(tables); }
+    static QString offer(std::int64_t n, const QString& tables) {
+        return tr("%1 on each of %2").arg(n).arg(tables);
+    }
 
     static QString uneven(std::int64_t n, const QString& tables) {
         return tr("%1 do not go evenly on %2. Add them, then say how many stand on each.").arg(n).arg(tables);
@@ -75,10 +80,11 @@ PieceFigure stemsFigure(const model::Season& season, const model::Design& design
         if (slot.design != design.id) continue;
         sum += slot.count.value;
         f.working.push_back(lineOf(f.working.empty() ? Step::given : Step::plus, "stems a piece",
-                                   static_cast<double>(slot.count.value), Unit::stems, Basis::mine, {}, slot.label));
+                                   static_cast<double>(slot.count.value), Unit::stems, Basis::mine, {},
+                                   slot.label));
     }
-    f.working.push_back(
-        lineOf(Step::result, "stems a piece", static_cast<double>(sum), Unit::stems, Basis::computed, {}, design.name));
+    f.working.push_back(lineOf(Step::result, "stems a piece", static_cast<double>(sum), Unit::stems,
+                               Basis::computed, {}, design.name));
     f.figure = whole(sum);
     f.means = Say::stemsOf(text(design.name));
     return f;
@@ -92,7 +98,8 @@ PieceFigure makingFigure(const plan::DesignPlan& plan, const model::Line& line, 
         if (step.step == Step::result) step.step = Step::given;
         f.working.push_back(step);
     }
-    f.working.push_back(lineOf(Step::times, "pieces", static_cast<double>(pieces), Unit::pieces, Basis::mine));
+    f.working.push_back(
+        lineOf(Step::times, "pieces", static_cast<double>(pieces), Unit::pieces, Basis::mine));
     f.working.push_back(lineOf(Step::result, "making", minutes, Unit::minutes, Basis::computed));
     f.figure = Say::minutes(static_cast<std::int64_t>(minutes + 0.5));
     f.means = Say::makingOf(text(design.name));
@@ -174,7 +181,8 @@ std::pair<std::optional<std::int64_t>, QString> splitCount(const QString& typed)
     if (digits == 0 || digits > 9) return {std::nullopt, plain};
     // "3 hoops" is a count and a name; "3rd hoop" is a name.
     QString rest = plain.mid(digits);
-    if (!rest.isEmpty() && rest[0].isLetter() && !rest.startsWith(QLatin1Char('x'))) return {std::nullopt, plain};
+    if (!rest.isEmpty() && rest[0].isLetter() && !rest.startsWith(QLatin1Char('x')))
+        return {std::nullopt, plain};
     if (rest.startsWith(QLatin1String("x ")) || rest.startsWith(QLatin1String(" x ")) ||
         rest.startsWith(QLatin1String(" × ")))
         rest = rest.mid(rest.indexOf(QLatin1Char(' '), 1));

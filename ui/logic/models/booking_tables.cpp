@@ -28,7 +28,9 @@ public:
 
     static QString table() { return tr("Table"); }
 
-    static QString of(const QString& tables, const QString& covers) { return tr("%1 of %2").arg(tables, covers); }
+    static QString of(const QString& tables, const QString& covers) {
+        return tr("%1 of %2").arg(tables, covers);
+    }
 
     static QString across(const QString& mm) { return tr("%1 mm across").arg(mm); }
 
@@ -37,18 +39,21 @@ public:
     }
 };
 
-constexpr auto words = QRegularExpression::UseUnicodePropertiesOption | QRegularExpression::CaseInsensitiveOption;
+constexpr auto words =
+    QRegularExpression::UseUnicodePropertiesOption | QRegularExpression::CaseInsensitiveOption;
 
 /// "12", "a", "twelve"; nothing when it is no count.
 std::optional<std::int64_t> countOf(const QString& word) {
     static constexpr std::array<const char*, 20> names{
-        "one",    "two",    "three",    "four",     "five",    "six",     "seven",     "eight",    "nine",     "ten",
-        "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty"};
+        "one",     "two",     "three",     "four",     "five",     "six",      "seven",
+        "eight",   "nine",    "ten",       "eleven",   "twelve",   "thirteen", "fourteen",
+        "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty"};
     const QString lower = word.toLower();
     for (std::size_t i = 0; i < names.size(); ++i) {
         if (lower == QLatin1String(names[i])) return static_cast<std::int64_t>(i + 1);
     }
-    if (lower == QLatin1String("a") || lower == QLatin1String("an") || lower == QLatin1String("the")) return 1;
+    if (lower == QLatin1String("a") || lower == QLatin1String("an") || lower == QLatin1String("the"))
+        return 1;
     bool whole = false;
     const auto n = word.toLongLong(&whole);
     return whole ? std::optional(n) : std::nullopt;
@@ -56,7 +61,8 @@ std::optional<std::int64_t> countOf(const QString& word) {
 
 QString singular(QString word) {
     const QString lower = word.toLower();
-    if (lower.endsWith(QLatin1String("ches")) || lower.endsWith(QLatin1String("shes"))) return word.chopped(2);
+    if (lower.endsWith(QLatin1String("ches")) || lower.endsWith(QLatin1String("shes")))
+        return word.chopped(2);
     if (lower.endsWith(QLatin1Char('s')) && !lower.endsWith(QLatin1String("ss"))) return word.chopped(1);
     return word;
 }
@@ -87,9 +93,11 @@ struct Size {
 
 Size takeSize(QString& part) {
     static const QRegularExpression both(
-        QStringLiteral("(\\d+(?:\\.\\d+)?)\\s*(mm|cm|m|ft|foot|in|')?\\s*(?:x|×|by)\\s*(\\d+(?:\\.\\d+)?)\\s*(mm|cm|m|ft|foot|in|')?"),
+        QStringLiteral("(\\d+(?:\\.\\d+)?)\\s*(mm|cm|m|ft|foot|in|')?\\s*(?:x|×|by)\\s*(\\d+(?:\\.\\d+)?)\\s*"
+                       "(mm|cm|m|ft|foot|in|')?"),
         words);
-    static const QRegularExpression one(QStringLiteral("(\\d+(?:\\.\\d+)?)\\s*(mm|cm|m|ft|foot|in|')(?![\\w])"), words);
+    static const QRegularExpression one(
+        QStringLiteral("(\\d+(?:\\.\\d+)?)\\s*(mm|cm|m|ft|foot|in|')(?![\\w])"), words);
     const auto mm = [](const QString& number, const QString& unit) {
         return Millimetres(std::llround(number.toDouble() * millimetresIn(unit)));
     };
@@ -107,9 +115,9 @@ Size takeSize(QString& part) {
 
 /// Takes "of 8", "for 8", "with 8 seats" out of the part.
 std::int64_t takeCovers(QString& part) {
-    static const QRegularExpression seats(
-        QStringLiteral("\\b(?:of|for|with|seating|seat|at)\\s+(\\w+)(?:\\s+(?:seats?|covers?|guests?|people|chairs?|each))*"),
-        words);
+    static const QRegularExpression seats(QStringLiteral("\\b(?:of|for|with|seating|seat|at)\\s+(\\w+)(?:\\s+"
+                                                         "(?:seats?|covers?|guests?|people|chairs?|each))*"),
+                                          words);
     auto found = seats.globalMatch(part);
     while (found.hasNext()) {
         const auto m = found.next();

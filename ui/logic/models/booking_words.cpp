@@ -123,7 +123,9 @@ public:
 
     static QString out(std::int64_t n) { return tr("%n out", nullptr, static_cast<int>(n)); }
 
-    static QString heldTo(Day day) { return tr("held to %1").arg(shortDay(day).section(QLatin1Char(' '), 1)); }
+    static QString heldTo(Day day) {
+        return tr("held to %1").arg(shortDay(day).section(QLatin1Char(' '), 1));
+    }
 
     static QString toMend(int n) { return tr("%n to mend", nullptr, n); }
 
@@ -156,16 +158,16 @@ BookingState planned(const model::Season& season, const plan::BookingPlan* plan)
     const int n = toMend(season, *plan);
     if (n == 0) return {Say::ready(), false};
     if (n > 1) return {Say::toMend(n), true};
-    const auto lone = std::find_if(plan->findings.begin(), plan->findings.end(), [&](const auto& f) {
-        return wantsMending(season, plan->booking, f);
-    });
+    const auto lone = std::find_if(plan->findings.begin(), plan->findings.end(),
+                                   [&](const auto& f) { return wantsMending(season, plan->booking, f); });
     return {Say::lone(*lone), true};
 }
 
 } // namespace
 
 QString standingWords(const model::Booking& booking) {
-    if (booking.standing == model::Standing::held && booking.heldUntil) return Say::heldTo(*booking.heldUntil);
+    if (booking.standing == model::Standing::held && booking.heldUntil)
+        return Say::heldTo(*booking.heldUntil);
     return standingWords(booking.standing);
 }
 

@@ -35,7 +35,9 @@ public:
                                  : tr("%1 h %2 min of making").arg(minutes / 60).arg(minutes % 60);
     }
 
-    static QString fromTo(std::int64_t from, const QString& to) { return tr("%1 to %2").arg(whole(from), to); }
+    static QString fromTo(std::int64_t from, const QString& to) {
+        return tr("%1 to %2").arg(whole(from), to);
+    }
 
     static QString added(const QString& what) { return tr("%1 added").arg(what); }
 
@@ -109,8 +111,7 @@ void movedContainers(const BookingThen& before, const BookingThen& after, QStrin
     for (const auto& [id, by] : moved) {
         const auto* vessel = after.season.containers.find(id);
         if (!vessel) vessel = before.season.containers.find(id);
-        if (vessel && by != 0)
-            parts << Say::moreOrLess(countedVessels(*vessel, std::abs(by)), by > 0);
+        if (vessel && by != 0) parts << Say::moreOrLess(countedVessels(*vessel, std::abs(by)), by > 0);
     }
 }
 
