@@ -72,14 +72,15 @@ TEST(BookingEdits, CopiedPiecesGoToTheCopysOwnDrops) {
 
 TEST(BookingEdits, TheCopyKeepsItsWeekdayAndStaysInTheSeason) {
     auto was = demoSeason();
-    for (const int days : {245, 600}) { // to the end of October, and beyond the next September
+    // A September supper in a season to the end of October; a June wedding in one beyond the next June.
+    for (const auto& [days, booking] : {std::pair{245, supper}, {500, Id<model::Booking>(2)}}) {
         SCOPED_TRACE(days);
         auto s = was.theSettings();
         s.lastDay = s.firstDay + days;
         const auto season = after(was, model::Edit("settings.change").put(s));
         edits::BookingCopy copy;
-        const auto now = after(season, edits::duplicateBooking(season, supper, copy));
-        const auto& from = *season.bookings.find(supper);
+        const auto now = after(season, edits::duplicateBooking(season, booking, copy));
+        const auto& from = *season.bookings.find(booking);
         const auto& to = *now.bookings.find(copy.made);
         EXPECT_EQ(to.eventStart.day.weekday(), from.eventStart.day.weekday());
         EXPECT_LE(to.eventStart.day, s.lastDay);

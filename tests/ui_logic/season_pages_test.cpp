@@ -50,6 +50,7 @@ model::Season threeOrders() {
     model::Slot slot;
     slot.id = Id<model::Slot>(1);
     slot.design = design.id;
+    slot.label = "Round";
     slot.count = Stems(3);
     edit.put(slot);
     model::SlotPlant filled;
@@ -121,7 +122,7 @@ TEST(Orders, AsCsvReadBackTheSame) {
     EXPECT_EQ((*rows)[0].fields[2].text, "title");
     EXPECT_EQ((*rows)[1].fields[2].text, "Lunch");
     EXPECT_EQ((*rows)[2].fields[2].text, "Supper, with a comma");
-    EXPECT_EQ((*rows)[2].fields[7].text, "95.00"); // 10 x 9.50
+    EXPECT_EQ((*rows)[2].fields[8].text, "95.00"); // 10 x 9.50
     EXPECT_EQ((*rows)[3].fields[4].text, "lost");
 }
 

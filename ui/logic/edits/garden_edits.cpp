@@ -133,6 +133,7 @@ Edit newWalk(const Season& season, Day day, std::int64_t& first) {
 }
 
 std::string freeName(const std::string& name, const std::function<bool(const std::string&)>& taken) {
+    if (!taken(name)) return name;
     std::string stem = name;
     while (!stem.empty() && stem.back() >= '0' && stem.back() <= '9')
         stem.pop_back();

@@ -27,7 +27,7 @@ Edit duplicatePlant(const Season& season, Id<model::Plant> plant, Id<model::Plan
 /// A blank row for every patch that has none on that day, in walking order. Empty when all have.
 Edit newWalk(const Season& season, Day day, std::int64_t& first);
 
-/// What gives this name a number no other in `taken` has: "Zinnia 2".
+/// The name, or the first with a number that is not taken: "Zinnia 2".
 std::string freeName(const std::string& name, const std::function<bool(const std::string&)>& taken);
 
 } // namespace withy::ui::edits
