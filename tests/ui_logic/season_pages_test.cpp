@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv.h"
 #include "core/exchange/orders_csv.h"
-#include "core/review/orders.h"
 #include "core/exchange/season_text.h"
+#include "core/review/orders.h"
 #include "tests/model/sample.h"
 #include "ui/logic/answers/diary_answers.h"
 #include "ui/logic/answers/season_answers.h"
@@ -116,7 +116,8 @@ TEST(Orders, AnOlderPlanIsPassedOverInSilence) {
 
 TEST(Orders, AsCsvReadBackTheSame) {
     const auto season = threeOrders();
-    const auto rows = exchange::parseCsv(exchange::ordersCsv(season, review::seasonOrders(season, plan::plan(season))));
+    const auto rows =
+        exchange::parseCsv(exchange::ordersCsv(season, review::seasonOrders(season, plan::plan(season))));
     ASSERT_TRUE(rows.ok());
     ASSERT_EQ(rows->size(), 4u);
     EXPECT_EQ((*rows)[0].fields[2].text, "title");
@@ -154,8 +155,8 @@ TEST(Week, TheSunIsTheAlmanacs) {
     settings.latitude = 51;
     settings.longitude = -1;
     settings.zoneRule = "GMT0BST,M3.5.0/1:00,M10.5.0/2:00";
-    // Skyfield with JPL DE421 (sun grid 2026): 12 April 2026, rise 05:15:52, set 18:54:42 universal time;
-    // an hour later on British clocks in summer.
+    // Worked out with PyEphem 4.1.4 (see tests/garden/sun_test.cpp): 12 April 2026, rise 05:15:52, set
+    // 18:54:42 universal time; an hour later on British clocks in summer.
     EXPECT_EQ(sunWords(settings, *Day::fromYmd(2026, 4, 12)).toStdString(), "sun up 06:16, down 19:55");
     // 15 January 2026, rise 08:00:46, set 16:26:26.
     EXPECT_EQ(sunWords(settings, *Day::fromYmd(2026, 1, 15)).toStdString(), "sun up 08:01, down 16:26");

@@ -12,6 +12,7 @@
 
 #include <QLineEdit>
 #include <QMainWindow>
+#include <QLabel>
 #include <QVBoxLayout>
 
 namespace withy::ui {
@@ -21,6 +22,7 @@ class PlaceTest : public WindowTest {
 protected:
     ~PlaceTest() override {
         place_.reset();
+        actions_.reset(); // the window would take them along
         bare_.reset();
     }
 

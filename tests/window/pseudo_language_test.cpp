@@ -42,9 +42,13 @@ QString growersWords(const model::Season& season) {
 
 /// Figures, signs, dates and the grower's own words need no translator.
 bool needsTranslating(const QString& shown, const QString& own) {
-    static const QRegularExpression letters(QStringLiteral("\\p{L}{4,}"));
-    if (!shown.contains(letters)) return false;
-    return !own.contains(shown.trimmed());
+    static const QRegularExpression tags(QStringLiteral("<[^>]*>"));
+    static const QRegularExpression word(QStringLiteral("\\p{L}{4,}"));
+    auto words = word.globalMatch(QString(shown).remove(tags));
+    while (words.hasNext()) {
+        if (!own.contains(words.next().captured(), Qt::CaseInsensitive)) return true;
+    }
+    return false;
 }
 
 } // namespace

@@ -58,7 +58,7 @@ QSet<const QWidget*> tabChain(const QWidget* window) {
 
 /// Words that do not fit into what shows them, and are not said to be shortened.
 bool isClipped(const QWidget* w) {
-    if (!w->isVisible() || w->visibleRegion().isEmpty()) return false;
+    if (!w->isVisible() || w->visibleRegion().isEmpty() || isPart(w)) return false;
     if (const auto* label = qobject_cast<const QLabel*>(w); label && !label->text().isEmpty()) {
         if (label->wordWrap()) return label->heightForWidth(label->width()) > label->height() + 1;
         return label->sizeHint().width() > label->width() + 1 ||

@@ -50,11 +50,11 @@ QWidget* RecordDelegate::createEditor(QWidget* parent, const QStyleOptionViewIte
         if (at.isValid()) Q_EMIT judged(at, sentenceFor(*cell, at, *field));
     };
     cell->control().picked = [self, cell] {
-        Q_EMIT self->commitData(cell);
-        Q_EMIT self->closeEditor(cell, QAbstractItemDelegate::NoHint);
+        self->close(cell);
     };
     cell->control().makeAsked = [this, self, cell, at](const QString& name) {
         makeNamed(at, name);
+        self->editor_ = nullptr;
         Q_EMIT self->closeEditor(cell, QAbstractItemDelegate::NoHint);
     };
     editor_ = cell;
@@ -116,9 +116,13 @@ void RecordDelegate::destroyEditor(QWidget* editor, const QModelIndex& index) co
 }
 
 void RecordDelegate::finish() {
-    if (!editor_) return;
-    Q_EMIT commitData(editor_);
-    if (editor_) Q_EMIT closeEditor(editor_, QAbstractItemDelegate::NoHint);
+    if (auto* cell = editor_.data()) close(cell);
+}
+
+void RecordDelegate::close(QWidget* cell) {
+    editor_ = nullptr; // closing takes the focus away, which must not close it again
+    Q_EMIT commitData(cell);
+    Q_EMIT closeEditor(cell, QAbstractItemDelegate::NoHint);
 }
 
 bool RecordDelegate::mayMake(const CellEditor& cell) const {
@@ -130,7 +134,7 @@ bool RecordDelegate::eventFilter(QObject* watched, QEvent* event) {
     auto* cell = cellOf(watched);
     if (!cell) return QStyledItemDelegate::eventFilter(watched, event);
     if (event->type() == QEvent::FocusOut) {
-        if (cell->control().isPopupOpen()) return false;
+        if (cell->control().isPopupOpen() || cell != editor_) return false;
         return watched == cell->control().widget() ? QStyledItemDelegate::eventFilter(cell, event) : false;
     }
     if (event->type() != QEvent::KeyPress && event->type() != QEvent::ShortcutOverride) return false;
@@ -147,19 +151,18 @@ bool RecordDelegate::eventFilter(QObject* watched, QEvent* event) {
         return true;
     }
     if (enter) {
-        Q_EMIT commitData(cell);
-        Q_EMIT closeEditor(cell, QAbstractItemDelegate::NoHint);
+        close(cell);
         Q_EMIT enterPressed();
         return true;
     }
     if (key->key() == Qt::Key_Escape) {
         cell->control().setText(cell->filled);
+        editor_ = nullptr;
         Q_EMIT closeEditor(cell, QAbstractItemDelegate::RevertModelCache);
         return true;
     }
     if (key->key() == Qt::Key_Tab || key->key() == Qt::Key_Backtab) {
-        Q_EMIT commitData(cell);
-        Q_EMIT closeEditor(cell, QAbstractItemDelegate::NoHint);
+        close(cell);
         Q_EMIT tabPressed(key->key() == Qt::Key_Backtab);
         return true;
     }

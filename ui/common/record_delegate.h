@@ -33,6 +33,8 @@ public:
 
     /// Keeps what is typed in the open editor and shuts it.
     void finish();
+    /// Keeps what was typed and shuts the cell.
+    void close(QWidget* cell);
 
 Q_SIGNALS:
     void enterPressed();

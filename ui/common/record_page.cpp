@@ -45,11 +45,14 @@ RecordPage::RecordPage(Workbench& bench, RecordPageSpec spec, QWidget* parent)
     column->addWidget(list_, 1);
     connect(table_, &RecordTable::refused, this, &SubPage::refused);
     connect(table_, &RecordTable::chosen, this, &RecordPage::showChosen);
+    // A page nobody looks at waits until it is seen.
     connect(&bench_, &Workbench::changed, this, [this] {
+        if (!isVisible()) return;
         Q_EMIT answerChanged();
         chooseSomething();
     });
     connect(&bench_, &Workbench::planned, this, [this] {
+        if (!isVisible()) return;
         table_->records().refreshComputed();
         Q_EMIT answerChanged();
     });
@@ -224,6 +227,13 @@ void RecordPage::showChosen(std::optional<std::int64_t> id) {
         nothing_->setVisible(!id.has_value());
     }
     Q_EMIT chosen(id);
+}
+
+void RecordPage::showEvent(QShowEvent* event) {
+    SubPage::showEvent(event);
+    table_->records().refreshComputed();
+    Q_EMIT answerChanged();
+    chooseSomething();
 }
 
 void RecordPage::chooseSomething() {

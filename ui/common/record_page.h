@@ -67,6 +67,9 @@ public:
 Q_SIGNALS:
     void chosen(std::optional<std::int64_t> id);
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     void layList();
     void layDetail();

@@ -181,6 +181,11 @@ void SubPages::resizeEvent(QResizeEvent* event) {
     layHead();
 }
 
+void SubPages::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    showAnswer();
+}
+
 void SubPages::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() != QEvent::StyleChange && event->type() != QEvent::FontChange) return;

@@ -73,8 +73,11 @@ WeekPage::WeekPage(Workbench& bench, QWidget* parent)
     column->setContentsMargins(0, grid(2), 0, 0);
     column->addWidget(view_, 1);
     setFocusProxy(view_);
-    connect(&bench, &Workbench::changed, this, &WeekPage::refresh);
-    connect(&bench, &Workbench::planned, this, &WeekPage::refresh);
+    const auto refreshSeen = [this] {
+        if (isVisible()) refresh(); // otherwise when it is seen
+    };
+    connect(&bench, &Workbench::changed, this, refreshSeen);
+    connect(&bench, &Workbench::planned, this, refreshSeen);
     refresh();
 }
 
@@ -148,6 +151,11 @@ void WeekPage::follow(const QModelIndex& index) {
     const auto busy = index.data(WeekStepsModel::BusyRole);
     if (booking.isValid()) Q_EMIT leadTo({model::TableKind::bookings, booking.toLongLong()});
     if (busy.isValid()) Q_EMIT leadTo({model::TableKind::busyHours, busy.toLongLong()});
+}
+
+void WeekPage::showEvent(QShowEvent* event) {
+    SubPage::showEvent(event);
+    refresh();
 }
 
 void WeekPage::changeEvent(QEvent* event) {

@@ -28,6 +28,7 @@ public:
     [[nodiscard]] Day monday() const { return monday_; }
 
 protected:
+    void showEvent(QShowEvent* event) override;
     void changeEvent(QEvent* event) override;
 
 private:

@@ -8,6 +8,7 @@
 #include <QAbstractItemView>
 #include <QCompleter>
 #include <QStandardItemModel>
+#include <QThreadPool>
 #include <QTimer>
 
 namespace withy::ui {
@@ -36,7 +37,10 @@ CatalogueField::CatalogueField(Workbench& bench, QWidget* parent)
     connect(completer_, qOverload<const QModelIndex&>(&QCompleter::activated), this,
             [this](const QModelIndex& shown) { choose(shown); });
     connect(this, &QLineEdit::returnPressed, this, [this] {
-        if (offers_->rowCount() > 0 && !text().trimmed().isEmpty()) choose(offers_->index(0, 0));
+        if (offers_->rowCount() == 0 || text().trimmed().isEmpty()) return;
+        const auto* popup = completer_->popup();
+        const QModelIndex pointedAt = popup->isVisible() ? popup->currentIndex() : QModelIndex();
+        choose(pointedAt.isValid() ? pointedAt : offers_->index(0, 0));
     });
 }
 
@@ -61,12 +65,20 @@ void CatalogueField::offer(const QString& typed) {
     completer_->popup()->setCurrentIndex(completer_->completionModel()->index(0, 0));
 }
 
+void CatalogueField::focusInEvent(QFocusEvent* event) {
+    QLineEdit::focusInEvent(event);
+    QThreadPool::globalInstance()->start([] { plantCatalogue(); }); // so that the first key need not wait
+}
+
 void CatalogueField::choose(const QModelIndex& index) {
+    if (chosen_) return;
+    chosen_ = true;
     const auto plant = index.data(plantRole).toLongLong();
     const QString name = index.data(nameRole).toString();
     completer_->popup()->hide();
     // The completer still writes what was chosen into the field after this returns.
     QTimer::singleShot(0, this, [this, plant, name] {
+        chosen_ = false;
         clear();
         offers_->clear();
         if (plant > 0)

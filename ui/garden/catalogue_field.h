@@ -21,6 +21,9 @@ Q_SIGNALS:
     void taken(withy::Id<withy::model::Plant> inCatalogue);
     void named(const QString& name);
 
+protected:
+    void focusInEvent(QFocusEvent* event) override;
+
 private:
     void offer(const QString& typed);
     void choose(const QModelIndex& index);
@@ -28,6 +31,7 @@ private:
     Workbench& bench_;
     QStandardItemModel* offers_;
     QCompleter* completer_;
+    bool chosen_ = false; ///< until it has been told of: the completer tells of Enter a second time
 };
 
 } // namespace withy::ui

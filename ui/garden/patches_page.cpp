@@ -38,7 +38,9 @@ RecordPageSpec specOf(Workbench& bench) {
 } // namespace
 
 PatchesPage::PatchesPage(Workbench& bench, QWidget* parent) : RecordPage(bench, specOf(bench), parent) {
-    connect(&bench, &Workbench::changed, this, [this] { table().records().refreshComputed(); });
+    connect(&bench, &Workbench::changed, this, [this] {
+        if (isVisible()) table().records().refreshComputed();
+    });
 }
 
 void PatchesPage::addActions(Actions& actions) {

@@ -85,7 +85,9 @@ PlantsPage::PlantsPage(Workbench& bench, QWidget* parent)
                             tr("No caution written down. That is not to say there is none."));
     hazards->setObjectName(QStringLiteral("garden.plants.cautions"));
     connect(this, &RecordPage::chosen, this, &PlantsPage::showPlant);
-    connect(&bench, &Workbench::changed, this, [this] { showPlant(chosenId()); });
+    connect(&bench, &Workbench::changed, this, [this] {
+        if (isVisible()) showPlant(chosenId());
+    });
     connect(catalogue_, &CatalogueField::taken, this, &PlantsPage::take);
     connect(catalogue_, &CatalogueField::named, this, &PlantsPage::makeNew);
     connect(duplicate_, &QPushButton::clicked, this, &PlantsPage::duplicate);

@@ -44,7 +44,9 @@ Day walkDay(const Workbench& bench) {
 } // namespace
 
 WalksPage::WalksPage(Workbench& bench, QWidget* parent) : RecordPage(bench, specOf(bench), parent) {
-    connect(&bench, &Workbench::changed, this, [this] { table().records().refreshComputed(); });
+    connect(&bench, &Workbench::changed, this, [this] {
+        if (isVisible()) table().records().refreshComputed();
+    });
 }
 
 void WalksPage::addActions(Actions& actions) {

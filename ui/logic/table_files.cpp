@@ -2,8 +2,8 @@
 #include "ui/logic/table_files.h"
 
 #include "core/exchange/orders_csv.h"
-#include "core/review/orders.h"
 #include "core/exchange/table_csv.h"
+#include "core/review/orders.h"
 #include "ui/logic/format.h"
 #include "ui/logic/wording.h"
 
@@ -64,6 +64,10 @@ QString writeTable(const model::Season& season, model::TableKind kind, const QSt
 
 QString writeOrders(const model::Season& season, const plan::Plan& plan, const QString& path) {
     return writeText(exchange::ordersCsv(season, review::seasonOrders(season, plan)), path);
+}
+
+QString writtenWords(const QString& path) {
+    return Files::tr("Written to %1.").arg(path);
 }
 
 TableReading readTableText(const model::Season& season, model::TableKind kind, const std::string& csv) {

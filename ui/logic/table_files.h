@@ -19,6 +19,9 @@ QString writeTable(const model::Season& season, model::TableKind kind, const QSt
 /// The season's orders (core/exchange/orders_csv.h).
 QString writeOrders(const model::Season& season, const plan::Plan& plan, const QString& path);
 
+/// "Written to /home/nan/orders.csv."
+QString writtenWords(const QString& path);
+
 /// What a file would change: all rows or none.
 struct TableReading {
     std::optional<model::Edit> edit;

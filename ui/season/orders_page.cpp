@@ -51,8 +51,11 @@ OrdersPage::OrdersPage(Workbench& bench, QWidget* parent)
     column->setContentsMargins(0, grid(2), 0, 0);
     column->addWidget(view_, 1);
     setFocusProxy(view_);
-    connect(&bench, &Workbench::changed, this, &OrdersPage::refresh);
-    connect(&bench, &Workbench::planned, this, &OrdersPage::refresh);
+    const auto refreshSeen = [this] {
+        if (isVisible()) refresh(); // otherwise when it is seen
+    };
+    connect(&bench, &Workbench::changed, this, refreshSeen);
+    connect(&bench, &Workbench::planned, this, refreshSeen);
     refresh();
 }
 
@@ -100,7 +103,7 @@ void OrdersPage::askAndExport() {
     if (path.isEmpty()) return;
     const QString words = exportTo(path);
     if (words.isEmpty())
-        Q_EMIT said(tr("Orders written to %1.").arg(path));
+        Q_EMIT said(writtenWords(path));
     else
         Q_EMIT refused(words);
 }
@@ -114,6 +117,11 @@ void OrdersPage::refresh() {
         if (row >= 0) view_->setCurrentIndex(model_->index(row, column));
     }
     Q_EMIT answerChanged();
+}
+
+void OrdersPage::showEvent(QShowEvent* event) {
+    SubPage::showEvent(event);
+    refresh();
 }
 
 void OrdersPage::follow() {

@@ -29,6 +29,9 @@ Q_SIGNALS:
     /// The same on paper is asked for.
     void paperWanted();
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     void refresh();
     void askAndExport();

@@ -92,13 +92,13 @@ Answer TablesPage::answer() const {
 }
 
 void TablesPage::addActions(Actions& actions) {
-    actions.add({"season.tables.export", tr("Export a table as CSV")}, [this] {
+    actions.add({"season.tables.export", tr("Export the chosen table as CSV…")}, [this] {
         Q_EMIT wanted();
-        list_->setFocus();
+        askAndWrite();
     });
-    actions.add({"season.tables.import", tr("Import a table from CSV")}, [this] {
+    actions.add({"season.tables.import", tr("Import the chosen table from CSV…")}, [this] {
         Q_EMIT wanted();
-        list_->setFocus();
+        askAndRead();
     });
 }
 
@@ -122,7 +122,7 @@ model::TableKind TablesPage::chosenTable() const {
 bool TablesPage::writeTo(const QString& path) {
     const QString words = writeTable(bench_.season(), chosenTable(), path);
     Q_EMIT refused(words);
-    if (words.isEmpty()) Q_EMIT said(tr("Written to %1.").arg(path));
+    if (words.isEmpty()) Q_EMIT said(writtenWords(path));
     return words.isEmpty();
 }
 

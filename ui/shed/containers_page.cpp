@@ -68,7 +68,9 @@ ContainersPage::ContainersPage(Workbench& bench, QWidget* parent)
     connect(volume_, &FigureButton::opened, working_, &QWidget::setVisible);
     connect(working_, &WorkingPanel::leadTo, this, &SubPage::leadTo);
     connect(this, &RecordPage::chosen, this, &ContainersPage::showVolume);
-    connect(&bench, &Workbench::changed, this, &ContainersPage::showVolume);
+    connect(&bench, &Workbench::changed, this, [this] {
+        if (isVisible()) showVolume();
+    });
     showVolume();
 }
 
@@ -83,7 +85,8 @@ void ContainersPage::showVolume() {
         volume_->setChecked(false);
         return;
     }
-    const FigureFacts facts{figure.figure, tr("when filled to the rim"), figure.working, std::nullopt, {}, {}};
+    const FigureFacts facts{
+        figure.figure, tr("when filled to the rim"), figure.working, std::nullopt, {}, {}};
     volume_->setFacts(facts);
     working_->setFacts(facts);
 }

@@ -16,8 +16,9 @@ struct Say {
 
 /// Figures that come from a record's parts follow every edit, not only those of the record itself.
 void followParts(RecordPage* page, Workbench& bench) {
-    QObject::connect(&bench, &Workbench::changed, page,
-                     [page] { page->table().records().refreshComputed(); });
+    QObject::connect(&bench, &Workbench::changed, page, [page] {
+        if (page->isVisible()) page->table().records().refreshComputed();
+    });
 }
 
 } // namespace

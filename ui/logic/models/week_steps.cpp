@@ -70,7 +70,12 @@ void addBusy(const model::Season& season, Day monday, std::vector<WeekDay>& days
         step.words = text(span.label);
         step.nobody = true;
         for (const auto& b : season.busyHours) {
-            if (!b.helper && b.label == span.label) step.busy = b.id;
+            const int since = span.span.from.day - b.from.day;
+            const bool thatDay = b.repeats == model::Repeat::never    ? since == 0
+                                 : b.repeats == model::Repeat::weekly ? since % 7 == 0
+                                                                      : since >= 0;
+            if (!b.helper && b.label == span.label && b.from.minute == span.span.from.minute && thatDay)
+                step.busy = b.id;
         }
         days[at].steps.push_back(std::move(step));
     }
