@@ -58,6 +58,7 @@ protected:
     /// The picture for a person to judge, when a folder for it is named.
     void picture(const char* name) {
         const QString folder = qEnvironmentVariable("WITHY_PICTURES");
+        settle(); // labels that have just been filled take their room
         if (!folder.isEmpty()) holder_->grab().save(folder + QLatin1Char('/') + QString::fromUtf8(name));
     }
 

@@ -111,7 +111,7 @@ void PaperDesk::readyNow() {
 
 void PaperDesk::withPaper(std::function<void(const SetPaper&)> then) {
     if (needsBooking(kind()) && !booking_) {
-        Q_EMIT refused(tr("Choose a booking first."));
+        Q_EMIT refused(chooseBookingFirst());
         return;
     }
     if (!isVisible()) Q_EMIT wanted();
@@ -128,7 +128,7 @@ void PaperDesk::print() {
         connect(choose, &QPrintDialog::finished, this, [this, printer, layout = set.layout](int result) {
             if (result != QDialog::Accepted) return;
             printPaper(*printer, layout);
-            Q_EMIT said(tr("Sent to the printer."));
+            Q_EMIT said(sentToPrinter());
         });
         choose->open();
     });
@@ -168,7 +168,7 @@ std::vector<PaperTask> PaperDesk::tasksOf(All all) const {
 
 void PaperDesk::keepAll(All all) {
     if (!booking_) {
-        Q_EMIT refused(tr("Choose a booking first."));
+        Q_EMIT refused(chooseBookingFirst());
         return;
     }
     if (!isVisible()) Q_EMIT wanted();
@@ -177,8 +177,7 @@ void PaperDesk::keepAll(All all) {
         auto tasks = tasksOf(all);
         batchFolder_ = folder;
         batchSize_ = static_cast<int>(tasks.size());
-        if (!batch_.toFolder(std::move(tasks), folder))
-            Q_EMIT refused(tr("Papers are still being written. Wait for them, or stop them."));
+        if (!batch_.toFolder(std::move(tasks), folder)) Q_EMIT refused(stillWriting());
     });
 }
 
@@ -195,8 +194,7 @@ void PaperDesk::printAll(All all) {
         auto tasks = tasksOf(all);
         batchFolder_.clear();
         batchSize_ = static_cast<int>(tasks.size());
-        if (!batch_.toPrinter(std::move(tasks), printer))
-            Q_EMIT refused(tr("Papers are still being written. Wait for them, or stop them."));
+        if (!batch_.toPrinter(std::move(tasks), printer)) Q_EMIT refused(stillWriting());
     });
     choose->open();
 }

@@ -73,6 +73,18 @@ QString printerRefused() {
     return Words::tr("The printer did not take it. See that it is on and has paper, or keep it as PDF.");
 }
 
+QString sentToPrinter() {
+    return Words::tr("Sent to the printer.");
+}
+
+QString chooseBookingFirst() {
+    return Words::tr("Choose a booking first.");
+}
+
+QString stillWriting() {
+    return Words::tr("Papers are still being written. Wait for them, or stop them.");
+}
+
 QString batchDone(int written, int all, const QString& folder) {
     const QString where =
         folder.isEmpty() ? Words::tr("printed") : Words::tr("kept in %1").arg(QFileInfo(folder).fileName());

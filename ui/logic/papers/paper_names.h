@@ -16,6 +16,9 @@ std::vector<Id<model::Booking>> bookingsOfWeek(const model::Season& season, Day 
 QString keptAs(const QString& path);
 QString notWritten(const QString& path, const QString& why);
 QString printerRefused();
+QString sentToPrinter();
+QString chooseBookingFirst();
+QString stillWriting();
 /// "4 papers are in Papers."
 QString batchDone(int written, int all, const QString& folder);
 /// "Laying out Library roof supper, prep sheet: 2 of 6."
