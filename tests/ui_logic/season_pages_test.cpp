@@ -25,7 +25,9 @@ namespace {
 
 model::Season with(const model::Season& season, const model::Edit& edit) {
     auto applied = model::apply(season, edit);
-    EXPECT_TRUE(applied.ok()) << (applied.ok() ? std::string() : applied.error().front().table + applied.error().front().field);
+    EXPECT_TRUE(applied.ok()) << (applied.ok()
+                                      ? std::string()
+                                      : applied.error().front().table + applied.error().front().field);
     return applied.ok() ? applied->season : season;
 }
 

@@ -24,9 +24,7 @@ namespace {
 
 class PapersTabTest : public TabTest {
 protected:
-    void SetUp() override {
-        openBench(demoSeason());
-    }
+    void SetUp() override { openBench(demoSeason()); }
 
     PapersTab& papers(QSize size = {900, 640}, Theme theme = Theme::light, double points = 10.5) {
         auto& tab = showTab<PapersTab>(size, theme, points);

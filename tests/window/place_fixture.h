@@ -84,6 +84,7 @@ protected:
         editor->insert(words);
         QTest::keyClick(editor, Qt::Key_Return);
         QApplication::processEvents();
+        QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
     }
 
     void press(const char* name) {

@@ -44,7 +44,9 @@ QString growersWords(const model::Season& season) {
 bool needsTranslating(const QString& shown, const QString& own) {
     static const QRegularExpression tags(QStringLiteral("<[^>]*>"));
     static const QRegularExpression word(QStringLiteral("\\p{L}{4,}"));
-    auto words = word.globalMatch(QString(shown).remove(tags));
+    static const QRegularExpression dates(
+        QStringLiteral("(Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day \\d+ \\p{L}+"));
+    auto words = word.globalMatch(QString(shown).remove(tags).remove(dates));
     while (words.hasNext()) {
         if (!own.contains(words.next().captured(), Qt::CaseInsensitive)) return true;
     }

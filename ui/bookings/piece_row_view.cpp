@@ -160,13 +160,16 @@ void PieceRowView::arrange() {
         grid_->setColumnStretch(c, c == 1 ? 1 : 0);
     }
     const int first = narrow_ ? 0 : 1;
-    if (picture_) picture_->setVisible(!narrow_);
+    if (picture_ && narrow_) picture_->hide();
     if (!narrow_) {
         grid_->setColumnMinimumWidth(0, PieceColumns::picture());
         for (const int c : {2, 3})
             grid_->setColumnMinimumWidth(c, PieceColumns::count());
         grid_->setColumnMinimumWidth(4, PieceColumns::worth());
-        if (picture_) grid_->addWidget(picture_, 0, 0, 2, 1);
+        if (picture_) {
+            grid_->addWidget(picture_, 0, 0, 2, 1);
+            picture_->show(); // once it has its place: before, it would be a window
+        }
     }
     auto* named = new QHBoxLayout;
     named->addWidget(name_);

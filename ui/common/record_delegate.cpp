@@ -49,9 +49,7 @@ QWidget* RecordDelegate::createEditor(QWidget* parent, const QStyleOptionViewIte
     cell->control().edited = [this, cell, at, field] {
         if (at.isValid()) Q_EMIT judged(at, sentenceFor(*cell, at, *field));
     };
-    cell->control().picked = [self, cell] {
-        self->close(cell);
-    };
+    cell->control().picked = [self, cell] { self->close(cell); };
     cell->control().makeAsked = [this, self, cell, at](const QString& name) {
         makeNamed(at, name);
         self->editor_ = nullptr;
@@ -111,6 +109,7 @@ void RecordDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionVie
 }
 
 void RecordDelegate::destroyEditor(QWidget* editor, const QModelIndex& index) const {
+    if (editor == closing_) closing_ = nullptr;
     if (editor == editor_) editor_ = nullptr; // it lives a moment longer, and is not the view's any more
     QStyledItemDelegate::destroyEditor(editor, index);
 }
@@ -121,8 +120,11 @@ void RecordDelegate::finish() {
 
 void RecordDelegate::close(QWidget* cell) {
     editor_ = nullptr; // closing takes the focus away, which must not close it again
+    closing_ = cell;
     Q_EMIT commitData(cell);
-    Q_EMIT closeEditor(cell, QAbstractItemDelegate::NoHint);
+    // A new row may have shut it meanwhile.
+    if (closing_) Q_EMIT closeEditor(cell, QAbstractItemDelegate::NoHint);
+    closing_ = nullptr;
 }
 
 bool RecordDelegate::mayMake(const CellEditor& cell) const {
@@ -133,8 +135,9 @@ bool RecordDelegate::mayMake(const CellEditor& cell) const {
 bool RecordDelegate::eventFilter(QObject* watched, QEvent* event) {
     auto* cell = cellOf(watched);
     if (!cell) return QStyledItemDelegate::eventFilter(watched, event);
+    if (cell != editor_) return false; // shut already, and not yet gone
     if (event->type() == QEvent::FocusOut) {
-        if (cell->control().isPopupOpen() || cell != editor_) return false;
+        if (cell->control().isPopupOpen()) return false;
         return watched == cell->control().widget() ? QStyledItemDelegate::eventFilter(cell, event) : false;
     }
     if (event->type() != QEvent::KeyPress && event->type() != QEvent::ShortcutOverride) return false;

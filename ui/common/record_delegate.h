@@ -56,6 +56,7 @@ private:
 
     RecordTableModel& model_;
     mutable QPointer<QWidget> editor_;
+    mutable QWidget* closing_ = nullptr; ///< what close() is shutting, while the view still has it
 };
 
 } // namespace withy::ui

@@ -27,7 +27,9 @@ Segments::Segments(const QString& accessibleName, const QStringList& words, Look
     setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
     setCurrent(0);
     connect(group_, &QButtonGroup::idToggled, this, [this](int id, bool on) {
-        if (on) Q_EMIT chosen(id);
+        if (!on) return;
+        tabToChosen();
+        Q_EMIT chosen(id);
     });
 }
 
@@ -42,6 +44,12 @@ int Segments::count() const {
 void Segments::setCurrent(int index) {
     const QSignalBlocker quiet(group_);
     if (auto* button = group_->button(index)) button->setChecked(true);
+    tabToChosen();
+}
+
+void Segments::tabToChosen() {
+    for (auto* button : group_->buttons())
+        button->setFocusPolicy(button->isChecked() ? Qt::StrongFocus : Qt::ClickFocus);
 }
 
 void Segments::setWords(int index, const QString& words) {

@@ -26,6 +26,9 @@ Q_SIGNALS:
     void chosen(int index);
 
 private:
+    /// Tab enters at what is chosen; arrow keys go on from there.
+    void tabToChosen();
+
     QButtonGroup* group_;
 };
 

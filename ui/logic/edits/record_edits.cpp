@@ -51,6 +51,15 @@ Edit setField(const Season& season, Ref ref, std::string_view name, const Value&
     return setFields(season, ref, {{name, value}});
 }
 
+/// A booking moved to another time takes its end along, and until when it must look well.
+static void keepLength(const model::Booking& was, model::Booking& now) {
+    if (now.eventStart == was.eventStart || now.eventEnd != was.eventEnd) return;
+    const auto by = now.eventStart - was.eventStart;
+    now.eventEnd = was.eventEnd + by;
+    if (was.lookGoodUntil && now.lookGoodUntil == was.lookGoodUntil)
+        now.lookGoodUntil = *was.lookGoodUntil + by;
+}
+
 Edit setFields(const Season& season, Ref ref, const Given& values) {
     if (ref.table == TableKind::none || values.empty()) return Edit("field.set");
     const auto& info = model::tableInfo(ref.table);
@@ -61,6 +70,8 @@ Edit setFields(const Season& season, Ref ref, const Given& values) {
         const auto* field = info.field(name);
         if (!field || !setOn(*record, *field, value)) return Edit("field.set");
     }
+    if (auto* booking = std::get_if<model::Booking>(&*record))
+        keepLength(*season.bookings.find(booking->id), *booking);
     Edit edit(nameFor(season, ref, *first, values.front().second));
     edit.put(*record);
     if (const auto* plant = std::get_if<model::Plant>(&*record)) markAsMine(season, edit, *plant);
