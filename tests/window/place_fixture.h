@@ -10,9 +10,9 @@
 #include "ui/shell/actions.h"
 #include "ui/shell/place.h"
 
+#include <QLabel>
 #include <QLineEdit>
 #include <QMainWindow>
-#include <QLabel>
 #include <QVBoxLayout>
 
 namespace withy::ui {

@@ -40,7 +40,7 @@ TEST_F(Shed, RibbonsHaveReelsAndEndsWithATotal) {
     QApplication::processEvents();
     auto* lengths = in<RecordTable>("shed.ribbons.ribbon_length");
     typeInto(lengths, 0, "length", QStringLiteral("9.4 m"));
-    typeInto(lengths, 1, "length", QStringLiteral("2100"));
+    typeInto(lengths, 1, "length", QStringLiteral("2.1"));
     ASSERT_EQ(held().ribbonLengths.size(), 2u);
     EXPECT_EQ(held().ribbonLengths.begin()->ribbon.value, 1);
     EXPECT_TRUE(answer().startsWith(QStringLiteral("11.50 m of 1 ribbon"))) << answer().toStdString();

@@ -111,7 +111,7 @@ QWidget* DesignEditor::makeBar() {
     connect(back, &QPushButton::clicked, this, &DesignEditor::backAsked);
     const auto tell = [this](QPushButton* b, void (DesignEditor::*signal)(qint64)) {
         connect(b, &QPushButton::clicked, this, [this, signal] {
-            if (design_) Q_EMIT (this->*signal)(design_->value);
+            if (design_) Q_EMIT(this->*signal)(design_->value);
         });
     };
     tell(use, &DesignEditor::useAsked);
@@ -163,7 +163,8 @@ void DesignEditor::showDesign(std::optional<Id<model::Design>> design) {
 }
 
 void DesignEditor::refresh() {
-    if (design_ && bench_.season().designs.find(*design_)) used_->setText(usedWords(bench_.season(), *design_));
+    if (design_ && bench_.season().designs.find(*design_))
+        used_->setText(usedWords(bench_.season(), *design_));
 }
 
 void DesignEditor::openSlot(Id<model::Slot> slot) {

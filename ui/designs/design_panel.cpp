@@ -87,7 +87,8 @@ void DesignPanel::refresh() {
     name_->setText(d ? text(d->name) : QString());
     group_->setText(d ? tr("%1  ·  %2").arg(groupWords(groupOf(d->kind)), standsInWords(bench_.season(), *d))
                       : QString());
-    for (QWidget* w : {static_cast<QWidget*>(picture_), static_cast<QWidget*>(open_), static_cast<QWidget*>(use_)})
+    for (QWidget* w :
+         {static_cast<QWidget*>(picture_), static_cast<QWidget*>(open_), static_cast<QWidget*>(use_)})
         w->setVisible(d != nullptr);
     used_->setText(d ? usedWords(bench_.season(), d->id) : tr("Choose a piece to see what goes into it."));
     fillRows();

@@ -48,7 +48,8 @@ void DesignView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     const auto& palette = currentPalette();
     const Elevation elevation(piece_, bounds_, rect(), palette);
-    const auto picture = pictures_.picture(0, {piece_, elevation.scale(), devicePixelRatioF(), palette.theme, false});
+    const auto picture =
+        pictures_.picture(0, {piece_, elevation.scale(), devicePixelRatioF(), palette.theme, false});
     elevation.paintBehind(painter);
     if (!picture.image.isNull()) painter.drawImage(elevation.foot() - picture.foot, picture.image);
     elevation.paintNumbers(painter);

@@ -47,7 +47,8 @@ DesignsPlace::DesignsPlace(Workbench& bench, QWidget* parent)
     connect(editor_, &DesignEditor::leadTo, this, [this](const model::Ref& ref) {
         if (!goTo(ref)) Q_EMIT leadTo(ref);
     });
-    connect(erase_, &EraseBar::erased, this, [this](const QString& name) { Q_EMIT said(takenOutWords(name)); });
+    connect(erase_, &EraseBar::erased, this,
+            [this](const QString& name) { Q_EMIT said(takenOutWords(name)); });
     connect(erase_, &EraseBar::left, this, &DesignsPlace::enter);
     connect(&bench_, &Workbench::changed, this, &DesignsPlace::afterChange);
 }
@@ -149,7 +150,8 @@ bool DesignsPlace::goTo(const model::Ref& ref) {
         if (const auto* sundry = s.designSundries.find(Id<model::DesignSundry>(ref.id)))
             return goTo({TableKind::designs, sundry->design.value});
         return false;
-    default: return false;
+    default:
+        return false;
     }
 }
 
@@ -159,20 +161,25 @@ void DesignsPlace::addActions(Actions& actions) {
             if (const auto id = chosen()) (this->*act)(*id);
         };
     };
-    actions.add({"design.new", tr("&New design"), Qt::CTRL | Qt::SHIFT | Qt::Key_N,
-                 tr("In a container, or bound")},
-                [this] { newDesign(); });
+    actions.add(
+        {"design.new", tr("&New design"), Qt::CTRL | Qt::SHIFT | Qt::Key_N, tr("In a container, or bound")},
+        [this] { newDesign(); });
     actions.add({"design.open", tr("&Open at the bench"), {}, tr("Draw the chosen design")},
                 withChosen(&DesignsPlace::open));
-    actions.add({"design.back", tr("&Back to the wall"), {}, tr("All designs on their shelves")}, [this] { back(); });
+    actions.add({"design.back", tr("&Back to the wall"), {}, tr("All designs on their shelves")},
+                [this] { back(); });
     actions.add({"design.find", tr("&Find a design"), Qt::CTRL | Qt::SHIFT | Qt::Key_F, {}}, [this] {
         if (atTheBench()) back();
         wall_->find();
     });
-    actions.add({"design.use", tr("&Use the design in a booking"), {}, tr("One piece of it; change the number there")},
+    actions.add({"design.use",
+                 tr("&Use the design in a booking"),
+                 {},
+                 tr("One piece of it; change the number there")},
                 withChosen(&DesignsPlace::use));
-    actions.add({"design.duplicate", tr("&Copy the design"), {}, tr("The same again under a name of its own")},
-                withChosen(&DesignsPlace::duplicate));
+    actions.add(
+        {"design.duplicate", tr("&Copy the design"), {}, tr("The same again under a name of its own")},
+        withChosen(&DesignsPlace::duplicate));
     actions.add({"design.erase", tr("&Take the design out"), {}, tr("Says first who uses it")},
                 withChosen(&DesignsPlace::erase));
     actions.add({"design.slot.add", tr("&Add a slot"), {}, tr("To the design at the bench")}, [this] {

@@ -72,8 +72,9 @@ void DesignsWall::arrange() {
         const auto id = index.data(DesignsModel::IdRole).toLongLong();
         keys << id;
         pieces_.push_back(pieceDrawing(bench_.season(), Id<model::Design>(id)));
-        const int words = std::max(name.horizontalAdvance(index.data().toString()),
-                                   caption.horizontalAdvance(index.data(DesignsModel::CaptionRole).toString()));
+        const int words =
+            std::max(name.horizontalAdvance(index.data().toString()),
+                     caption.horizontalAdvance(index.data(DesignsModel::CaptionRole).toString()));
         items.push_back({index.data(DesignsModel::GroupRole).toInt(), pieceBoundsMm(pieces_.back()),
                          std::min(words, grid(50))});
     }
@@ -187,15 +188,21 @@ QModelIndex DesignsWall::moveCursor(CursorAction action, Qt::KeyboardModifiers) 
     if (row < 0) return model_.index(0);
     switch (action) {
     case MoveLeft:
-    case MovePrevious: return model_.index(std::max(0, row - 1));
+    case MovePrevious:
+        return model_.index(std::max(0, row - 1));
     case MoveRight:
-    case MoveNext: return model_.index(std::min(count - 1, row + 1));
+    case MoveNext:
+        return model_.index(std::min(count - 1, row + 1));
     case MoveUp:
-    case MovePageUp: return model_.index(nearest(row, -1));
+    case MovePageUp:
+        return model_.index(nearest(row, -1));
     case MoveDown:
-    case MovePageDown: return model_.index(nearest(row, 1));
-    case MoveHome: return model_.index(0);
-    case MoveEnd: return model_.index(count - 1);
+    case MovePageDown:
+        return model_.index(nearest(row, 1));
+    case MoveHome:
+        return model_.index(0);
+    case MoveEnd:
+        return model_.index(count - 1);
     }
     return currentIndex();
 }
@@ -241,8 +248,10 @@ void DesignsWall::paintBoard(QPainter& painter, const WallBoard& board) const {
     const int left = grid(1);
     const QFont caption = typeFont(TypeRole::caption);
     if (currentIndex().isValid() && boardOf(currentIndex().row()) == &board - layout_.boards.data())
-        painter.fillRect(layout_.cells[static_cast<std::size_t>(currentIndex().row())].box, palette.of(Role::wash));
-    paintRule(painter, QPointF(left + 0.5, board.y), board.scale, board.y - board.top - grid(3), palette, caption);
+        painter.fillRect(layout_.cells[static_cast<std::size_t>(currentIndex().row())].box,
+                         palette.of(Role::wash));
+    paintRule(painter, QPointF(left + 0.5, board.y), board.scale, board.y - board.top - grid(3), palette,
+              caption);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(palette.of(Role::ink), 2));
     painter.drawLine(QPointF(left, board.y + 1), QPointF(viewport()->width() - grid(6), board.y + 1));
@@ -250,7 +259,8 @@ void DesignsWall::paintBoard(QPainter& painter, const WallBoard& board) const {
     painter.setPen(palette.of(Role::ink));
     painter.setFont(typeFont(TypeRole::head));
     painter.drawText(QRect(left, board.y + grid(1), grid(29), grid(12)),
-                     Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, groupWords(static_cast<DesignGroup>(board.group)));
+                     Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
+                     groupWords(static_cast<DesignGroup>(board.group)));
 }
 
 void DesignsWall::paintCell(QPainter& painter, const WallCell& cell, const QModelIndex& index) {
@@ -271,10 +281,12 @@ void DesignsWall::paintCell(QPainter& painter, const WallCell& cell, const QMode
     words.setTop(words.top() + name.height());
     painter.setPen(palette.of(Role::ink2));
     painter.setFont(typeFont(TypeRole::caption));
-    painter.drawText(words, Qt::AlignHCenter | Qt::AlignTop,
-                     caption.elidedText(index.data(DesignsModel::CaptionRole).toString(), Qt::ElideRight, words.width()));
+    painter.drawText(
+        words, Qt::AlignHCenter | Qt::AlignTop,
+        caption.elidedText(index.data(DesignsModel::CaptionRole).toString(), Qt::ElideRight, words.width()));
     if (!chosen) return;
-    paintTie(painter, QRectF(cell.box.left(), cell.foot.y() + grid(2), grid(2.5), grid(6)), palette.of(Role::green));
+    paintTie(painter, QRectF(cell.box.left(), cell.foot.y() + grid(2), grid(2.5), grid(6)),
+             palette.of(Role::green));
     if (!hasFocus()) return;
     painter.setPen(QPen(palette.of(Role::green), focusRing));
     painter.setBrush(Qt::NoBrush);

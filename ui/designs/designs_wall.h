@@ -34,7 +34,9 @@ protected:
     QModelIndex moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) override;
     [[nodiscard]] int horizontalOffset() const override;
     [[nodiscard]] int verticalOffset() const override;
+
     [[nodiscard]] bool isIndexHidden(const QModelIndex&) const override { return false; }
+
     void setSelection(const QRect& rect, QItemSelectionModel::SelectionFlags command) override;
     [[nodiscard]] QRegion visualRegionForSelection(const QItemSelection& selection) const override;
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;

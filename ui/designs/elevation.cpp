@@ -44,7 +44,8 @@ void label(QPainter& painter, const QRectF& box, int align, const QString& words
 
 } // namespace
 
-Elevation::Elevation(const PieceDrawing& piece, const QRectF& boundsMm, const QRect& room, const Palette& palette)
+Elevation::Elevation(const PieceDrawing& piece, const QRectF& boundsMm, const QRect& room,
+                     const Palette& palette)
     : piece_(piece), mm_(boundsMm), room_(room), palette_(palette) {
     const QRectF inner = QRectF(room).adjusted(grid(30), grid(9), -grid(26), -grid(4));
     scale_ = fittingScale(mm_, inner.size());
@@ -57,8 +58,10 @@ bool Elevation::hasTiers() const {
     case PieceKind::crown:
     case PieceKind::wreath:
     case PieceKind::garland:
-    case PieceKind::sheaf: return false;
-    default: return true;
+    case PieceKind::sheaf:
+        return false;
+    default:
+        return true;
     }
 }
 
@@ -85,7 +88,8 @@ void Elevation::paintBehind(QPainter& painter) const {
     painter.setPen(QPen(palette_.of(Role::edge), 1, Qt::DotLine));
     const double left = foot_.x() + mm_.left() * scale_ - grid(2), right = room_.right() - grid(25);
     for (const auto& tier : tiers()) {
-        if (y(tier.mm) > room_.top() + grid(4)) painter.drawLine(QPointF(left, y(tier.mm)), QPointF(right, y(tier.mm)));
+        if (y(tier.mm) > room_.top() + grid(4))
+            painter.drawLine(QPointF(left, y(tier.mm)), QPointF(right, y(tier.mm)));
     }
     painter.setPen(QPen(palette_.of(Role::ink), 2));
     painter.drawLine(QPointF(room_.left() + grid(8), foot_.y()), QPointF(room_.right() - grid(2), foot_.y()));
@@ -136,8 +140,9 @@ void Elevation::paintNumbers(QPainter& painter) const {
     double above = room_.top();
     for (const auto& tier : tiers()) {
         const double at = std::max(y(tier.mm), above + metrics.height() * 0.5);
-        label(painter, QRectF(room_.right() - grid(24), at - metrics.height() / 2, grid(24), metrics.height()),
-              Qt::AlignLeft | Qt::AlignVCenter, tier.words, palette_.of(Role::ink2), palette_.of(Role::paper));
+        label(
+            painter, QRectF(room_.right() - grid(24), at - metrics.height() / 2, grid(24), metrics.height()),
+            Qt::AlignLeft | Qt::AlignVCenter, tier.words, palette_.of(Role::ink2), palette_.of(Role::paper));
         above = at + metrics.height() * 0.5;
     }
     if (!piece_.vessel || !piece_.vessel->glass()) return;
@@ -173,7 +178,8 @@ void Elevation::paintWater(QPainter& painter) const {
     const double x = foot_.x() + v.width / 2 * scale_ + grid(6);
     const double from = v.stand + v.floor;
     upright(painter, x, from, from + v.waterLevel, palette_.of(Role::waterEdge));
-    label(painter, QRectF(x + grid(2), y(from + v.waterLevel / 2) - metrics.height() / 2, grid(30), metrics.height()),
+    label(painter,
+          QRectF(x + grid(2), y(from + v.waterLevel / 2) - metrics.height() / 2, grid(30), metrics.height()),
           Qt::AlignLeft | Qt::AlignVCenter, Words::tr("water %1 mm").arg(std::lround(v.waterLevel)),
           palette_.of(Role::waterEdge), palette_.of(Role::paper));
 }
@@ -185,16 +191,17 @@ void Elevation::paintLift(QPainter& painter) const {
     const double from = v.stand + v.floor;
     if (piece_.lift <= 0 || x - grid(34) < room_.left() + grid(18)) return;
     upright(painter, x, from, from + piece_.lift, palette_.of(Role::ink2));
-    label(painter, QRectF(x - grid(42), y(from + piece_.lift / 2) - metrics.height() / 2, grid(40), metrics.height()),
+    label(painter,
+          QRectF(x - grid(42), y(from + piece_.lift / 2) - metrics.height() / 2, grid(40), metrics.height()),
           Qt::AlignRight | Qt::AlignVCenter, Words::tr("ends %1 mm off base").arg(std::lround(piece_.lift)),
           palette_.of(Role::ink2), palette_.of(Role::paper));
 }
 
 QString elevationWords(const PieceDrawing& piece) {
     const auto number = [](double mm) { return QString::number(std::lround(mm)); };
-    QStringList words{Words::tr("spread %1 mm").arg(number(piece.spread)),
-                      Words::tr("tall %1").arg(number(piece.tall)), Words::tr("middle %1").arg(number(piece.middle)),
-                      Words::tr("low %1").arg(number(piece.low))};
+    QStringList words{
+        Words::tr("spread %1 mm").arg(number(piece.spread)), Words::tr("tall %1").arg(number(piece.tall)),
+        Words::tr("middle %1").arg(number(piece.middle)), Words::tr("low %1").arg(number(piece.low))};
     if (piece.vessel && piece.vessel->glass())
         words << Words::tr("water %1 mm").arg(number(piece.vessel->waterLevel))
               << Words::tr("ends %1 mm off base").arg(number(piece.lift));

@@ -29,7 +29,9 @@ private:
     };
 
     [[nodiscard]] std::vector<Mark> tiers() const;
+
     [[nodiscard]] double y(double mm) const { return foot_.y() - mm * scale_; }
+
     /// Above the ground: the rim, or the tie of a bound piece.
     [[nodiscard]] double rim() const;
     [[nodiscard]] bool hasTiers() const;

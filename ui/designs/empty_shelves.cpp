@@ -17,10 +17,11 @@ EmptyShelves::EmptyShelves(QWidget* parent)
     draw_->setObjectName(QStringLiteral("designs.first"));
     draw_->setProperty("look", QStringLiteral("main"));
     auto* head = new TextLabel(TypeRole::title, tr("Nothing on the shelves yet"));
-    auto* words = new TextLabel(TypeRole::text,
-                                tr("Choose what it stands in, or how it is bound. Then say what goes in, one kind of "
-                                   "stem at a time; it is drawn to scale as you go."),
-                                Ink::second);
+    auto* words =
+        new TextLabel(TypeRole::text,
+                      tr("Choose what it stands in, or how it is bound. Then say what goes in, one kind of "
+                         "stem at a time; it is drawn to scale as you go."),
+                      Ink::second);
     words->setWordWrap(true);
     words->setMaximumWidth(grid(110));
     auto* column = new QVBoxLayout(this);

@@ -30,7 +30,8 @@ EraseBar::EraseBar(Workbench& bench, QWidget* parent)
     row->addWidget(words_, 1);
     row->addWidget(both);
     row->addWidget(leave_);
-    connect(both, &QPushButton::clicked, this, [this] { erase(edits::eraseDesignAndLines(bench_.season(), design_)); });
+    connect(both, &QPushButton::clicked, this,
+            [this] { erase(edits::eraseDesignAndLines(bench_.season(), design_)); });
     connect(leave_, &QPushButton::clicked, this, &EraseBar::leave);
     connect(&bench_, &Workbench::changed, this, [this] {
         if (stillUsedWords(bench_.season(), design_).isEmpty()) hide();

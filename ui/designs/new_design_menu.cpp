@@ -11,9 +11,9 @@ namespace {
 
 using model::PieceKind;
 
-constexpr PieceKind boundKinds[]{PieceKind::handTied, PieceKind::buttonhole, PieceKind::corsage, PieceKind::crown,
-                                 PieceKind::pewEnd,   PieceKind::sheaf,      PieceKind::spray,   PieceKind::garland,
-                                 PieceKind::wreath};
+constexpr PieceKind boundKinds[]{PieceKind::handTied, PieceKind::buttonhole, PieceKind::corsage,
+                                 PieceKind::crown,    PieceKind::pewEnd,     PieceKind::sheaf,
+                                 PieceKind::spray,    PieceKind::garland,    PieceKind::wreath};
 
 QString kindWords(PieceKind kind) {
     QString words = wordText(model::wordOf(kind));
@@ -38,18 +38,20 @@ void NewDesignMenu::fill() {
     addSection(tr("In a container"));
     for (const auto& c : bench_.season().containers) {
         QString name = text(c.name);
-        auto* action = addAction(name.replace(QLatin1Char('&'), QStringLiteral("&&")), this, [this, id = c.id] {
-            const auto* container = bench_.season().containers.find(id);
-            if (!container) return;
-            Id<model::Design> made;
-            const std::string called = utf8(tr("New %1").arg(text(container->name).toLower()));
-            take(edits::newDesignOf(bench_.season(), called, PieceKind::table, id, made), made);
-        });
+        auto* action =
+            addAction(name.replace(QLatin1Char('&'), QStringLiteral("&&")), this, [this, id = c.id] {
+                const auto* container = bench_.season().containers.find(id);
+                if (!container) return;
+                Id<model::Design> made;
+                const std::string called = utf8(tr("New %1").arg(text(container->name).toLower()));
+                take(edits::newDesignOf(bench_.season(), called, PieceKind::table, id, made), made);
+            });
         action->setObjectName(QStringLiteral("designs.new.container.%1").arg(c.id.value));
     }
     auto* jar = addAction(tr("A new &jar"), this, [this] {
         Id<model::Design> made;
-        const auto edit = edits::newDesignInNewJar(bench_.season(), utf8(tr("New design")), utf8(tr("Jar")), made);
+        const auto edit =
+            edits::newDesignInNewJar(bench_.season(), utf8(tr("New design")), utf8(tr("Jar")), made);
         take(edit, made);
     });
     jar->setObjectName(QStringLiteral("designs.new.jar"));

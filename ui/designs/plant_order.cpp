@@ -60,10 +60,11 @@ void PlantOrder::refresh() {
         const auto* p = season.plants.find(choice->plant);
         if (!p) continue;
         const QString length = stemLengthWords(*p);
-        auto* item = new QListWidgetItem(dotIcon(*p), length.isEmpty() ? text(p->name)
-                                                                       : tr("%1,  %2").arg(text(p->name), length));
+        auto* item = new QListWidgetItem(
+            dotIcon(*p), length.isEmpty() ? text(p->name) : tr("%1,  %2").arg(text(p->name), length));
         item->setData(Qt::UserRole, QVariant::fromValue<qlonglong>(choice->id.value));
-        item->setData(Qt::AccessibleTextRole, tr("%1, choice %2").arg(text(p->name), QString::number(count() + 1)));
+        item->setData(Qt::AccessibleTextRole,
+                      tr("%1, choice %2").arg(text(p->name), QString::number(count() + 1)));
         addItem(item);
         if (choice->id.value == chosen) setCurrentItem(item);
     }

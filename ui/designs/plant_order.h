@@ -15,6 +15,7 @@ public:
     explicit PlantOrder(Workbench& bench, QWidget* parent = nullptr);
     void showSlot(Id<model::Slot> slot);
     [[nodiscard]] QSize sizeHint() const override;
+
     [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
 
 protected:

@@ -23,7 +23,8 @@ SlotDetail::SlotDetail(Workbench& bench, QWidget* parent)
     : QWidget(parent)
     , bench_(bench)
     , plants_(new PlantOrder(bench))
-    , add_(new PlantEntry(bench, QStringLiteral("designs.slot.addPlant"), tr("Add a plant by typing its name")))
+    , add_(new PlantEntry(bench, QStringLiteral("designs.slot.addPlant"),
+                          tr("Add a plant by typing its name")))
     , label_(new FieldEdit(bench, TableKind::slots, "label"))
     , purpose_(new FieldEdit(bench, TableKind::slots, "purpose"))
     , tier_(new Segments(tr("Tier"), {tierWords(model::Tier::low), tierWords(model::Tier::middle),
@@ -68,8 +69,9 @@ SlotDetail::SlotDetail(Workbench& bench, QWidget* parent)
     });
     connect(tier_, &Segments::chosen, this, [this](int i) {
         if (slot_)
-            bench_.take(edits::setField(bench_.season(), {TableKind::slots, slot_->value}, "tier",
-                                        model::Value(std::string(model::wordOf(static_cast<model::Tier>(i))))));
+            bench_.take(
+                edits::setField(bench_.season(), {TableKind::slots, slot_->value}, "tier",
+                                model::Value(std::string(model::wordOf(static_cast<model::Tier>(i))))));
     });
     connect(vary_, &Stepper::changed, this, [this](qint64 n) {
         if (slot_)

@@ -45,7 +45,8 @@ void SlotHead::paintEvent(QPaintEvent*) {
     const QFont strong = typeFont(TypeRole::strong), caption = typeFont(TypeRole::caption);
     const QFontMetrics first(strong), second(caption);
     const int left = grid(6), room = width() - left - grid(1);
-    paintDot(painter, QRectF(grid(0.5), grid(1.5) + first.height() * 0.5 - grid(1.75), grid(3.5), grid(3.5)), colour_);
+    paintDot(painter, QRectF(grid(0.5), grid(1.5) + first.height() * 0.5 - grid(1.75), grid(3.5), grid(3.5)),
+             colour_);
     painter.setPen(palette.of(Role::ink));
     painter.setFont(strong);
     painter.drawText(left, grid(1.5) + first.ascent(), first.elidedText(label_, Qt::ElideRight, room));

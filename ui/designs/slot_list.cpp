@@ -35,8 +35,10 @@ SlotList::SlotList(Workbench& bench, QWidget* parent)
     , bench_(bench)
     , column_(new QVBoxLayout)
     , detail_(new SlotDetail(bench, this))
-    , add_(new PlantEntry(bench, QStringLiteral("designs.addPlantSlot"), tr("Add a plant as a slot of its own")))
-    , empty_(new TextLabel(TypeRole::text, tr("Nothing in it yet. Type a plant below, or add a slot and decide later."),
+    , add_(new PlantEntry(bench, QStringLiteral("designs.addPlantSlot"),
+                          tr("Add a plant as a slot of its own")))
+    , empty_(new TextLabel(TypeRole::text,
+                           tr("Nothing in it yet. Type a plant below, or add a slot and decide later."),
                            Ink::second)) {
     column_->setSpacing(0);
     empty_->setWordWrap(true);
@@ -101,9 +103,8 @@ SlotList::Row SlotList::makeRow(Id<model::Slot> slot) {
     box->setSpacing(grid(1));
     box->addWidget(row.head, 1);
     box->addWidget(row.count);
-    connect(row.head, &SlotHead::clicked, this, [this, slot](bool on) {
-        open(on ? std::optional(slot) : std::nullopt);
-    });
+    connect(row.head, &SlotHead::clicked, this,
+            [this, slot](bool on) { open(on ? std::optional(slot) : std::nullopt); });
     connect(row.head, &SlotHead::moveAsked, this, [this, slot](int by) { move(slot, by); });
     connect(row.head, &SlotHead::eraseAsked, this, [this, slot] { erase(slot); });
     connect(row.head, &SlotHead::stepAsked, this, [this, slot](int by) {
@@ -126,7 +127,8 @@ void SlotList::rebuild(const std::vector<const model::Slot*>& slots) {
         column_->removeWidget(rows.back().line);
     }
     for (auto& row : rows_) {
-        const bool kept = std::any_of(rows.begin(), rows.end(), [&](const Row& r) { return r.line == row.line; });
+        const bool kept =
+            std::any_of(rows.begin(), rows.end(), [&](const Row& r) { return r.line == row.line; });
         if (kept) continue;
         row.line->hide();
         row.line->deleteLater();
@@ -162,7 +164,8 @@ void SlotList::fill(Row& row, const model::Slot& slot, int number) {
 }
 
 void SlotList::refresh() {
-    const auto slots = design_ ? edits::slotsOf(bench_.season(), *design_) : std::vector<const model::Slot*>();
+    const auto slots =
+        design_ ? edits::slotsOf(bench_.season(), *design_) : std::vector<const model::Slot*>();
     if (open_ && !bench_.season().slots.find(*open_)) open(std::nullopt);
     const bool same = slots.size() == rows_.size() &&
                       std::equal(slots.begin(), slots.end(), rows_.begin(),
@@ -212,7 +215,8 @@ void SlotList::eraseOpened() {
 
 void SlotList::step(std::size_t from, int by) {
     const auto to = static_cast<std::ptrdiff_t>(from) + by;
-    if (to >= 0 && to < static_cast<std::ptrdiff_t>(rows_.size())) rows_[static_cast<std::size_t>(to)].head->setFocus();
+    if (to >= 0 && to < static_cast<std::ptrdiff_t>(rows_.size()))
+        rows_[static_cast<std::size_t>(to)].head->setFocus();
 }
 
 void SlotList::focus(Id<model::Slot> slot) {

@@ -12,16 +12,18 @@ UseMenu::UseMenu(Workbench& bench, Id<model::Design> design, QWidget* parent) : 
     setObjectName(QStringLiteral("designs.use.menu"));
     std::vector<const model::Booking*> bookings;
     for (const auto& b : bench.season().bookings) {
-        if (b.standing != model::Standing::lost && b.standing != model::Standing::settled) bookings.push_back(&b);
+        if (b.standing != model::Standing::lost && b.standing != model::Standing::settled)
+            bookings.push_back(&b);
     }
     std::stable_sort(bookings.begin(), bookings.end(),
                      [](const auto* a, const auto* b) { return a->eventStart < b->eventStart; });
     for (const auto* b : bookings) {
         QString words = tr("%1, %2").arg(shortDay(b->eventStart.day), text(b->title));
-        auto* action =
-            addAction(words.replace(QLatin1Char('&'), QStringLiteral("&&")), this, [this, &bench, design, id = b->id] {
-                if (bench.take(edits::addLine(bench.season(), id, design, 1))) Q_EMIT used(id.value);
-            });
+        auto* action = addAction(words.replace(QLatin1Char('&'), QStringLiteral("&&")), this,
+                                 [this, &bench, design, id = b->id] {
+                                     if (bench.take(edits::addLine(bench.season(), id, design, 1)))
+                                         Q_EMIT used(id.value);
+                                 });
         action->setObjectName(QStringLiteral("designs.use.booking.%1").arg(b->id.value));
     }
     if (bookings.empty()) addAction(tr("No booking to use it in yet"))->setEnabled(false);

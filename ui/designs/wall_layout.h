@@ -19,17 +19,17 @@ struct WallItem {
 };
 
 struct WallMeasures {
-    int width = 800;    ///< of the whole wall
-    int head = 90;      ///< room at the left for the rule and the group's name
-    int drawing = 180;  ///< height of the tallest piece of a shelf
-    int words = 44;     ///< height of name and caption below the shelf
-    int gap = 12;       ///< between pieces, and above a shelf
-    int least = 80;     ///< width of the narrowest piece with its words
+    int width = 800;   ///< of the whole wall
+    int head = 90;     ///< room at the left for the rule and the group's name
+    int drawing = 180; ///< height of the tallest piece of a shelf
+    int words = 44;    ///< height of name and caption below the shelf
+    int gap = 12;      ///< between pieces, and above a shelf
+    int least = 80;    ///< width of the narrowest piece with its words
 };
 
 struct WallCell {
-    QRect box;      ///< the piece and its words: what is washed when it is chosen
-    QPointF foot;   ///< where the middle of its foot stands
+    QRect box;    ///< the piece and its words: what is washed when it is chosen
+    QPointF foot; ///< where the middle of its foot stands
     double scale = 1;
 };
 

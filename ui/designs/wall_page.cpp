@@ -27,12 +27,13 @@ WallPage::WallPage(Workbench& bench, QWidget* parent)
     , bench_(bench)
     , model_(bench)
     , title_(new TextLabel(TypeRole::title, tr("Designs")))
-    , groups_(new Segments(tr("Shelves"), {tr("All"), groupWords(shelves[0]), groupWords(shelves[1]),
-                                           groupWords(shelves[2])}))
+    , groups_(new Segments(
+          tr("Shelves"), {tr("All"), groupWords(shelves[0]), groupWords(shelves[1]), groupWords(shelves[2])}))
     , find_(new QLineEdit)
     , new_(new QPushButton(tr("&New design")))
     , wall_(new DesignsWall(bench, model_))
-    , none_(new TextLabel(TypeRole::text, tr("No design is called that. Esc shows all of them again."), Ink::second))
+    , none_(new TextLabel(TypeRole::text, tr("No design is called that. Esc shows all of them again."),
+                          Ink::second))
     , panel_(new DesignPanel(bench))
     , side_(new QScrollArea)
     , line_(new QFrame) {
@@ -154,8 +155,8 @@ void WallPage::arrange() {
         side_->setFixedWidth(grid(78));
     }
     const bool twoRows = width() < grid(narrow ? 170 : 300);
-    for (QWidget* w : {static_cast<QWidget*>(title_), static_cast<QWidget*>(groups_), static_cast<QWidget*>(find_),
-                       static_cast<QWidget*>(new_)})
+    for (QWidget* w : {static_cast<QWidget*>(title_), static_cast<QWidget*>(groups_),
+                       static_cast<QWidget*>(find_), static_cast<QWidget*>(new_)})
         head_->removeWidget(w);
     head_->addWidget(title_, 0, 0);
     head_->addWidget(new_, 0, 3, Qt::AlignRight);

@@ -23,19 +23,28 @@ struct Heights {
 
 Heights usualHeights(PieceKind kind) {
     switch (kind) {
-    case PieceKind::buttonhole: return {15, 30, 45, 45};
-    case PieceKind::corsage: return {20, 30, 40, 35};
+    case PieceKind::buttonhole:
+        return {15, 30, 45, 45};
+    case PieceKind::corsage:
+        return {20, 30, 40, 35};
     case PieceKind::crown:
-    case PieceKind::wreath: return {20, 35, 50, 40};
-    case PieceKind::pedestal: return {120, 280, 450, 100};
+    case PieceKind::wreath:
+        return {20, 35, 50, 40};
+    case PieceKind::pedestal:
+        return {120, 280, 450, 100};
     case PieceKind::sheaf:
-    case PieceKind::spray: return {80, 220, 360, 200};
-    case PieceKind::garland: return {60, 100, 140, 70};
-    case PieceKind::budVase: return {45, 80, 120, 60};
+    case PieceKind::spray:
+        return {80, 220, 360, 200};
+    case PieceKind::garland:
+        return {60, 100, 140, 70};
+    case PieceKind::budVase:
+        return {45, 80, 120, 60};
     case PieceKind::handTied:
-    case PieceKind::pewEnd: return {60, 100, 150, 120};
+    case PieceKind::pewEnd:
+        return {60, 100, 150, 120};
     case PieceKind::table:
-    case PieceKind::basket: return {60, 110, 170, 100};
+    case PieceKind::basket:
+        return {60, 110, 170, 100};
     }
     return {60, 110, 170, 100};
 }
@@ -46,7 +55,8 @@ std::string nameOfDesign(const Season& season, Id<Design> id) {
 }
 
 bool nameTaken(const Season& season, const std::string& name) {
-    return std::any_of(season.designs.begin(), season.designs.end(), [&](const auto& d) { return d.name == name; });
+    return std::any_of(season.designs.begin(), season.designs.end(),
+                       [&](const auto& d) { return d.name == name; });
 }
 
 std::string freeDesignName(const Season& season, const std::string& name) {
@@ -121,7 +131,8 @@ Edit newDesignOf(const Season& season, const std::string& name, PieceKind kind,
     return put("design.add", d, {d.name});
 }
 
-Edit newDesignInNewJar(const Season& season, const std::string& name, const std::string& jar, Id<Design>& made) {
+Edit newDesignInNewJar(const Season& season, const std::string& name, const std::string& jar,
+                       Id<Design>& made) {
     model::Container c;
     c.id = season.containers.nextId();
     c.name = freeName(jar, [&](const std::string& n) {
@@ -204,12 +215,18 @@ Edit eraseDesignAndLines(const Season& season, Id<Design> design) {
 std::string slotLabel(Purpose purpose) {
     const auto word = [purpose] {
         switch (purpose) {
-        case Purpose::focal: return QT_TRANSLATE_NOOP("Slot", "Face");
-        case Purpose::spike: return QT_TRANSLATE_NOOP("Slot", "Spike");
-        case Purpose::filler: return QT_TRANSLATE_NOOP("Slot", "Filler");
-        case Purpose::foliage: return QT_TRANSLATE_NOOP("Slot", "Leaf");
-        case Purpose::airy: return QT_TRANSLATE_NOOP("Slot", "Airy");
-        case Purpose::trailing: return QT_TRANSLATE_NOOP("Slot", "Trail");
+        case Purpose::focal:
+            return QT_TRANSLATE_NOOP("Slot", "Face");
+        case Purpose::spike:
+            return QT_TRANSLATE_NOOP("Slot", "Spike");
+        case Purpose::filler:
+            return QT_TRANSLATE_NOOP("Slot", "Filler");
+        case Purpose::foliage:
+            return QT_TRANSLATE_NOOP("Slot", "Leaf");
+        case Purpose::airy:
+            return QT_TRANSLATE_NOOP("Slot", "Airy");
+        case Purpose::trailing:
+            return QT_TRANSLATE_NOOP("Slot", "Trail");
         }
         return "Slot";
     };
@@ -282,7 +299,8 @@ Edit eraseSlotPlant(const Season& season, Id<model::SlotPlant> id) {
     return Edit("slot.plant.erase", {p ? p->name : std::string(), s ? s->label : std::string()}).erase(id);
 }
 
-Edit orderSlotPlants(const Season& season, Id<model::Slot> slot, const std::vector<Id<model::SlotPlant>>& order) {
+Edit orderSlotPlants(const Season& season, Id<model::Slot> slot,
+                     const std::vector<Id<model::SlotPlant>>& order) {
     const auto* s = season.slots.find(slot);
     Edit edit("slot.plant.order", {s ? s->label : std::string()});
     auto all = plantsOf(season, slot);
@@ -303,7 +321,8 @@ std::vector<const model::Slot*> slotsOf(const Season& season, Id<Design> design)
     for (const auto& slot : season.slots) {
         if (slot.design == design) all.push_back(&slot);
     }
-    std::stable_sort(all.begin(), all.end(), [](const auto* a, const auto* b) { return a->position < b->position; });
+    std::stable_sort(all.begin(), all.end(),
+                     [](const auto* a, const auto* b) { return a->position < b->position; });
     return all;
 }
 
@@ -312,7 +331,8 @@ std::vector<const model::SlotPlant*> plantsOf(const Season& season, Id<model::Sl
     for (const auto& choice : season.slotPlants) {
         if (choice.slot == slot) all.push_back(&choice);
     }
-    std::stable_sort(all.begin(), all.end(), [](const auto* a, const auto* b) { return a->position < b->position; });
+    std::stable_sort(all.begin(), all.end(),
+                     [](const auto* a, const auto* b) { return a->position < b->position; });
     return all;
 }
 

@@ -38,9 +38,11 @@ model::Tier slotTier(model::Purpose purpose);
 model::Purpose purposeOf(const model::Plant& plant);
 
 /// At the end of the making order, named after its purpose: "Face", then "Face 2".
-Edit addSlotFor(const Season& season, Id<model::Design> design, model::Purpose purpose, Id<model::Slot>& made);
+Edit addSlotFor(const Season& season, Id<model::Design> design, model::Purpose purpose,
+                Id<model::Slot>& made);
 /// A slot of one stem for the plant, by the plant's purpose.
-Edit addSlotWith(const Season& season, Id<model::Design> design, Id<model::Plant> plant, Id<model::Slot>& made);
+Edit addSlotWith(const Season& season, Id<model::Design> design, Id<model::Plant> plant,
+                 Id<model::Slot>& made);
 /// "2 more of Round in Supper jar".
 Edit setSlotCount(const Season& season, Id<model::Slot> slot, std::int64_t count);
 /// By so many places in the making order, as far as it goes. Empty when it stands there already.
@@ -50,7 +52,8 @@ Edit moveSlot(const Season& season, Id<model::Slot> slot, int by);
 Edit addSlotPlant(const Season& season, Id<model::Slot> slot, Id<model::Plant> plant);
 Edit eraseSlotPlant(const Season& season, Id<model::SlotPlant> choice);
 /// The slot's plants, best first. Those not named keep their order after the rest.
-Edit orderSlotPlants(const Season& season, Id<model::Slot> slot, const std::vector<Id<model::SlotPlant>>& order);
+Edit orderSlotPlants(const Season& season, Id<model::Slot> slot,
+                     const std::vector<Id<model::SlotPlant>>& order);
 
 /// A design's slots in making order, and a slot's plants best first.
 std::vector<const model::Slot*> slotsOf(const Season& season, Id<model::Design> design);

@@ -119,12 +119,9 @@ private:
             TableKind kind;
             const char* field;
             std::int64_t mm;
-        } sizes[] = {{TableKind::containers, "inner_rim", 75},
-                     {TableKind::containers, "inner_depth", 100},
-                     {TableKind::ribbons, "width", 25},
-                     {TableKind::ribbonLengths, "length", 1000},
-                     {TableKind::venueTables, "length", 1800},
-                     {TableKind::venueTables, "width", 760}};
+        } sizes[] = {{TableKind::containers, "inner_rim", 75}, {TableKind::containers, "inner_depth", 100},
+                     {TableKind::ribbons, "width", 25},        {TableKind::ribbonLengths, "length", 1000},
+                     {TableKind::venueTables, "length", 1800}, {TableKind::venueTables, "width", 760}};
 
         for (const auto& size : sizes) {
             if (size.kind == kind_ && !isGiven(size.field)) set(size.field, Value(size.mm));

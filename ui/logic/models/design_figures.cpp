@@ -17,11 +17,13 @@ struct Words {
 using model::Tier;
 
 /// Cut lengths by tier, the longest leading.
-void addCutLengths(std::vector<DesignFigure>& out, const model::Season& season, const plan::DesignPlan& plan) {
+void addCutLengths(std::vector<DesignFigure>& out, const model::Season& season,
+                   const plan::DesignPlan& plan) {
     std::optional<designs::CutLength> by[3];
     for (const auto& sp : plan.slots) {
         const auto* slot = season.slots.find(sp.slot);
-        if (slot && sp.cutLength && slot->count.value > 0) by[static_cast<std::size_t>(slot->tier)] = sp.cutLength;
+        if (slot && sp.cutLength && slot->count.value > 0)
+            by[static_cast<std::size_t>(slot->tier)] = sp.cutLength;
     }
     DesignFigure f;
     QStringList others;
@@ -59,10 +61,14 @@ void addWater(std::vector<DesignFigure>& out, const model::Season& season, const
 QString finishWords(const model::Design& d) {
     const QString wraps = Words::tr("%n wrap(s)", nullptr, static_cast<int>(d.wraps));
     switch (d.finish) {
-    case model::RibbonFinish::none: return {};
-    case model::RibbonFinish::plain: return wraps;
-    case model::RibbonFinish::knot: return Words::tr("%1, a knot and two tails").arg(wraps);
-    case model::RibbonFinish::bow: return Words::tr("%1, a bow and two tails").arg(wraps);
+    case model::RibbonFinish::none:
+        return {};
+    case model::RibbonFinish::plain:
+        return wraps;
+    case model::RibbonFinish::knot:
+        return Words::tr("%1, a knot and two tails").arg(wraps);
+    case model::RibbonFinish::bow:
+        return Words::tr("%1, a bow and two tails").arg(wraps);
     }
     return {};
 }
@@ -78,27 +84,38 @@ void addRibbon(std::vector<DesignFigure>& out, const model::Design& d, const pla
 
 void addNeck(std::vector<DesignFigure>& out, const plan::DesignPlan& plan) {
     if (!plan.neck) return;
-    out.push_back({Words::tr("Neck filled"), Words::tr("%1 %").arg(std::lround(plan.neck->share * 100)),
-                   QString(), Words::tr("of the neck is stems"), plan.neck->working, std::nullopt, {}});
+    out.push_back({Words::tr("Neck filled"),
+                   Words::tr("%1 %").arg(std::lround(plan.neck->share * 100)),
+                   QString(),
+                   Words::tr("of the neck is stems"),
+                   plan.neck->working,
+                   std::nullopt,
+                   {}});
 }
 
 void addWeight(std::vector<DesignFigure>& out, const plan::DesignPlan& plan) {
     if (!plan.weight) return;
     const double kg = static_cast<double>(plan.weight->total.value) / 1000;
-    out.push_back({Words::tr("Weight"), Words::tr("%1 kg").arg(QString::number(kg, 'f', 2)),
+    out.push_back({Words::tr("Weight"),
+                   Words::tr("%1 kg").arg(QString::number(kg, 'f', 2)),
                    plan.weight->containerUnknown ? Words::tr("and the empty container, which was not weighed")
                                                  : QString(),
-                   Words::tr("a piece weighs"), plan.weight->working, std::nullopt, {}});
+                   Words::tr("a piece weighs"),
+                   plan.weight->working,
+                   std::nullopt,
+                   {}});
 }
 
 void addMinutes(std::vector<DesignFigure>& out, const model::Design& d, const plan::DesignPlan& plan) {
     QString note;
-    if (!d.minutes) note = Words::tr("common practice, not yet yours");
-    else if (d.minutesBasis == Basis::lastSeasons) note = Words::tr("from your last bookings");
-    out.push_back({Words::tr("Making"),
-                   Words::tr("%1 min").arg(QString::number(plan.minutes.value, 'g', 4)), note,
-                   Words::tr("to make one"), plan.minutes.working,
-                   model::Ref{model::TableKind::designs, plan.design.value}, Words::tr("Change the minutes")});
+    if (!d.minutes)
+        note = Words::tr("common practice, not yet yours");
+    else if (d.minutesBasis == Basis::lastSeasons)
+        note = Words::tr("from your last bookings");
+    out.push_back({Words::tr("Making"), Words::tr("%1 min").arg(QString::number(plan.minutes.value, 'g', 4)),
+                   note, Words::tr("to make one"), plan.minutes.working,
+                   model::Ref{model::TableKind::designs, plan.design.value},
+                   Words::tr("Change the minutes")});
 }
 
 } // namespace
@@ -128,7 +145,8 @@ DesignFigure stemsFigure(const model::Season& season, Id<model::Design> design) 
     return f;
 }
 
-std::vector<DesignFigure> designFigures(const model::Season& season, const plan::Plan& plan, Id<model::Design> id) {
+std::vector<DesignFigure> designFigures(const model::Season& season, const plan::Plan& plan,
+                                        Id<model::Design> id) {
     std::vector<DesignFigure> out;
     const auto found = plan.designs.find(id);
     const auto* d = season.designs.find(id);

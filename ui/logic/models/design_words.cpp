@@ -34,26 +34,32 @@ DesignGroup groupOf(model::PieceKind kind) {
     switch (kind) {
     case PieceKind::table:
     case PieceKind::budVase:
-    case PieceKind::basket: return DesignGroup::tables;
+    case PieceKind::basket:
+        return DesignGroup::tables;
     case PieceKind::handTied:
     case PieceKind::buttonhole:
     case PieceKind::corsage:
     case PieceKind::crown:
-    case PieceKind::pewEnd: return DesignGroup::hand;
+    case PieceKind::pewEnd:
+        return DesignGroup::hand;
     case PieceKind::pedestal:
     case PieceKind::sheaf:
     case PieceKind::spray:
     case PieceKind::garland:
-    case PieceKind::wreath: return DesignGroup::large;
+    case PieceKind::wreath:
+        return DesignGroup::large;
     }
     return DesignGroup::tables;
 }
 
 QString groupWords(DesignGroup group) {
     switch (group) {
-    case DesignGroup::tables: return Words::tr("For tables");
-    case DesignGroup::hand: return Words::tr("Hand and worn");
-    case DesignGroup::large: return Words::tr("Large");
+    case DesignGroup::tables:
+        return Words::tr("For tables");
+    case DesignGroup::hand:
+        return Words::tr("Hand and worn");
+    case DesignGroup::large:
+        return Words::tr("Large");
     }
     return {};
 }
@@ -68,7 +74,8 @@ std::int64_t stemsOf(const model::Season& season, Id<model::Design> design) {
 
 QString stemsAndPrice(const model::Season& season, const model::Design& d) {
     const auto stems = stemsOf(season, d.id);
-    const QString words = stems == 0 ? Words::tr("empty") : Words::tr("%n stem(s)", nullptr, static_cast<int>(stems));
+    const QString words =
+        stems == 0 ? Words::tr("empty") : Words::tr("%n stem(s)", nullptr, static_cast<int>(stems));
     return d.price ? Words::tr("%1, %2").arg(words, amount(*d.price, season.theSettings())) : words;
 }
 
@@ -124,27 +131,38 @@ QString slotWords(const model::Season& season, const model::Slot& slot, int numb
 QString purposeWords(model::Purpose purpose) {
     using model::Purpose;
     switch (purpose) {
-    case Purpose::focal: return Words::tr("A face");
-    case Purpose::spike: return Words::tr("A spike");
-    case Purpose::filler: return Words::tr("Filler");
-    case Purpose::foliage: return Words::tr("Leaf");
-    case Purpose::airy: return Words::tr("Something airy");
-    case Purpose::trailing: return Words::tr("A trail");
+    case Purpose::focal:
+        return Words::tr("A face");
+    case Purpose::spike:
+        return Words::tr("A spike");
+    case Purpose::filler:
+        return Words::tr("Filler");
+    case Purpose::foliage:
+        return Words::tr("Leaf");
+    case Purpose::airy:
+        return Words::tr("Something airy");
+    case Purpose::trailing:
+        return Words::tr("A trail");
     }
     return {};
 }
 
 QString tierWords(model::Tier tier) {
     switch (tier) {
-    case model::Tier::low: return Words::tr("low");
-    case model::Tier::middle: return Words::tr("middle");
-    case model::Tier::tall: return Words::tr("tall");
+    case model::Tier::low:
+        return Words::tr("low");
+    case model::Tier::middle:
+        return Words::tr("middle");
+    case model::Tier::tall:
+        return Words::tr("tall");
     }
     return {};
 }
 
 QString stemLengthWords(const model::Plant& p) {
-    const auto cm = [](Millimetres mm) { return QString::number(static_cast<double>(mm.value) / 10, 'g', 4); };
+    const auto cm = [](Millimetres mm) {
+        return QString::number(static_cast<double>(mm.value) / 10, 'g', 4);
+    };
     if (p.stemLengthMin && p.stemLengthMax)
         return Words::tr("%1 to %2 cm").arg(cm(*p.stemLengthMin), cm(*p.stemLengthMax));
     if (p.stemLengthMax) return Words::tr("up to %1 cm").arg(cm(*p.stemLengthMax));
@@ -153,8 +171,9 @@ QString stemLengthWords(const model::Plant& p) {
 
 QString noPlantWords(const QString& typed, int alike) {
     if (alike == 0) return Words::tr("There is no plant “%1”. Add it in the Garden first.").arg(typed);
-    return Words::tr("%n plant(s) are called something like “%1”. Type a little more, or pick one from the list.",
-                     nullptr, alike)
+    return Words::tr(
+               "%n plant(s) are called something like “%1”. Type a little more, or pick one from the list.",
+               nullptr, alike)
         .arg(typed);
 }
 

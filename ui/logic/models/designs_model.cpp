@@ -22,14 +22,19 @@ QVariant DesignsModel::data(const QModelIndex& index, int role) const {
     const auto* d = bench_.season().designs.find(id);
     if (!d) return {};
     switch (role) {
-    case Qt::DisplayRole: return text(d->name);
-    case IdRole: return QVariant::fromValue<qlonglong>(id.value);
-    case GroupRole: return static_cast<int>(groupOf(d->kind));
-    case CaptionRole: return stemsAndPrice(bench_.season(), *d);
+    case Qt::DisplayRole:
+        return text(d->name);
+    case IdRole:
+        return QVariant::fromValue<qlonglong>(id.value);
+    case GroupRole:
+        return static_cast<int>(groupOf(d->kind));
+    case CaptionRole:
+        return stemsAndPrice(bench_.season(), *d);
     case Qt::AccessibleTextRole:
         return tr("%1, %2, %3")
             .arg(text(d->name), groupWords(groupOf(d->kind)).toLower(), stemsAndPrice(bench_.season(), *d));
-    default: return {};
+    default:
+        return {};
     }
 }
 
@@ -60,7 +65,8 @@ std::vector<Id<model::Design>> DesignsModel::wanted() const {
         if (!words_.isEmpty() && !text(d.name).contains(words_, Qt::CaseInsensitive)) continue;
         found.emplace_back(static_cast<int>(group), d.id);
     }
-    std::stable_sort(found.begin(), found.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+    std::stable_sort(found.begin(), found.end(),
+                     [](const auto& a, const auto& b) { return a.first < b.first; });
     std::vector<Id<model::Design>> ids;
     for (const auto& [group, id] : found)
         ids.push_back(id);

@@ -32,7 +32,7 @@ public:
     /// Names with these words anywhere in them, in any case; blank: all.
     void setWords(const QString& words);
     [[nodiscard]] int rowOf(Id<model::Design> design) const; ///< -1 when it is not shown
-    [[nodiscard]] int total() const;                          ///< whatever is shown of them
+    [[nodiscard]] int total() const;                         ///< whatever is shown of them
 
 private:
     void refresh();
