@@ -21,7 +21,6 @@ model::Season overfullSeason(int bookings) {
             auto b = from;
             b.id = booking;
             b.title += ", the " + std::to_string(turn + 1) + "th of a long run of the same";
-            b.heldUntil.reset();
             b.lookGoodUntil.reset();
             b.makeFrom.reset();
             more.put(b);

@@ -5,6 +5,7 @@
 #include "ui/common/text_label.h"
 #include "ui/paint/spacing.h"
 
+#include <QFontMetrics>
 #include <QHBoxLayout>
 
 namespace withy::ui {
@@ -45,6 +46,10 @@ void FigureRow::setFigure(const DesignFigure& f) {
     note_->setVisible(!f.note.isEmpty());
     const FigureFacts facts{f.figure, f.means, f.working, f.leadsTo, f.leadWords, {}};
     figure_->setFacts(facts);
+    if (look_ == Look::leading) { // the style measures a tool button by its usual font
+        const QFontMetrics large(typeFont(TypeRole::tally));
+        figure_->setMinimumSize(large.horizontalAdvance(f.figure) + grid(3), large.height());
+    }
     working_->setFacts(facts);
 }
 

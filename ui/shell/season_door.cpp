@@ -82,7 +82,9 @@ void SeasonDoor::create(const QString& path, const model::Season& season) {
 }
 
 void SeasonDoor::begin(const FirstAnswers& answers) {
-    const QString path = freeName(folder(QStandardPaths::DocumentsLocation), proposedFileName(answers));
+    const QString path =
+        freeName(newSeasons.isEmpty() ? folder(QStandardPaths::DocumentsLocation) : newSeasons,
+                 proposedFileName(answers));
     create(path, firstSeason(answers));
     if (QFileInfo::exists(path)) Q_EMIT said(keptInWords(path));
 }

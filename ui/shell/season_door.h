@@ -38,6 +38,8 @@ public:
     void askAndOpen();
     void saveCopy(const Workbench& bench);
 
+    /// Where new seasons go; the documents of whoever is logged in unless a test says otherwise.
+    QString newSeasons;
     AskFile askOpen;
     AskFile askSave;
 

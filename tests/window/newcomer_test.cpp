@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/window/window_fixture.h"
+
+#include <QAction>
+#include <QFileDialog>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QMenu>
+#include <QProcess>
+#include <QPushButton>
+
+#include <gmock/gmock.h>
+
+namespace withy::ui {
+
+namespace {
+
+/// A newcomer's first ten minutes, from the first page to the printed prep sheet. Counted are chords,
+/// Enters, clicks and each thing typed; Tab only goes on to what comes next. docs/presses.md has the figures.
+class Newcomer : public WindowTest {
+protected:
+    void start() {
+        window_ = std::make_unique<MainWindow>(Day::fromYmd(2027, 8, 1));
+        window_->door().newSeasons = folder_.path();
+        window_->resize(1280, 800);
+        window_->show();
+        QApplication::setActiveWindow(window_.get());
+        ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
+    }
+
+    void settle() {
+        if (window_->view()) window_->bench().waitForPlan();
+        for (int i = 0; i < 3; ++i)
+            QApplication::processEvents();
+        QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+
+    void words(const char* typed) {
+        ASSERT_NE(QApplication::focusWidget(), nullptr) << typed;
+        QTest::keyClicks(QApplication::focusWidget(), QString::fromUtf8(typed));
+        settle();
+        ++presses_;
+    }
+
+    void key(Qt::Key k, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
+        auto* to = QApplication::activePopupWidget();
+        if (!to) to = QApplication::focusWidget();
+        QTest::keyClick(to ? to : window_.get(), k, modifiers);
+        settle();
+        if (k != Qt::Key_Tab && k != Qt::Key_Backtab) ++presses_;
+    }
+
+    /// Tab until the control of that name has the keyboard, as a person does who reads what is on.
+    void tabTo(const char* name) {
+        for (int i = 0; i < 60; ++i) {
+            const auto* w = QApplication::focusWidget();
+            for (; w; w = w->parentWidget()) {
+                if (w->objectName() == QLatin1String(name)) return;
+            }
+            key(Qt::Key_Tab);
+        }
+        FAIL() << name << " is not reached by Tab";
+    }
+
+    void clickOn(QWidget* w, const char* what) {
+        ASSERT_NE(w, nullptr) << what;
+        ASSERT_TRUE(w->isVisible()) << what;
+        QTest::mouseClick(w, Qt::LeftButton, Qt::NoModifier, w->rect().center());
+        settle();
+        ++presses_;
+    }
+
+    void clickOn(const char* name) { clickOn(window_->findChild<QWidget*>(QLatin1String(name)), name); }
+
+    /// The path typed into the dialog that asks for it.
+    void keepAs(const QString& path) {
+        QFileDialog* dialog = nullptr;
+        ASSERT_TRUE(QTest::qWaitFor(
+            [&] {
+                for (auto* d : window_->findChildren<QFileDialog*>())
+                    if (d->isVisible()) dialog = d;
+                return dialog != nullptr;
+            },
+            5000));
+        auto* field = dialog->findChild<QLineEdit*>();
+        field->setText(path);
+        QTest::keyClick(field, Qt::Key_Return);
+        presses_ += 2;
+        ASSERT_TRUE(QTest::qWaitFor([&] { return QFile::exists(path); }, 5000));
+    }
+
+    static std::string read(const QString& pdf) {
+        QProcess reader;
+        reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), pdf, QStringLiteral("-")});
+        EXPECT_TRUE(reader.waitForFinished());
+        return reader.readAllStandardOutput().simplified().toStdString();
+    }
+
+    void expectTheSheet(const QString& pdf) {
+        ASSERT_EQ(season().bookings.size(), 1u);
+        ASSERT_EQ(season().lines.size(), 1u);
+        const auto& plan = *window_->bench().plan().bookings.begin()->second;
+        EXPECT_EQ(plan.stemsNeeded.value, 24 * 2); // two slots of one stem, by hand
+        const auto sheet = read(pdf);
+        EXPECT_THAT(sheet, testing::HasSubstr("Library roof supper"));
+        EXPECT_THAT(sheet, testing::HasSubstr("Zinnia"));
+        RecordProperty("presses", presses_);
+        std::printf("presses: %d\n", presses_);
+        EXPECT_LE(presses_, 60);
+    }
+
+    int presses_ = 0;
+};
+
+} // namespace
+
+TEST_F(Newcomer, TheFirstTenMinutesByKeyboardAlone) {
+    start();
+    words("Wren Bank");
+    tabTo("first.near");
+    words("Shropshire, England");
+    key(Qt::Key_Return);
+    tabTo("first.plant");
+    for (const char* plant : {"Zinnia", "Cosmos", "Ninebark"}) {
+        words(plant);
+        key(Qt::Key_Return);
+    }
+    tabTo("first.begin");
+    key(Qt::Key_Space);
+    ASSERT_NE(window_->view(), nullptr) << window_->notices().sentence().toStdString();
+    ASSERT_FALSE(season().patches.empty());
+
+    key(Qt::Key_2, Qt::ControlModifier);
+    key(Qt::Key_N, Qt::ControlModifier | Qt::ShiftModifier);
+    key(Qt::Key_J); // a new jar
+    ASSERT_EQ(season().designs.size(), 1u);
+    for (const char* plant : {"Zinnia", "Ninebark"}) {
+        tabTo("designs.addPlantSlot");
+        words(plant);
+        key(Qt::Key_Return);
+    }
+    ASSERT_EQ(season().slots.size(), 2u);
+
+    key(Qt::Key_1, Qt::ControlModifier);
+    key(Qt::Key_N, Qt::ControlModifier);
+    words("Library roof supper");
+    key(Qt::Key_Return);
+    words("11 sep 18:30");
+    key(Qt::Key_Tab);
+    key(Qt::Key_2, Qt::AltModifier);
+    words("24 new design");
+    key(Qt::Key_Return);
+    key(Qt::Key_7, Qt::AltModifier);
+    key(Qt::Key_P, Qt::ControlModifier | Qt::ShiftModifier);
+    const QString pdf = folder_.filePath(QStringLiteral("keys.pdf"));
+    keepAs(pdf);
+    expectTheSheet(pdf);
+}
+
+TEST_F(Newcomer, TheFirstTenMinutesByMouse) {
+    start();
+    clickOn("first.place");
+    words("Wren Bank");
+    clickOn("first.latitude");
+    words("52.5 N");
+    clickOn("first.longitude");
+    words("2.5 W");
+    clickOn("first.plant");
+    for (const char* plant : {"Zinnia", "Cosmos", "Ninebark"}) {
+        words(plant);
+        key(Qt::Key_Return);
+    }
+    clickOn("first.begin");
+    ASSERT_NE(window_->view(), nullptr) << window_->notices().sentence().toStdString();
+
+    clickOn("rail.1");
+    clickOn("designs.new");
+    auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
+    ASSERT_NE(menu, nullptr);
+    auto* jar = menu->findChild<QAction*>(QStringLiteral("designs.new.jar"));
+    ASSERT_NE(jar, nullptr);
+    QTest::mouseClick(menu, Qt::LeftButton, Qt::NoModifier, menu->actionGeometry(jar).center());
+    ++presses_;
+    settle();
+    ASSERT_EQ(season().designs.size(), 1u);
+    for (const char* plant : {"Zinnia", "Ninebark"}) {
+        clickOn("designs.addPlantSlot");
+        words(plant);
+        key(Qt::Key_Return);
+    }
+    ASSERT_EQ(season().slots.size(), 2u);
+
+    clickOn("rail.0");
+    clickOn("bookings.nothing.new");
+    words("Library roof supper");
+    key(Qt::Key_Return);
+    words("11 sep 18:30");
+    key(Qt::Key_Return);
+    const auto tab = [&](int index) {
+        clickOn(
+            window_->findChild<QWidget*>(QStringLiteral("booking.tabs"))->findChildren<QPushButton*>()[index],
+            "tab");
+    };
+    tab(1);
+    clickOn("pieces.add");
+    words("24 new design");
+    clickOn("pieces.addNow");
+    tab(6);
+    clickOn("paper.pdfButton");
+    const QString pdf = folder_.filePath(QStringLiteral("mouse.pdf"));
+    keepAs(pdf);
+    expectTheSheet(pdf);
+}
+
+} // namespace withy::ui
