@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/fonts.h"
 
+#include "ui/logic/english_plurals.h"
+
 #include <QGuiApplication>
 #include <QStandardPaths>
 
@@ -11,6 +13,7 @@ int main(int argc, char** argv) {
     QStandardPaths::setTestModeEnabled(true); // nothing of the person's who runs the tests is touched
     QGuiApplication qt(argc, argv);
     withy::ui::loadFonts();
+    withy::ui::installEnglishPlurals(); // what people read, whichever test runs alone
     testing::InitGoogleTest(&argc, argv);
     return RUN_ALL_TESTS();
 }

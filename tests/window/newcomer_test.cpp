@@ -43,7 +43,7 @@ protected:
     }
 
     void key(Qt::Key k, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
-        auto* to = QApplication::activePopupWidget();
+        QWidget* to = qobject_cast<QMenu*>(QApplication::activePopupWidget());
         if (!to) to = QApplication::focusWidget();
         QTest::keyClick(to ? to : window_.get(), k, modifiers);
         settle();
@@ -70,7 +70,12 @@ protected:
         ++presses_;
     }
 
-    void clickOn(const char* name) { clickOn(window_->findChild<QWidget*>(QLatin1String(name)), name); }
+    void clickOn(const char* name) {
+        QWidget* shown = nullptr;
+        for (auto* w : window_->findChildren<QWidget*>(QLatin1String(name)))
+            if (w->isVisible()) shown = w;
+        clickOn(shown, name);
+    }
 
     /// The path typed into the dialog that asks for it.
     void keepAs(const QString& path) {

@@ -195,6 +195,7 @@ QWidget* WelcomePage::makeOther() {
 }
 
 void WelcomePage::wire() {
+    connect(near_, &QLineEdit::textChanged, this, &WelcomePage::usePlace); // as soon as it is one
     connect(near_, &QLineEdit::editingFinished, this, [this] { usePlace(near_->text()); });
     connect(near_->completer(), qOverload<const QString&>(&QCompleter::activated), this,
             &WelcomePage::usePlace);
