@@ -3,6 +3,7 @@
 
 #include <QAction>
 #include <QFileDialog>
+#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMenu>
@@ -132,7 +133,7 @@ TEST_F(Newcomer, TheFirstTenMinutesByKeyboardAlone) {
     }
     tabTo("first.begin");
     key(Qt::Key_Space);
-    ASSERT_NE(window_->view(), nullptr) << window_->notices().sentence().toStdString();
+    ASSERT_NE(window_->view(), nullptr) << window_->findChild<QLabel*>("first.trouble")->text().toStdString();
     ASSERT_FALSE(season().patches.empty());
 
     key(Qt::Key_2, Qt::ControlModifier);

@@ -223,10 +223,12 @@ void WelcomePage::wire() {
 void WelcomePage::usePlace(const QString& words) {
     const auto* place = placeOf(words);
     if (!place) return;
-    latitude_->setText(
-        QStringLiteral("%1 %2").arg(std::abs(place->latitude)).arg(place->latitude < 0 ? u'S' : u'N'));
-    longitude_->setText(
-        QStringLiteral("%1 %2").arg(std::abs(place->longitude)).arg(place->longitude < 0 ? u'W' : u'E'));
+    latitude_->setText(QStringLiteral("%1 %2")
+                           .arg(std::abs(place->latitude))
+                           .arg(place->latitude < 0 ? QLatin1Char('S') : QLatin1Char('N')));
+    longitude_->setText(QStringLiteral("%1 %2")
+                            .arg(std::abs(place->longitude))
+                            .arg(place->longitude < 0 ? QLatin1Char('W') : QLatin1Char('E')));
     zoneRule_ = place->zoneRule;
     if (!datesTyped_) {
         const auto [from, to] = proposedDates(place->latitude, today_);
