@@ -4,8 +4,12 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <QSysInfo>
 #include <QTemporaryFile>
+#include <QThread>
 
+#include <cerrno>
+#include <csignal>
 #include <filesystem>
 #include <utility>
 
@@ -70,6 +74,42 @@ void renameFile(const QString& from, const QString& to, const Doing& doing) {
     doing.fail(taken ? StoreFault::alreadyThere : faultOf(file.error()), file.errorString().toStdString());
 }
 
+/// Takes away a lock file in which no owner is written and which no living program has locked: its maker
+/// was killed before it wrote its name.
+void takeAwayNameless(const QString& path) {
+    const int fd = ::open(QFile::encodeName(path).constData(), O_WRONLY | O_CLOEXEC | O_NOFOLLOW);
+    if (fd < 0) return;
+    if (::flock(fd, LOCK_EX | LOCK_NB) == 0 && isStill(fd, path)) QFile::remove(path);
+    ::close(fd);
+}
+
+enum class Owner { living, gone, nameless };
+
+/// Who holds it. A program on another machine counts as living: we cannot ask.
+Owner ownerOf(const QLockFile& lock) {
+    qint64 process = 0;
+    QString host;
+    if (!lock.getLockInfo(&process, &host, nullptr)) return Owner::nameless;
+    const bool isGone = ::kill(static_cast<pid_t>(process), 0) != 0 && errno == ESRCH;
+    return isGone && host == QSysInfo::machineHostName() ? Owner::gone : Owner::living;
+}
+
+/// As tryLock(0), with a moment's patience for a program that is just writing its name. QLockFile takes
+/// a lock of a program that is gone by holding a second one meanwhile; either may be left nameless.
+bool lockNow(QLockFile& lock) {
+    const auto isLeft = [&lock] {
+        return lock.error() == QLockFile::LockFailedError && ownerOf(lock) != Owner::living;
+    };
+    for (int wait = 0; wait < 10; ++wait) {
+        if (lock.tryLock(0)) return true;
+        if (!isLeft()) return false;
+        QThread::msleep(10);
+    }
+    for (const QString& path : {lock.fileName() + QStringLiteral(".rmlock"), lock.fileName()})
+        if (ownerOf(QLockFile(path)) == Owner::nameless) takeAwayNameless(path);
+    return lock.tryLock(0);
+}
+
 } // namespace
 
 FileBeside::FileBeside(const QString& target, Doing doing) : target_(target), doing_(std::move(doing)) {
@@ -125,7 +165,7 @@ void FileBeside::publish(Existing existing) {
 WriteLock::WriteLock(const QString& season, const Doing& doing)
     : lock_(std::make_unique<QLockFile>(season + QStringLiteral(".lock"))) {
     lock_->setStaleLockTime(0); // never by age: a season may be open all day
-    if (lock_->tryLock(0)) return;
+    if (lockNow(*lock_)) return;
     switch (lock_->error()) {
     case QLockFile::LockFailedError: {
         StoreError error(StoreFault::lockedBy, doing.attempt, doing.path, "lockedBy: lock file held");

@@ -7,6 +7,10 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include <fcntl.h>
+#include <sys/file.h>
+#include <unistd.h>
+
 namespace withy::test {
 
 using namespace store;
@@ -193,6 +197,19 @@ TEST_F(SeasonFileTest, ASeasonThatBreaksTheRulesIsNotMadeIntoAFile) {
     EXPECT_FAULT(SeasonFile::create(at("spring.withy"), wildSeason(1, 2)), dataAtFault);
     EXPECT_FAULT(SeasonFile::create(at("spring.withy"), model::Season()), dataAtFault);
     EXPECT_EQ(filesHere(), QStringList());
+}
+
+TEST_F(SeasonFileTest, ALockWhoseMakerWasKilledBeforeItSignedDoesNotCount) {
+    SeasonFile::create(at("spring.withy"), lawfulSeason(3, 3)).close();
+    write("spring.withy.lock", {});
+    const int maker = ::open(QFile::encodeName(at("spring.withy.lock")).constData(), O_WRONLY);
+    ASSERT_EQ(::flock(maker, LOCK_EX | LOCK_NB), 0);
+    EXPECT_FAULT(SeasonFile::open(at("spring.withy"), Mode::write), lockedBy) << "its maker lives";
+    ::close(maker);
+    EXPECT_EQ(SeasonFile::open(at("spring.withy"), Mode::write).mode(), Mode::write);
+    write("spring.withy.lock", "999999999\nsomeone\n" + QSysInfo::machineHostName().toUtf8() + "\n");
+    write("spring.withy.lock.rmlock", {}); // killed while taking over a dead program's lock
+    EXPECT_EQ(SeasonFile::open(at("spring.withy"), Mode::write).mode(), Mode::write);
 }
 
 TEST_F(SeasonFileTest, NothingIsEverOverwrittenUntold) {
