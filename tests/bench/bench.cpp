@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/plan.h"
+#include "tests/support/large_seasons.h"
 #include "ui/logic/edits.h"
 #include "ui/logic/fonts.h"
 #include "ui/logic/paper/pdf.h"
@@ -20,29 +21,6 @@ namespace {
 const model::Season& demo() {
     static const model::Season season = ui::demoSeason();
     return season;
-}
-
-/// A season with its bookings and their lines `times` over.
-model::Season manyBookings(int times) {
-    model::Edit edit("bench");
-    auto booking = demo().bookings.nextId().value;
-    auto line = demo().lines.nextId().value;
-    for (int n = 1; n < times; ++n) {
-        for (const auto& b : demo().bookings) {
-            model::Booking copy = b;
-            copy.id = Id<model::Booking>(booking++);
-            edit.put(copy);
-            for (const auto& l : demo().lines) {
-                if (l.booking != b.id) continue;
-                model::Line other = l;
-                other.id = Id<model::Line>(line++);
-                other.booking = copy.id;
-                other.drop.reset();
-                edit.put(other);
-            }
-        }
-    }
-    return model::apply(demo(), edit).value().season;
 }
 
 void planDemo(benchmark::State& state) {
@@ -113,7 +91,7 @@ int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     const QGuiApplication qt(argc, argv);
     withy::ui::loadFonts();
-    const auto many = withy::manyBookings(7);
+    const auto many = withy::ui::seasonWithBookings(210);
     using benchmark::kMillisecond;
     using benchmark::RegisterBenchmark;
     RegisterBenchmark("plan the demo", withy::planDemo)->Unit(kMillisecond);

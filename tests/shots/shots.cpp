@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/shots/overfull.h"
+#include "tests/support/large_seasons.h"
 #include "tests/window/page_walk.h"
 #include "ui/logic/fonts.h"
 #include "ui/logic/starting_seasons.h"
@@ -25,7 +25,7 @@ model::Season seasonOf(const QString& word) {
         s.placeName = "Wren Bank";
         return seasonWithPlants(s);
     }
-    return word == QStringLiteral("overfull") ? overfullSeason(200) : demoSeason();
+    return word == QStringLiteral("overfull") ? seasonWithBookings(200) : demoSeason();
 }
 
 QString fileName(const QString& page) {

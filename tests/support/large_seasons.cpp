@@ -1,17 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/shots/overfull.h"
+#include "tests/support/large_seasons.h"
 
 #include "core/model/edit.h"
 #include "ui/logic/starting_seasons.h"
 
-#include <algorithm>
+#include <string>
 
 namespace withy::ui {
 
-model::Season overfullSeason(int bookings) {
+model::Season seasonWithBookings(int bookings) {
     auto season = demoSeason();
     const auto first = season;
-    model::Edit more("test.overfull");
+    model::Edit more("test.many");
     auto booking = season.bookings.nextId();
     auto line = season.lines.nextId();
     int made = static_cast<int>(first.bookings.size());
@@ -37,6 +37,18 @@ model::Season overfullSeason(int bookings) {
         }
     }
     return model::apply(season, more).value().season;
+}
+
+model::Season seasonOfPlants(int plants) {
+    const auto season = emptySeason(2027);
+    model::Edit edit("test.many");
+    for (int i = 1; i <= plants; ++i) {
+        model::Plant p;
+        p.id = Id<model::Plant>(i);
+        p.name = (i % 7 == 0 ? "Zinnia, shade " : "Foliage, shade ") + std::to_string(i);
+        edit.put(p);
+    }
+    return model::apply(season, edit).value().season;
 }
 
 } // namespace withy::ui

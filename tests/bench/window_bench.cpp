@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/large_seasons.h"
+#include "ui/logic/edits.h"
+#include "ui/logic/fonts.h"
+#include "ui/logic/starting_seasons.h"
+#include "ui/logic/translations.h"
+#include "ui/shell/main_window.h"
+#include "ui/shell/season_view.h"
+
+#include <QApplication>
+#include <QElapsedTimer>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QProcess>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <QTimer>
+
+#include <benchmark/benchmark.h>
+
+#include <algorithm>
+#include <vector>
+
+/// What the window costs: from the start to a window one can use, and from an edit to its new picture.
+/// Run by hand on a quiet machine; docs/performance.md keeps the figures.
+namespace {
+
+using namespace withy;
+using namespace withy::ui;
+
+const Day today = *Day::fromYmd(2027, 9, 6);
+
+/// A file that the children open, made once.
+QString seasonPath(int bookings) {
+    static QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("%1.withy").arg(bookings));
+    if (!QFile::exists(path))
+        store::SeasonFile::create(path, bookings ? seasonWithBookings(bookings) : demoSeason()).close();
+    return path;
+}
+
+/// Time of a whole process that shows a window, has painted it and ends.
+void start(benchmark::State& state, const QStringList& what) {
+    for (auto _ : state) {
+        QElapsedTimer timer;
+        timer.start();
+        QProcess child;
+        child.start(QCoreApplication::applicationFilePath(), what);
+        child.waitForFinished();
+        state.SetIterationTime(static_cast<double>(timer.nsecsElapsed()) * 1e-9);
+        if (child.exitCode() != 0) state.SkipWithError("the child failed");
+    }
+}
+
+void startBare(benchmark::State& state) {
+    start(state, {QStringLiteral("--child")});
+}
+
+void startDemo(benchmark::State& state) {
+    start(state, {QStringLiteral("--child"), seasonPath(0)});
+}
+
+void startTwoHundred(benchmark::State& state) {
+    start(state, {QStringLiteral("--child"), seasonPath(200)});
+}
+
+/// A key typed into the finder of the garden's 2,000 plants, until the table is painted anew.
+void keyToFilteredPlants(benchmark::State& state) {
+    QTemporaryDir folder;
+    auto file = store::SeasonFile::create(folder.filePath(QStringLiteral("a.withy")), seasonOfPlants(2000));
+    MainWindow window(today);
+    window.resize(1280, 800);
+    window.show();
+    window.showSeason(std::make_unique<Workbench>(std::move(file), today));
+    window.bench().waitForPlan();
+    window.view()->goTo({model::TableKind::plants, 1});
+    QApplication::processEvents();
+    auto* find = window.findChild<QLineEdit*>(QStringLiteral("garden.plants.find"));
+    if (!find) return state.SkipWithError("no finder");
+    const QString typed = QStringLiteral("zinnia");
+    qsizetype length = 0;
+    for (auto _ : state) {
+        length = length % typed.size() + 1;
+        find->setText(typed.left(length));
+        window.repaint();
+    }
+}
+
+double nth(std::vector<double> values, double share) {
+    std::sort(values.begin(), values.end());
+    return values[static_cast<std::size_t>(share * static_cast<double>(values.size() - 1))];
+}
+
+/// One number changed with 200 bookings: until the plan is there and the window painted anew. The longest
+/// time the thread of the window did nothing else is measured by a timer that should fire all the time.
+void editToRepaint(benchmark::State& state) {
+    QTemporaryDir folder;
+    auto file =
+        store::SeasonFile::create(folder.filePath(QStringLiteral("a.withy")), seasonWithBookings(200));
+    MainWindow window(today);
+    window.resize(1280, 800);
+    window.show();
+    window.showSeason(std::make_unique<Workbench>(std::move(file), today));
+    window.bench().waitForPlan();
+    window.view()->goTo({model::TableKind::bookings, 1});
+    QApplication::processEvents();
+    QTimer beat;
+    QElapsedTimer gap;
+    double longest = 0;
+    gap.start();
+    QObject::connect(&beat, &QTimer::timeout, [&] {
+        longest = std::max(longest, static_cast<double>(gap.nsecsElapsed()) * 1e-6);
+        gap.restart();
+    });
+    std::vector<double> times;
+    std::int64_t pieces = 10;
+    const auto line = window.bench().season().lines.begin()->id;
+    for (auto _ : state) {
+        beat.start(0);
+        gap.restart();
+        QElapsedTimer timer;
+        timer.start();
+        window.bench().apply(edits::setPieces(window.bench().season(), line, ++pieces));
+        while (!window.bench().planIsCurrent())
+            QApplication::processEvents(QEventLoop::WaitForMoreEvents);
+        QApplication::processEvents();
+        window.repaint();
+        const double seconds = static_cast<double>(timer.nsecsElapsed()) * 1e-9;
+        times.push_back(seconds * 1e3);
+        state.SetIterationTime(seconds);
+    }
+    state.counters["p95_ms"] = nth(times, 0.95);
+    state.counters["longest_block_ms"] = longest;
+}
+
+int child(int argc, char** argv) {
+    QApplication qt(argc, argv);
+    QStandardPaths::setTestModeEnabled(true);
+    if (argc < 3) {
+        QMainWindow window;
+        window.setCentralWidget(new QLabel(QStringLiteral("bare")));
+        window.resize(1280, 800);
+        window.show();
+        QApplication::processEvents();
+        window.repaint();
+        return 0;
+    }
+    loadFonts();
+    installTranslations(qt, QLocale::c());
+    MainWindow window(today);
+    window.resize(1280, 800);
+    window.show();
+    window.door().open(QString::fromLocal8Bit(argv[2]));
+    if (!window.view()) return 1;
+    QApplication::processEvents();
+    window.repaint();
+    return 0;
+}
+
+} // namespace
+
+BENCHMARK(startBare)->Unit(benchmark::kMillisecond)->UseManualTime();
+BENCHMARK(startDemo)->Unit(benchmark::kMillisecond)->UseManualTime();
+BENCHMARK(startTwoHundred)->Unit(benchmark::kMillisecond)->UseManualTime();
+BENCHMARK(keyToFilteredPlants)->Unit(benchmark::kMillisecond);
+BENCHMARK(editToRepaint)->Unit(benchmark::kMillisecond)->UseManualTime()->Iterations(200);
+
+int main(int argc, char** argv) {
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+    if (argc > 1 && std::string_view(argv[1]) == "--child") return child(argc, argv);
+    QApplication qt(argc, argv);
+    QStandardPaths::setTestModeEnabled(true);
+    loadFonts();
+    installTranslations(qt, QLocale::c());
+    benchmark::Initialize(&argc, argv);
+    benchmark::RunSpecifiedBenchmarks();
+    return 0;
+}
