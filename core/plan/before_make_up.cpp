@@ -57,6 +57,7 @@ TimedStep stripStep(const Index& index, const CutRound& round) {
     strip.working = {
         lineOf(Step::given, "stems", round.stems.value, Unit::stems),
         lineOf(Step::times, "minutes for 100", rate.minutes, Unit::minutes, rate.basis, rate.source),
+        lineOf(Step::over, "stems", 100, Unit::stems),
         lineOf(Step::result, "minutes", strip.minutes.value, Unit::minutes)};
     return strip;
 }

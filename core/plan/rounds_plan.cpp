@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/working_lines.h"
+#include "core/plan/plant_facts.h"
 #include "core/plan/window_plan.h"
 #include "core/runup/rates.h"
 
@@ -48,13 +49,17 @@ Minutes cuttingMinutes(const Index& index, const BookingPlan& plan, const Group&
         const double stems = static_cast<double>(plan.needs[i].need.total.value);
         working.push_back(lineOf(Step::given, "stems", stems, Unit::stems, Basis::computed, {}, plant.name));
         if (plant.cuttingStemsPerHour) {
-            minutes += stems * 60 / *plant.cuttingStemsPerHour;
-            working.push_back(lineOf(Step::over, "stems an hour", *plant.cuttingStemsPerHour, Unit::stems,
-                                     Basis::mine, {}, plant.name));
+            const auto rateOfPlant =
+                PlantFacts(index, plant).known("cutting_stems_per_hour", *plant.cuttingStemsPerHour);
+            minutes += stems * 60 / rateOfPlant.value;
+            working.push_back(lineOf(Step::times, "minutes an hour", 60, Unit::minutes));
+            working.push_back(lineOf(Step::over, "stems an hour", rateOfPlant.value, Unit::stems,
+                                     rateOfPlant.basis, rateOfPlant.source, plant.name));
         } else {
             minutes += stems * rate.minutes / 100;
             working.push_back(
                 lineOf(Step::times, "minutes for 100", rate.minutes, Unit::minutes, rate.basis, rate.source));
+            working.push_back(lineOf(Step::over, "stems", 100, Unit::stems));
         }
     }
     const Minutes all(static_cast<std::int64_t>(std::ceil(minutes - 1e-9)));

@@ -81,16 +81,4 @@ LocalTime WorkCalendar::endFor(LocalTime start, Minutes work) const {
     return LocalTime{start.day + furthestDays, workTo_ == 1440 ? 1439 : workTo_};
 }
 
-Minutes WorkCalendar::freeMinutes(LocalTime from, LocalTime to) const {
-    Minutes sum;
-    for (Day d = from.day; d <= to.day; d = d + 1) {
-        for (const auto& span : freeOn(d)) {
-            const LocalTime a = std::max(span.from, from);
-            const LocalTime b = std::min(span.to, to);
-            if (a < b) sum += b - a;
-        }
-    }
-    return sum;
-}
-
 } // namespace withy::runup

@@ -19,12 +19,10 @@ public:
     WorkCalendar(int workFrom, int workTo, std::vector<TimeSpan> busy);
 
     /// Latest start so that `work` free minutes lie between it and `end`. Looks back at most 60 days and
-    /// then gives the start of the search: busy hours that cover everything leave no other answer (the
-    /// caller sees it by `freeMinutes` being less than the work).
+    /// then gives the start of the search: busy hours that cover everything leave no other answer.
     [[nodiscard]] LocalTime startFor(LocalTime end, Minutes work) const;
     /// Earliest end so that `work` free minutes lie between `start` and it; looks ahead at most 60 days.
     [[nodiscard]] LocalTime endFor(LocalTime start, Minutes work) const;
-    [[nodiscard]] Minutes freeMinutes(LocalTime from, LocalTime to) const;
     /// Takes these minutes away too.
     void occupy(TimeSpan span);
 

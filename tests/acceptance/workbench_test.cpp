@@ -2,6 +2,8 @@
 #include "core/exchange/season_text.h"
 #include "core/plan/plan_json.h"
 #include "ui/logic/edits.h"
+#include "ui/logic/edits/design_edits.h"
+#include "ui/logic/edits/record_edits.h"
 #include "ui/logic/starting_seasons.h"
 #include "ui/logic/workbench.h"
 
@@ -24,19 +26,21 @@ model::Edit someEdit(const model::Season& season, std::mt19937& random, int n) {
     };
     const int count = std::uniform_int_distribution<int>(1, 40)(random);
     Id<model::Booking> made;
+    std::int64_t payment = 0;
     switch (n % 6) {
     case 0:
         return edits::setPieces(season, pick(season.lines), count);
     case 1:
-        return edits::setCount(season, pick(season.slots), count);
+        return edits::setSlotCount(season, pick(season.slots), count);
     case 2:
         return edits::newBooking(season, "Booking " + std::to_string(n),
                                  season.theSettings().firstDay + count, made);
     case 3:
         return edits::addLine(season, pick(season.bookings), pick(season.designs), count);
     case 4:
-        return edits::addPayment(season, pick(season.bookings), season.theSettings().firstDay,
-                                 Money{count * 100});
+        return edits::addRecord(
+            season, model::TableKind::payments,
+            {{"booking", pick(season.bookings).value}, {"amount", std::int64_t{count} * 100}}, payment);
     default:
         return n % 4 == 1 ? edits::eraseBooking(season, pick(season.bookings))
                           : edits::eraseLine(season, pick(season.lines));

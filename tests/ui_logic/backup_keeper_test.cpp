@@ -104,23 +104,32 @@ TEST_F(BackupKeeping, FailureIsSaidOnceAndTheSeasonGoesOn) {
     EXPECT_EQ(made_, 1);
 }
 
-TEST_F(BackupKeeping, ABackupIsRestoredAndOpened) {
+TEST_F(BackupKeeping, OfOneDayTheNewestStays) {
+    keeper_->seasonOpened();
+    keeper_->finish();
+    edit();
+    now_ = now_.addSecs(60);
+    keeper_->finish();
+    EXPECT_EQ(keeper_->list().size(), 1u);
+}
+
+TEST_F(BackupKeeping, ABackupOfTheSameDayIsRestoredAndOpened) {
     const auto before = exchange::exportSeason(bench_->season());
     keeper_->seasonOpened();
     keeper_->finish();
     edit();
     const auto after = exchange::exportSeason(bench_->season());
-    EXPECT_FALSE(keeper_->restore(keeper_->list().front()).file) << "not while it is open";
-    bench_.reset();
-    now_ = now_.addSecs(60);
-    keeper_->finish(); // what is about to be set aside is in the backups too
-    const auto all = keeper_->list();
-    ASSERT_EQ(all.size(), 1u) << "of one day only the newest stays";
-    now_ = now_.addDays(1);
-    auto out = keeper_->restore(all.front());
-    ASSERT_TRUE(out.file) << out.sentence.toStdString();
-    EXPECT_EQ(exchange::exportSeason(out.file->season()), after);
     EXPECT_NE(before, after);
+    const auto wanted = keeper_->list().front();
+    const QString path = bench_->path();
+    EXPECT_FALSE(restoreSeason(path, wanted, at("data"), now_).file) << "not while it is open";
+    now_ = now_.addSecs(60);
+    keeper_->leave(); // a last backup here would thin out the one that is wanted
+    bench_.reset();
+    auto out = restoreSeason(path, wanted, at("data"), now_);
+    ASSERT_TRUE(out.file) << out.sentence.toStdString();
+    EXPECT_EQ(exchange::exportSeason(out.file->season()), before);
+    EXPECT_FALSE(out.sentence.isEmpty()) << "says where the present file went";
 }
 
 } // namespace withy::ui

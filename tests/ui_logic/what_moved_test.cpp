@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui_logic/logic_fixture.h"
 #include "ui/logic/edits/booking_edits.h"
+#include "ui/logic/edits/design_edits.h"
+#include "ui/logic/edits/record_edits.h"
 #include "ui/logic/english_plurals.h"
 #include "ui/logic/models/what_moved.h"
 
@@ -22,11 +24,19 @@ protected:
         zinnia.name = "Zinnia";
         zinnia.bunch = Stems(1);
         s = after(s, model::Edit("x").put(zinnia));
-        Id<model::Container> jar;
-        s = after(s, edits::newContainer(s, "Honey jar", Millimetres(60), Millimetres(120), jar));
-        s = after(s, edits::newDesign(s, "Supper jar", jar, design_));
-        s = after(s, edits::addSlot(s, design_, "Face", zinnia.id, 10));
-        s = after(s, *edits::setPrice(s, design_, "9.50"));
+        std::int64_t jar = 0;
+        s = after(s, edits::addRecord(s, model::TableKind::containers,
+                                      {{"name", std::string("Honey jar")},
+                                       {"inner_rim", std::int64_t{60}},
+                                       {"inner_depth", std::int64_t{120}}},
+                                      jar));
+        s = after(s, edits::newDesignOf(s, "Supper jar", model::PieceKind::table, Id<model::Container>(jar),
+                                        design_));
+        Id<model::Slot> slot;
+        s = after(s, edits::addSlotWith(s, design_, zinnia.id, slot));
+        s = after(s, edits::setSlotCount(s, slot, 10));
+        s = after(s,
+                  edits::setField(s, {model::TableKind::designs, design_.value}, "price", std::int64_t{950}));
         Id<model::Booking> booking;
         s = after(s, edits::newBooking(s, "Supper", s.theSettings().firstDay + 100, booking));
         s = after(s, edits::addPieces(s, booking, design_, 24, line_));
@@ -73,7 +83,8 @@ TEST_F(WhatMoved, AndBackAgain) {
 
 TEST_F(WhatMoved, ANewKindOfPieceIsAdded) {
     Id<model::Design> posy;
-    season_ = after(season_, edits::newDesign(season_, "Posy", std::nullopt, posy));
+    season_ =
+        after(season_, edits::newDesignOf(season_, "Posy", model::PieceKind::handTied, std::nullopt, posy));
     Id<model::Line> made;
     const auto words = moved(edits::addPieces(season_, booking_, posy, 2, made));
     EXPECT_EQ(words.find("2 hand-tied posies added"), 0u) << words;
@@ -90,7 +101,7 @@ TEST_F(WhatMoved, NothingIsSaidWhenNothingCountedMoved) {
 
 TEST_F(WhatMoved, AStemMoreInEachJarSpeaksOfStems) {
     const auto slot = season_.slots.begin()->id;
-    const auto words = moved(edits::setCount(season_, slot, 11));
+    const auto words = moved(edits::setSlotCount(season_, slot, 11));
     EXPECT_EQ(words.find("24 stems more"), 0u) << words;
 }
 

@@ -192,16 +192,13 @@ TEST_F(PapersTabTest, SettingAPaperDoesNotHoldTheWindow) {
     RecordProperty("longest_hold_ms", static_cast<int>(best)); // measured, never judged by the clock
 }
 
-TEST_F(PapersTabTest, PicturesForAPersonToJudge) {
-    papers({868, 560});
-    picture("papers-light-1280.png");
-    papers({868, 560}, Theme::dark);
-    picture("papers-dark-1280.png");
-    papers({1480, 840});
-    picture("papers-light-1920.png");
-    papers({960, 560}, Theme::light, 15.75);
-    picture("papers-150.png");
-    EXPECT_GT(part<PaperView>(QStringLiteral("paper.preview"))->width(), 300);
+TEST_F(PapersTabTest, ThePreviewKeepsItsRoomAtEverySize) {
+    for (const auto& [size, points] :
+         {std::pair{QSize(868, 560), 10.5}, {QSize(1480, 840), 10.5}, {QSize(960, 560), 15.75}}) {
+        SCOPED_TRACE(size.width());
+        papers(size, Theme::light, points);
+        EXPECT_GT(part<PaperView>(QStringLiteral("paper.preview"))->width(), 300);
+    }
     applyStyle(*qApp, Theme::light, 10.5);
 }
 

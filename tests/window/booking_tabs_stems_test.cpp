@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/window/booking_tabs_fixture.h"
-#include "ui/bookings/tabs/finding_rows.h"
 #include "ui/bookings/tabs/row_marks.h"
 #include "ui/bookings/tabs/sheet_table.h"
 #include "ui/bookings/tabs/stems_tab.h"
+#include "ui/common/finding_rows.h"
 #include "ui/common/text_label.h"
 #include "ui/logic/edits.h"
 

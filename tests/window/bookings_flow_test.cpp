@@ -3,6 +3,7 @@
 
 #include "ui/bookings/moved_line.h"
 #include "ui/common/stepper.h"
+#include "ui/logic/edits/design_edits.h"
 
 #include <QLabel>
 #include <QLineEdit>
@@ -19,13 +20,15 @@ protected:
     static model::Season withDesigns() {
         auto s = seasonWithPlants(emptySeason(2027).theSettings());
         const auto put = [&s](const model::Edit& edit) { s = model::apply(s, edit).value().season; };
-        Id<model::Container> jar;
-        put(edits::newContainer(s, "Honey jar", Millimetres(75), Millimetres(120), jar));
+        const auto plant = s.plants.begin()->id;
         Id<model::Design> design;
-        put(edits::newDesign(s, "Supper jar", jar, design));
-        put(edits::addSlot(s, design, "Face", s.plants.begin()->id, 10));
-        put(edits::newDesign(s, "Door pedestal", std::nullopt, design));
-        put(edits::addSlot(s, design, "Face", s.plants.begin()->id, 30));
+        Id<model::Slot> slot;
+        put(edits::newDesignInNewJar(s, "Supper jar", "Honey jar", design));
+        put(edits::addSlotWith(s, design, plant, slot));
+        put(edits::setSlotCount(s, slot, 10));
+        put(edits::newDesignOf(s, "Door pedestal", model::PieceKind::pedestal, std::nullopt, design));
+        put(edits::addSlotWith(s, design, plant, slot));
+        put(edits::setSlotCount(s, slot, 30));
         return s;
     }
 };

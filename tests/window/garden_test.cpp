@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/large_seasons.h"
 #include "tests/window/place_fixture.h"
 #include "ui/common/blocked_notice.h"
 #include "ui/common/record_form.h"
@@ -21,18 +22,6 @@ const model::Plant* plantNamed(const model::Season& season, const std::string& n
 }
 
 /// The season with `n` plants more.
-model::Season withPlants(int n) {
-    auto season = emptySeason(2027);
-    model::Edit edit("many");
-    for (int i = 1; i <= n; ++i) {
-        model::Plant p;
-        p.id = Id<model::Plant>(i);
-        p.name = (i % 7 == 0 ? "Zinnia, shade " : "Foliage, shade ") + std::to_string(i);
-        edit.put(p);
-    }
-    return model::apply(season, edit).value().season;
-}
-
 } // namespace
 
 class Garden : public PlaceTest {
@@ -127,7 +116,7 @@ TEST_F(Garden, NamesAreShownAsTyped) {
 }
 
 TEST_F(Garden, PatchesAreAddedByTypingAndReorderedByKeys) {
-    openPlace<GardenPlace>(withPlants(7));
+    openPlace<GardenPlace>(seasonOfPlants(7));
     auto* table = in<RecordTable>("garden.patches.table");
     typeInto(table, 0, "label", QStringLiteral("Long border"));
     typeInto(table, 0, "plant", QStringLiteral("Zinnia, shade 7"));
@@ -192,7 +181,7 @@ TEST_F(Garden, WeatherIsPastedFromASpreadsheet) {
 }
 
 TEST_F(Garden, TwoThousandPlantsAreFiltered) {
-    openPlace<GardenPlace>(withPlants(2000));
+    openPlace<GardenPlace>(seasonOfPlants(2000));
     show("page.garden.plants");
     auto* find = in<QLineEdit>("garden.plants.find");
     auto& records = in<RecordTable>("garden.plants.table")->records();

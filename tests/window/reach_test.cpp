@@ -54,14 +54,20 @@ std::string where(const QString& page, const QWidget* w) {
     return words.toStdString();
 }
 
-QSet<const QWidget*> tabChain(const QWidget* window) {
-    QSet<const QWidget*> chain;
-    const QWidget* w = window;
-    do {
-        chain.insert(w);
-        w = w->nextInFocusChain();
-    } while (w && w != window && !chain.contains(w));
-    return chain;
+/// What the keyboard reaches by pressing Tab until it comes round: each with what it stands in for.
+QSet<const QWidget*> reachedByTab(Place* place) {
+    QSet<const QWidget*> reached;
+    place->enter();
+    const QWidget* first = nullptr;
+    for (int presses = 0; presses < 400; ++presses) {
+        auto* at = QApplication::focusWidget();
+        if (!at || at == first) break;
+        if (!first) first = at;
+        for (const QWidget* w = at; w && w != place; w = w->parentWidget())
+            reached.insert(w);
+        QTest::keyClick(at, Qt::Key_Tab);
+    }
+    return reached;
 }
 
 /// Words that do not fit into what shows them, and are not said to be shortened.
@@ -90,7 +96,7 @@ TEST_F(Reach, EveryControlHasANameAndTakesTheKeyboard) {
     openDemo();
     int seen = 0;
     eachPage(*window_, [&](const QString& page, QWidget* place) {
-        const auto chain = tabChain(window_.get());
+        const auto reached = reachedByTab(window_->view()->current());
         for (const auto* w : place->findChildren<QWidget*>()) {
             if (!isControl(w)) continue;
             ++seen;
@@ -99,7 +105,7 @@ TEST_F(Reach, EveryControlHasANameAndTakesTheKeyboard) {
             EXPECT_FALSE(face->text(QAccessible::Name).isEmpty()) << where(page, w) << " has no name";
             if (!w->isEnabled() || isOneOfAGroup(w)) continue;
             EXPECT_TRUE(w->focusPolicy() & Qt::TabFocus) << where(page, w) << " cannot be reached by Tab";
-            EXPECT_TRUE(chain.contains(w)) << where(page, w) << " is outside the order of Tab";
+            EXPECT_TRUE(reached.contains(w)) << where(page, w) << " is not reached by pressing Tab";
         }
     });
     EXPECT_GT(seen, 200);

@@ -5,6 +5,7 @@
 #include "ui/bookings/moved_line.h"
 #include "ui/bookings/pieces_tab.h"
 #include "ui/bookings/title_edit.h"
+#include "ui/common/field_edit.h"
 #include "ui/common/segments.h"
 #include "ui/common/text_label.h"
 #include "ui/logic/edits/booking_edits.h"
@@ -176,6 +177,7 @@ void BookingPage::fillStandings(QMenu* menu) {
 }
 
 void BookingPage::show(std::optional<Id<model::Booking>> id) {
+    if (id != id_) title_->finish(); // what was typed belongs to the one that goes
     id_ = id;
     moved_->watch(id);
     refresh();
@@ -206,6 +208,10 @@ int BookingPage::currentTab() const {
 
 void BookingPage::showTab(int index) {
     if (index < 0 || index >= tabCount()) return;
+    if (index != currentTab() && !commitFocusedField(stack_->currentWidget())) {
+        segments_->setCurrent(currentTab());
+        return;
+    }
     segments_->setCurrent(index);
     if (stack_->currentIndex() != index) moved_->clear();
     stack_->setCurrentIndex(index);

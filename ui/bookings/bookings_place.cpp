@@ -3,6 +3,7 @@
 
 #include "ui/bookings/booking_list.h"
 #include "ui/bookings/booking_page.h"
+#include "ui/common/field_edit.h"
 #include "ui/logic/edits/booking_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_list_model.h"
@@ -75,17 +76,17 @@ bool BookingsPlace::take(const model::Edit& edit) {
 }
 
 void BookingsPlace::show(std::optional<Id<model::Booking>> id) {
-    const bool other = chosen_ != id;
+    const bool there = chosen_ && bench_.season().bookings.find(*chosen_);
+    if (there && id != chosen_ && !commitFocusedField(page_)) return list_->choose(chosen_);
     chosen_ = id;
     page_->show(id);
-    if (other) Q_EMIT chosenChanged(id ? id->value : 0);
 }
 
 void BookingsPlace::choose(Id<model::Booking> id) {
     if (!bench_.season().bookings.find(id)) return;
     list_->model().makeListed(id);
-    list_->choose(id);
     show(id);
+    if (chosen_ == id) list_->choose(id);
 }
 
 void BookingsPlace::afterChange() {
@@ -111,6 +112,7 @@ void BookingsPlace::openDemo() {
 
 void BookingsPlace::newBooking() {
     comeForward();
+    if (!commitFocusedField(page_)) return;
     const auto& s = bench_.season().theSettings();
     const Day day = std::clamp(bench_.today().value_or(s.firstDay), s.firstDay, s.lastDay);
     Id<model::Booking> made;
@@ -124,7 +126,7 @@ void BookingsPlace::newBooking() {
 
 void BookingsPlace::duplicate() {
     comeForward();
-    if (!chosen_) return;
+    if (!chosen_ || !commitFocusedField(page_)) return;
     edits::BookingCopy copy;
     if (!take(edits::duplicateBooking(bench_.season(), *chosen_, copy))) return;
     choose(copy.made);

@@ -41,8 +41,6 @@ public:
     void hold();
 
 Q_SIGNALS:
-    /// Another booking is shown, or none (0).
-    void chosenChanged(qint64 booking);
     /// "Open the demo season" was pressed.
     void demoAsked();
 

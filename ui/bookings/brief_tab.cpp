@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bookings/brief_tab.h"
 
-#include "ui/bookings/answer.h"
 #include "ui/bookings/brief_colours.h"
 #include "ui/bookings/brief_questions.h"
 #include "ui/bookings/brief_venue.h"
 #include "ui/bookings/quick_line.h"
+#include "ui/common/answer_phrases.h"
 #include "ui/common/record_form.h"
 #include "ui/common/record_table.h"
 #include "ui/common/style.h"
@@ -183,7 +183,7 @@ void BriefTab::addActions(Actions& actions) {
 
 void BriefTab::refresh() {
     if (!id_) return;
-    answer_->setPhrases(phrases(openAnswer(bench_.season(), *id_, bench_.today())));
+    answer_->setPhrases(phrasesOf(openAnswer(bench_.season(), *id_, bench_.today())));
     const QString words = briefRemark(bench_.season(), *id_);
     remark_->setText(words);
     remark_->setVisible(!words.isEmpty());

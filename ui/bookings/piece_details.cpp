@@ -2,6 +2,7 @@
 #include "ui/bookings/piece_details.h"
 
 #include "ui/common/field_edit.h"
+#include "ui/common/line_control.h"
 #include "ui/common/stepper.h"
 #include "ui/common/text_label.h"
 #include "ui/logic/edits/booking_edits.h"
@@ -9,6 +10,7 @@
 #include "ui/logic/models/booking_tables.h"
 #include "ui/paint/spacing.h"
 
+#include <QAbstractItemView>
 #include <QComboBox>
 #include <QGridLayout>
 #include <QPushButton>
@@ -55,7 +57,7 @@ PieceDetails::PieceDetails(Workbench& bench, Id<model::Line> line, QWidget* pare
 QWidget* PieceDetails::makeRest() {
     const QString id = QStringLiteral("pieces.%1.").arg(line_.value);
     auto* rest = new QWidget;
-    drop_ = new QComboBox;
+    drop_ = new QuietCombo(rest);
     drop_->setObjectName(id + QStringLiteral("drop"));
     drop_->setAccessibleName(tr("Which drop"));
     note_ = new FieldEdit(bench_, model::TableKind::lines, "note");
@@ -136,7 +138,7 @@ void PieceDetails::layTables(const model::Line& line) {
         }
     }
     for (auto& row : rows_)
-        row.perTable->setValue(perTable(season, line_, row.table));
+        row.perTable->follow(perTable(season, line_, row.table));
     QStringList words;
     const auto offers = placementOffers(season, line);
     for (const auto& offer : offers)
@@ -157,6 +159,7 @@ void PieceDetails::layTables(const model::Line& line) {
 }
 
 void PieceDetails::fillDrops(const model::Line& line) {
+    if (drop_->view()->isVisible()) return; // being chosen from
     const QSignalBlocker quiet(drop_);
     drop_->clear();
     drop_->addItem(tr("not said yet"), 0);

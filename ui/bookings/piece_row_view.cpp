@@ -123,8 +123,8 @@ void PieceRowView::refresh() {
     stands_->setText(row.stands);
     pieces_->setAccessibleLabel(tr("Pieces of %1").arg(row.name));
     spare_->setAccessibleLabel(tr("Spare pieces of %1").arg(row.name));
-    if (!pieces_->focusProxy()->hasFocus() || pieces_->value() != row.pieces) pieces_->setValue(row.pieces);
-    if (!spare_->focusProxy()->hasFocus() || spare_->value() != row.spare) spare_->setValue(row.spare);
+    pieces_->follow(row.pieces);
+    spare_->follow(row.spare);
     const model::Ref design{model::TableKind::designs, row.design.value};
     stems_->setFacts(factsOf(row.stems, design, tr("Change the design")));
     making_->setFacts(factsOf(row.making, design, tr("Change the making time")));

@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bookings/pieces_tab.h"
 
-#include "ui/bookings/answer.h"
 #include "ui/bookings/line_up.h"
 #include "ui/bookings/piece_field.h"
 #include "ui/bookings/piece_row_view.h"
-#include "ui/bookings/piece_thumb.h"
+#include "ui/common/answer_phrases.h"
+#include "ui/common/drawn_design.h"
 #include "ui/common/text_label.h"
 #include "ui/logic/edits/booking_edits.h"
 #include "ui/logic/models/booking_pieces.h"
+#include "ui/logic/models/booking_words.h"
 #include "ui/paint/piece_pictures.h"
 #include "ui/paint/spacing.h"
 
@@ -158,7 +159,11 @@ void PiecesTab::layRows() {
             continue;
         }
         auto* view = new PieceRowView(bench_, line->id);
-        view->setPicture(new PieceThumb(bench_, *pictures_, line->design));
+        auto* picture = new DrawnDesign(bench_, pictures_);
+        picture->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+        picture->setRoom({grid(15), grid(17)});
+        picture->showDesign(line->design);
+        view->setPicture(picture);
         connect(view, &PieceRowView::refused, this, &PiecesTab::refused);
         connect(view, &PieceRowView::leadTo, this, &PiecesTab::leadTo);
         next.push_back(view);
@@ -185,7 +190,7 @@ void PiecesTab::showFigures() {
     const auto* plan = planOf(bench_, id_);
     for (auto* view : views_)
         view->refresh();
-    answer_->setPhrases(phrases(id_ ? piecesAnswer(bench_.season(), *id_, plan) : Answer{}));
+    answer_->setPhrases(phrasesOf(id_ ? piecesAnswer(bench_.season(), *id_, plan) : Answer{}));
     heads_->setVisible(!views_.empty());
     foot_->setVisible(!views_.empty());
     std::int64_t spare = 0;

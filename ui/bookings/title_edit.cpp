@@ -13,11 +13,13 @@ TitleEdit::TitleEdit(const QString& accessibleName, QWidget* parent) : QLineEdit
     setAccessibleName(accessibleName);
     setFont(typeFont(TypeRole::title));
     setTextMargins(-3, 0, 0, 0); // Qt's own margin and the frame: the name stands above the facts
-    connect(this, &QLineEdit::editingFinished, this, [this] {
-        if (!isDirty()) return;
-        shown_ = text(); // told once, though Enter and leaving both end the editing
-        Q_EMIT renamed(text());
-    });
+    connect(this, &QLineEdit::editingFinished, this, &TitleEdit::finish);
+}
+
+void TitleEdit::finish() {
+    if (!isDirty()) return;
+    shown_ = text(); // told once, though Enter and leaving both end the editing
+    Q_EMIT renamed(text());
 }
 
 void TitleEdit::showTitle(const QString& title) {

@@ -14,6 +14,8 @@ public:
 
     /// Not while it is being typed in.
     void showTitle(const QString& title);
+    /// Keeps what was typed, as leaving does: before another record is shown.
+    void finish();
     /// Puts back what was shown last.
     void putBack();
 

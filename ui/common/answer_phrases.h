@@ -10,9 +10,10 @@ namespace withy::ui {
 inline std::vector<Phrase> phrasesOf(const Answer& answer) {
     std::vector<Phrase> phrases;
     for (const auto& part : answer)
-        phrases.push_back({part.words, part.weight == AnswerPart::Weight::strong ? Phrase::Weight::strong
-                                       : part.weight == AnswerPart::Weight::asks ? Phrase::Weight::asks
-                                                                                 : Phrase::Weight::plain});
+        phrases.push_back(
+            {breakable(part.words), part.weight == AnswerPart::Weight::strong ? Phrase::Weight::strong
+                                    : part.weight == AnswerPart::Weight::asks ? Phrase::Weight::asks
+                                                                              : Phrase::Weight::plain});
     return phrases;
 }
 

@@ -256,6 +256,8 @@ bool FieldEdit::eventFilter(QObject* watched, QEvent* event) {
 }
 
 bool commitFocusedField(QWidget* window) {
+    // A plain line keeps what was typed when it is left; a window that closes does not leave it.
+    if (auto* line = qobject_cast<QLineEdit*>(window->focusWidget())) Q_EMIT line->editingFinished();
     bool all = true;
     for (auto* table : window->findChildren<RecordTable*>())
         all = table->commitEditor() && all;

@@ -57,7 +57,6 @@ RecordPage::RecordPage(Workbench& bench, RecordPageSpec spec, QWidget* parent)
         Q_EMIT answerChanged();
     });
     if (!spec_.groups.empty()) layDetail();
-    setFocusProxy(table_);
     chooseSomething();
 }
 
@@ -143,7 +142,8 @@ bool RecordPage::goTo(const model::Ref& ref) {
         const auto* field = model::tableInfo(ref.table).field(spec.parent->first);
         if (!owner || !field) continue;
         const auto value = field->get(model::recordPointer(*owner));
-        if (const auto* id = std::get_if<std::int64_t>(&value)) table_->choose(*id);
+        const auto* id = std::get_if<std::int64_t>(&value);
+        if (!id || !goTo({spec_.table.kind, *id})) continue;
         part->choose(ref.id);
         return true;
     }
@@ -210,15 +210,15 @@ void RecordPage::addTool(QWidget* tool) {
     tools_->layout()->addWidget(tool);
 }
 
-void RecordPage::addAbove(QWidget* widget) {
-    above_->insertWidget(find_ ? 1 : 0, widget);
-}
-
 void RecordPage::setListShare(int percent) {
     if (both_) both_->setListShare(percent);
 }
 
 void RecordPage::showChosen(std::optional<std::int64_t> id) {
+    // What could not be kept stays, with its sentence, until it can or Esc puts it back.
+    const bool there = shown_ && model::hasRecord(bench_.season(), spec_.table.kind, *shown_);
+    if (form_ && there && id != shown_ && !form_->commit()) return table_->choose(*shown_);
+    shown_ = id;
     if (form_) form_->show(id);
     for (auto* part : partTables_)
         part->showParent(id);

@@ -58,8 +58,6 @@ public:
     /// Beside the list whatever is chosen; for pages without a form.
     void addBeside(QWidget* widget);
     void addTool(QWidget* tool);
-    /// Above the table, beside the find field.
-    void addAbove(QWidget* widget);
     void setListShare(int percent);
 
     [[nodiscard]] std::optional<std::int64_t> chosenId() const { return table_->chosenId(); }
@@ -80,6 +78,7 @@ private:
     RecordPageSpec spec_;
     RecordTable* table_;
     RecordForm* form_ = nullptr;
+    std::optional<std::int64_t> shown_; ///< in the form
     ListAndDetail* both_ = nullptr;
     QWidget* list_;
     QWidget* detail_ = nullptr;

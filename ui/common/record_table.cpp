@@ -41,7 +41,14 @@ RecordTable::RecordTable(Workbench& bench, RecordTableSpec spec, QWidget* parent
     verticalHeader()->hide();
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setStretchLastSection(true);
-    horizontalHeader()->setSectionsClickable(false);
+    horizontalHeader()->setSectionsClickable(
+        model_->spec().orderField.empty()); // else the rows have an order of their own
+    connect(horizontalHeader(), &QHeaderView::sectionClicked, this, [this](int column) {
+        const auto* field = model_->fieldAt(column);
+        if (!field || !commitEditor()) return;
+        const bool again = model_->spec().sortField == field->name;
+        model_->sortBy(std::string(field->name), again && !model_->spec().newestFirst);
+    });
     if (!model_->spec().orderField.empty()) {
         setDragDropMode(InternalMove);
         setDragDropOverwriteMode(false);

@@ -59,12 +59,4 @@ void Segments::setWords(int index, const QString& words) {
     }
 }
 
-void Segments::setIcon(int index, const QIcon& icon, const QString& stateWords) {
-    if (auto* button = group_->button(index)) {
-        button->setIcon(icon);
-        button->setAccessibleDescription(stateWords);
-        button->setToolTip(stateWords);
-    }
-}
-
 } // namespace withy::ui

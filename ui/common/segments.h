@@ -19,7 +19,6 @@ public:
     /// Never tells of a choice.
     void setCurrent(int index);
     void setWords(int index, const QString& words);
-    void setIcon(int index, const QIcon& icon, const QString& stateWords);
     [[nodiscard]] int count() const;
 
 Q_SIGNALS:

@@ -76,6 +76,11 @@ void Stepper::setValue(qint64 value) {
     showValue();
 }
 
+void Stepper::follow(qint64 value) {
+    const bool typing = field_->hasFocus() && field_->text() != QString::number(told_);
+    if (value_ == told_ && !typing) setValue(value);
+}
+
 void Stepper::showValue() {
     const QString words = QString::number(value_);
     if (field_->text() != words) field_->setText(words);

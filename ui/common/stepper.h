@@ -19,6 +19,9 @@ public:
     /// Never tells of a change.
     void setValue(qint64 value);
 
+    /// As setValue, unless someone is in the middle of changing it.
+    void follow(qint64 value);
+
     [[nodiscard]] qint64 value() const { return value_; }
 
     void setAccessibleLabel(const QString& name);

@@ -18,8 +18,6 @@ const char* wordOf(Ink ink) {
         return "2";
     case Ink::caption:
         return "3";
-    case Ink::green:
-        return "green";
     case Ink::osier:
         return "osier";
     }
@@ -51,6 +49,20 @@ void TextLabel::setType(TypeRole type) {
 void TextLabel::changeEvent(QEvent* event) {
     QLabel::changeEvent(event);
     if (event->type() == QEvent::StyleChange && font() != typeFont(type_)) setFont(typeFont(type_));
+}
+
+QString breakable(const QString& words) {
+    constexpr int longest = 24;
+    QString out;
+    int run = 0;
+    for (const QChar c : words) {
+        out += c;
+        run = c.isSpace() ? 0 : run + 1;
+        if (run < longest || c.isHighSurrogate()) continue;
+        out += QChar(0x200B);
+        run = 0;
+    }
+    return out;
 }
 
 AnswerLabel::AnswerLabel(QWidget* parent) : TextLabel(TypeRole::answer, {}, Ink::text, parent) {

@@ -12,7 +12,7 @@
 namespace withy::ui {
 
 /// The ink of a label; QSS knows them as ink="2" and so on.
-enum class Ink { text, second, caption, green, osier };
+enum class Ink { text, second, caption, osier };
 
 /// A plain-text label that keeps to the type scale when the size of text changes.
 class TextLabel : public QLabel {
@@ -56,6 +56,9 @@ private:
     std::vector<Phrase> phrases_;
     QString plain_;
 };
+
+/// The same with places where a word that never ends may break, for names typed without a blank.
+QString breakable(const QString& words);
 
 /// A horizontal rule: under a group's head, or the hairline between rows.
 class Rule : public QFrame {

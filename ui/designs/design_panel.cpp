@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/designs/design_panel.h"
 
+#include "ui/common/drawn_design.h"
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
 #include "ui/designs/bloom_dot.h"
-#include "ui/designs/piece_picture.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/design_words.h"
 #include "ui/paint/spacing.h"
@@ -34,7 +34,7 @@ DesignPanel::DesignPanel(Workbench& bench, QWidget* parent)
     , bench_(bench)
     , name_(new TextLabel(TypeRole::title))
     , group_(new TextLabel(TypeRole::text, {}, Ink::second))
-    , picture_(new PiecePicture(bench))
+    , picture_(new DrawnDesign(bench))
     , open_(new QPushButton(tr("&Open at the bench")))
     , use_(new QPushButton(tr("&Use in...")))
     , rows_(new QVBoxLayout)
@@ -45,6 +45,7 @@ DesignPanel::DesignPanel(Workbench& bench, QWidget* parent)
     open_->setObjectName(QStringLiteral("designs.panel.open"));
     open_->setProperty("look", QStringLiteral("main"));
     use_->setObjectName(QStringLiteral("designs.panel.use"));
+    picture_->setGround(true);
     picture_->setFixedHeight(grid(56));
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(grid(2));

@@ -10,7 +10,7 @@ class QVBoxLayout;
 
 namespace withy::ui {
 
-class PiecePicture;
+class DrawnDesign;
 class TextLabel;
 
 /// The chosen design beside the wall: drawing, what goes in, what it takes, and the way to the bench.
@@ -20,8 +20,6 @@ class DesignPanel : public QWidget {
 public:
     explicit DesignPanel(Workbench& bench, QWidget* parent = nullptr);
     void showDesign(std::optional<Id<model::Design>> design);
-
-    [[nodiscard]] QPushButton* useButton() const { return use_; }
 
 Q_SIGNALS:
     void openAsked(qint64 design);
@@ -36,7 +34,7 @@ private:
     std::optional<Id<model::Design>> design_;
     TextLabel* name_;
     TextLabel* group_;
-    PiecePicture* picture_;
+    DrawnDesign* picture_;
     QPushButton* open_;
     QPushButton* use_;
     QVBoxLayout* rows_;

@@ -79,6 +79,7 @@ void DesignsPlace::afterChange() {
 
 void DesignsPlace::open(Id<model::Design> design) {
     if (!bench_.season().designs.find(design)) return;
+    if (atTheBench() && editor_->design() != design && !editor_->commit()) return;
     wall_->choose(design);
     editor_->showDesign(design);
     pages_->setCurrentWidget(editor_);

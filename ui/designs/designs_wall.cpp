@@ -39,7 +39,7 @@ DesignsWall::DesignsWall(Workbench& bench, DesignsModel& model, QWidget* parent)
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setVerticalScrollMode(ScrollPerPixel);
     setSelectionMode(SingleSelection);
-    setProperty("look", QStringLiteral("wall"));
+    setProperty("look", QStringLiteral("list"));
     viewport()->setAutoFillBackground(false);
     setModel(&model);
     connect(&pictures_, &PiecePictures::ready, viewport(), [this] { viewport()->update(); });

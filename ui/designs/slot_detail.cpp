@@ -105,7 +105,7 @@ void SlotDetail::refresh() {
     if (!s) return;
     tier_->setCurrent(static_cast<int>(s->tier));
     vary_->setRange(0, std::max<qint64>(s->count.value, s->mayVaryBy.value));
-    vary_->setValue(s->mayVaryBy.value);
+    vary_->follow(s->mayVaryBy.value);
     plants_->setVisible(plants_->count() > 0);
 }
 

@@ -160,7 +160,7 @@ void SlotList::fill(Row& row, const model::Slot& slot, int number) {
     row.head->setColour(slotColour(bench_.season(), slot.id));
     row.head->setChecked(open_ == slot.id);
     row.count->setAccessibleLabel(tr("Stems of %1").arg(text(slot.label)));
-    if (row.count->value() != slot.count.value) row.count->setValue(slot.count.value);
+    row.count->follow(slot.count.value);
 }
 
 void SlotList::refresh() {
@@ -189,16 +189,11 @@ void SlotList::open(std::optional<Id<model::Slot>> slot) {
         setTabOrder(row.count, detail_);
     }
     update();
-    Q_EMIT opened(slot ? slot->value : 0);
 }
 
 void SlotList::move(Id<model::Slot> slot, int by) {
     const auto edit = edits::moveSlot(bench_.season(), slot, by);
     if (!edit.empty() && bench_.take(edit)) focus(slot);
-}
-
-void SlotList::moveOpened(int by) {
-    if (open_) move(*open_, by);
 }
 
 void SlotList::erase(Id<model::Slot> slot) {

@@ -29,12 +29,10 @@ public:
 
     [[nodiscard]] std::optional<Id<model::Slot>> opened() const { return open_; }
 
-    void moveOpened(int by);
     void eraseOpened();
 
 Q_SIGNALS:
     void refused(const QString& sentence);
-    void opened(qint64 slot);
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/designs/use_menu.h"
 
-#include "ui/logic/edits.h"
+#include "ui/logic/edits/booking_edits.h"
 #include "ui/logic/format.h"
 
 #include <algorithm>
@@ -21,7 +21,8 @@ UseMenu::UseMenu(Workbench& bench, Id<model::Design> design, QWidget* parent) : 
         QString words = tr("%1, %2").arg(shortDay(b->eventStart.day), text(b->title));
         auto* action = addAction(words.replace(QLatin1Char('&'), QStringLiteral("&&")), this,
                                  [this, &bench, design, id = b->id] {
-                                     if (bench.take(edits::addLine(bench.season(), id, design, 1)))
+                                     Id<model::Line> made;
+                                     if (bench.take(edits::addPieces(bench.season(), id, design, 1, made)))
                                          Q_EMIT used(id.value);
                                  });
         action->setObjectName(QStringLiteral("designs.use.booking.%1").arg(b->id.value));

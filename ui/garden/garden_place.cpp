@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/garden/garden_place.h"
 
-#include "ui/common/place_frame.h"
 #include "ui/garden/patches_page.h"
 #include "ui/garden/plants_page.h"
 #include "ui/garden/stock_pages.h"
@@ -10,31 +9,14 @@
 
 namespace withy::ui {
 
-GardenPlace::GardenPlace(Workbench& bench, QWidget* parent) : Place(bench, parent) {
-    pages_ = new SubPages("garden", tr("Garden"),
-                          {{"patches", tr("Patches"), new PatchesPage(bench)},
-                           {"plants", tr("Plants"), new PlantsPage(bench)},
-                           {"walks", tr("Walks"), new WalksPage(bench)},
-                           {"weather", tr("Weather"), new WeatherPage(bench)},
-                           {"past_blooms", tr("Past blooms"), pastBloomsPage(bench)},
-                           {"stock", tr("In the store"), stockPage(bench)}});
-    frame(*this, *pages_);
-}
-
-void GardenPlace::addActions(Actions& actions) {
-    pages_->addActions(actions);
-}
-
-bool GardenPlace::goTo(const model::Ref& ref) {
-    return pages_->goTo(ref);
-}
-
-QString GardenPlace::helpPage() const {
-    return QStringLiteral("garden");
-}
-
-void GardenPlace::enter() {
-    pages_->enter();
-}
+GardenPlace::GardenPlace(Workbench& bench, QWidget* parent)
+    : PagedPlace(bench, "garden", tr("Garden"),
+                 {{"patches", tr("Patches"), new PatchesPage(bench)},
+                  {"plants", tr("Plants"), new PlantsPage(bench)},
+                  {"walks", tr("Walks"), new WalksPage(bench)},
+                  {"weather", tr("Weather"), new WeatherPage(bench)},
+                  {"past_blooms", tr("Past blooms"), pastBloomsPage(bench)},
+                  {"stock", tr("In the store"), stockPage(bench)}},
+                 parent) {}
 
 } // namespace withy::ui

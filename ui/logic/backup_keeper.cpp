@@ -30,6 +30,13 @@ void BackupKeeper::lookAround() {
     if (changed_ && due && !working_) start();
 }
 
+void BackupKeeper::leave() {
+    timer_.stop();
+    if (worker_.joinable()) worker_.join();
+    takeResult();
+    changed_ = false;
+}
+
 void BackupKeeper::finish() {
     timer_.stop();
     if (worker_.joinable()) worker_.join();
@@ -43,10 +50,6 @@ void BackupKeeper::finish() {
 
 std::vector<store::Backup> BackupKeeper::list() const {
     return store::Backups(habit_.folder).list(season_);
-}
-
-OpenOutcome BackupKeeper::restore(const store::Backup& backup) const {
-    return restoreSeason(season_, backup, habit_.folder, habit_.now());
 }
 
 void BackupKeeper::start() {

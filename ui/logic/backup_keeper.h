@@ -45,10 +45,11 @@ public:
     /// Waits for a backup that is being made, and makes a last one if it changed since.
     void finish();
 
+    /// Waits likewise, and makes none: the season is about to be put back, and a new backup would thin
+    /// out an older one of the same day, which may be the very one that is wanted.
+    void leave();
     /// Newest first.
     [[nodiscard]] std::vector<store::Backup> list() const;
-    /// Once the season is closed: puts the backup in its place and opens that (restoreSeason).
-    [[nodiscard]] OpenOutcome restore(const store::Backup& backup) const;
 
 Q_SIGNALS:
     void made(const withy::store::Backup& backup);

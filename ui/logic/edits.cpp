@@ -86,79 +86,10 @@ Edit eraseLine(const Season& season, Id<model::Line> id) {
     return edit;
 }
 
-Edit newDesign(const Season& season, const std::string& name, std::optional<Id<model::Container>> container,
-               Id<model::Design>& made) {
-    model::Design d;
-    d.id = made = season.designs.nextId();
-    d.name = name;
-    d.container = container;
-    d.kind = container ? model::PieceKind::table : model::PieceKind::handTied;
-    return put("design.add", d, {name});
-}
-
-Edit newContainer(const Season& season, const std::string& name, Millimetres innerRim, Millimetres innerDepth,
-                  Id<model::Container>& made) {
-    model::Container c;
-    c.id = made = season.containers.nextId();
-    c.name = name;
-    c.innerRim = innerRim;
-    c.innerDepth = innerDepth;
-    return put("container.add", c, {name});
-}
-
-std::optional<Edit> setPrice(const Season& season, Id<model::Design> id, const std::string& typed) {
-    const auto* old = season.designs.find(id);
-    if (!old) return Edit("design.price");
-    model::Design d = *old;
-    d.price.reset();
-    if (!typed.empty()) {
-        d.price = parseAmount(typed, minorDigits(season.theSettings().currency).value_or(2));
-        if (!d.price) return std::nullopt;
-    }
-    return put("design.price", d, {d.name});
-}
-
-Edit addSlot(const Season& season, Id<model::Design> design, const std::string& label, Id<model::Plant> plant,
-             std::int64_t count) {
-    model::Slot slot;
-    slot.id = season.slots.nextId();
-    slot.design = design;
-    slot.label = label;
-    slot.count = Stems(count);
-    for (const auto& other : season.slots) {
-        if (other.design == design) slot.position = std::max(slot.position, other.position + 1);
-    }
-    model::SlotPlant choice;
-    choice.id = season.slotPlants.nextId();
-    choice.slot = slot.id;
-    choice.plant = plant;
-    return Edit("slot.add", {label, nameOf(season, model::TableKind::designs, design.value)})
-        .put(slot)
-        .put(choice);
-}
-
-Edit setCount(const Season& season, Id<model::Slot> id, std::int64_t count) {
-    const auto* old = season.slots.find(id);
-    if (!old) return Edit("slot.count");
-    model::Slot slot = *old;
-    slot.count = Stems(count);
-    return put("slot.count", slot, {std::to_string(count), slot.label});
-}
-
 Edit eraseSlot(const Season& season, Id<model::Slot> id) {
     Edit edit("slot.erase", {nameOf(season, model::TableKind::slots, id.value)});
     eraseChildren(edit, season.slotPlants, &model::SlotPlant::slot, id);
     return edit.erase(id);
-}
-
-Edit addPayment(const Season& season, Id<model::Booking> booking, Day day, Money money) {
-    model::Payment p;
-    p.id = season.payments.nextId();
-    p.booking = booking;
-    p.date = day;
-    p.kind = model::PaymentKind::balance;
-    p.amount = money;
-    return put("payment.add", p, {nameOf(season, model::TableKind::bookings, booking.value)});
 }
 
 } // namespace withy::ui::edits

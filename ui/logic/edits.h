@@ -23,18 +23,7 @@ Edit eraseBooking(const Season& season, Id<model::Booking> id);
 Edit addLine(const Season& season, Id<model::Booking> booking, Id<model::Design> design, std::int64_t pieces);
 Edit setPieces(const Season& season, Id<model::Line> line, std::int64_t pieces);
 Edit eraseLine(const Season& season, Id<model::Line> line);
-Edit newDesign(const Season& season, const std::string& name, std::optional<Id<model::Container>> container,
-               Id<model::Design>& made);
-/// A plain straight-walled jar; the rest of its facts come later.
-Edit newContainer(const Season& season, const std::string& name, Millimetres innerRim, Millimetres innerDepth,
-                  Id<model::Container>& made);
-/// The amount as typed; nothing when it is no amount of the season's currency. Blank takes the price away.
-std::optional<Edit> setPrice(const Season& season, Id<model::Design> design, const std::string& typed);
-Edit addSlot(const Season& season, Id<model::Design> design, const std::string& label, Id<model::Plant> plant,
-             std::int64_t count);
-Edit setCount(const Season& season, Id<model::Slot> slot, std::int64_t count);
 Edit eraseSlot(const Season& season, Id<model::Slot> slot);
-Edit addPayment(const Season& season, Id<model::Booking> booking, Day day, Money amount);
 
 /// The undo menu's words: "24 Supper jar for Library roof supper".
 QString inWords(const model::EditName& name);

@@ -4,6 +4,8 @@
 #include <QDate>
 #include <QLocale>
 
+#include <algorithm>
+
 namespace withy::ui {
 
 namespace {
@@ -44,7 +46,12 @@ QString longDay(Day day) {
 }
 
 QString clock(LocalTime time) {
-    return text(time.clock());
+    return clockOf(time.minute);
+}
+
+QString clockOf(int minutes) {
+    const int m = std::clamp(minutes, 0, 1440);
+    return QStringLiteral("%1:%2").arg(m / 60, 2, 10, QLatin1Char('0')).arg(m % 60, 2, 10, QLatin1Char('0'));
 }
 
 QString whole(std::int64_t n) {

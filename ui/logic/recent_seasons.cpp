@@ -46,4 +46,10 @@ void RecentSeasons::forget(const QString& path) {
     keep(all);
 }
 
+QStringList RecentSeasons::there() const {
+    QStringList all = paths();
+    all.removeIf([](const QString& path) { return !QFileInfo(path).isFile(); });
+    return all;
+}
+
 } // namespace withy::ui

@@ -25,6 +25,8 @@ public:
     /// Puts it first; each file is listed once, whatever links led to it.
     void add(const QString& path);
     void forget(const QString& path);
+    /// Paths of those that are there.
+    [[nodiscard]] QStringList there() const;
 
 private:
     [[nodiscard]] QStringList paths() const;

@@ -40,8 +40,11 @@ QString seasonWords(const model::Season& season) {
                                : Words::tr("%1, %2").arg(text(s.seasonName), text(s.placeName));
 }
 
-QString clockWords(QTime time) {
-    return time.toString(QStringLiteral("HH:mm"));
+QString keptWords(const model::Season& season, bool canWrite, QTime at) {
+    const QString which = seasonWords(season);
+    if (!canWrite) return Words::tr("%1    For reading only").arg(which);
+    return at.isValid() ? Words::tr("%1    Kept at %2").arg(which, clockOf(at.hour() * 60 + at.minute()))
+                        : which;
 }
 
 } // namespace withy::ui

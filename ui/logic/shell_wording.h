@@ -15,6 +15,7 @@ QString undoneWords(const model::EditName& name);
 QString redoneWords(const model::EditName& name);
 /// "Season 2027, Wren Bank"
 QString seasonWords(const model::Season& season);
-QString clockWords(QTime time); ///< "09:41"
+/// "Season 2027, Wren Bank    Kept at 09:41"; `at` invalid: nothing changed yet.
+QString keptWords(const model::Season& season, bool canWrite, QTime at);
 
 } // namespace withy::ui

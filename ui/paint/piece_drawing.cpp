@@ -202,10 +202,4 @@ PieceDrawing pieceDrawing(const model::Season& season, Id<model::Design> id) {
     return piece;
 }
 
-PieceDrawing containerDrawing(const model::Container& container) {
-    PieceDrawing piece;
-    piece.vessel = vesselOf(container, PieceKind::table, 75);
-    return piece;
-}
-
 } // namespace withy::ui

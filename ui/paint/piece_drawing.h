@@ -79,7 +79,5 @@ inline constexpr double mostDrawn = 5000;
 
 /// Pure; empty slots draw the container alone. An unknown design gives a plain stand-in jar.
 PieceDrawing pieceDrawing(const model::Season& season, Id<model::Design> design);
-/// A container by itself.
-PieceDrawing containerDrawing(const model::Container& container);
 
 } // namespace withy::ui

@@ -59,10 +59,12 @@ std::shared_ptr<QPrinter> printerFor(paper::PaperSize size) {
     return printer;
 }
 
-void printPaper(QPrinter& printer, const paper::Layout& layout) {
-    QPainter painter(&printer);
+bool printPaper(QPrinter& printer, const paper::Layout& layout) {
+    QPainter painter;
+    if (!painter.begin(&printer)) return false;
     bool first = true;
     paintPages(painter, printer, layout, first);
+    return painter.end();
 }
 
 PaperBatch::PaperBatch(QObject* parent) : QObject(parent) {}

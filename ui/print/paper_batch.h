@@ -46,7 +46,8 @@ private:
 /// Writes one set paper; empty when it is on disk, otherwise the sentence that says why not.
 QString writePaperPdf(const QString& path, const SetPaper& set, const QDateTime& made);
 QString writePaperText(const QString& path, const SetPaper& set);
-void printPaper(QPrinter& printer, const paper::Layout& layout);
+/// False when the printer would not take it.
+bool printPaper(QPrinter& printer, const paper::Layout& layout);
 /// A printer set to this size of paper, printing to its edges.
 std::shared_ptr<QPrinter> printerFor(paper::PaperSize size);
 

@@ -42,10 +42,11 @@ PaperDesk::PaperDesk(Workbench& bench, std::vector<PaperKind> kinds, QWidget* pa
 }
 
 void PaperDesk::addActions(Actions& actions) {
-    actions.add({"paper.print", tr("&Print the paper in view…"), QKeySequence::Print}, [this] { print(); });
+    actions.add({"paper.print", tr("&Print the paper in view…"), QKeySequence::Print},
+                [this] { inView().print(); });
     actions.add({"paper.pdf", tr("Keep the paper as P&DF…"), Qt::CTRL | Qt::SHIFT | Qt::Key_P},
-                [this] { keepPdf(); });
-    actions.add({"paper.text", tr("Keep the paper as plain &text…")}, [this] { keepText(); });
+                [this] { inView().keepPdf(); });
+    actions.add({"paper.text", tr("Keep the paper as plain &text…")}, [this] { inView().keepText(); });
     actions.add({"paper.booking.all", tr("All papers of this &booking…")}, [this] { keepAll(All::booking); });
     actions.add({"paper.week", tr("All papers of the &week…")}, [this] { keepAll(All::week); });
 }
@@ -93,6 +94,7 @@ void PaperDesk::ask() {
     empty_->setVisible(!there);
     view_->setVisible(there);
     if (!there) {
+        pending_ = nullptr;
         setter_.forget();
         view_->setPaper(nullptr);
         return;
@@ -102,9 +104,17 @@ void PaperDesk::ask() {
     setter_.ask(task, view_->dotsPerMm(task.size));
 }
 
+PaperDesk& PaperDesk::inView() {
+    for (auto* desk : window()->findChildren<PaperDesk*>()) {
+        if (desk->isVisible()) return *desk;
+    }
+    return *this;
+}
+
 void PaperDesk::readyNow() {
     view_->setPaper(setter_.last());
-    if (!pending_ || !setter_.last()) return;
+    if (!setter_.last()) pending_ = nullptr; // the booking is gone: nothing is asked later
+    if (!pending_) return;
     const auto then = std::exchange(pending_, nullptr);
     then(*setter_.last());
 }
@@ -127,8 +137,7 @@ void PaperDesk::print() {
         choose->setAttribute(Qt::WA_DeleteOnClose);
         connect(choose, &QPrintDialog::finished, this, [this, printer, layout = set.layout](int result) {
             if (result != QDialog::Accepted) return;
-            printPaper(*printer, layout);
-            Q_EMIT said(sentToPrinter());
+            printPaper(*printer, layout) ? Q_EMIT said(sentToPrinter()) : Q_EMIT refused(printerRefused());
         });
         choose->open();
     });
@@ -173,6 +182,10 @@ void PaperDesk::keepAll(All all) {
     }
     if (!isVisible()) Q_EMIT wanted();
     chooseFolder([this, all](const QString& folder) {
+        if (batch_.isBusy()) {
+            Q_EMIT refused(stillWriting());
+            return;
+        }
         bench_.waitForPlan(); // a batch must not leave with an older plan
         auto tasks = tasksOf(all);
         batchFolder_ = folder;
@@ -182,7 +195,10 @@ void PaperDesk::keepAll(All all) {
 }
 
 void PaperDesk::printAll(All all) {
-    if (!booking_) return;
+    if (!booking_) {
+        Q_EMIT refused(chooseBookingFirst());
+        return;
+    }
     const auto size = size_->current() == 0 ? paper::PaperSize::A4 : paper::PaperSize::Letter;
     auto printer = printerFor(size);
     auto* choose = new QPrintDialog(printer.get(), this);
@@ -190,6 +206,10 @@ void PaperDesk::printAll(All all) {
     choose->setAttribute(Qt::WA_DeleteOnClose);
     connect(choose, &QPrintDialog::finished, this, [this, printer, all](int result) {
         if (result != QDialog::Accepted) return;
+        if (batch_.isBusy()) {
+            Q_EMIT refused(stillWriting());
+            return;
+        }
         bench_.waitForPlan();
         auto tasks = tasksOf(all);
         batchFolder_.clear();

@@ -39,8 +39,6 @@ public:
 
     [[nodiscard]] PaperView& view() const { return *view_; }
 
-    [[nodiscard]] bool isBatchBusy() const { return batch_.isBusy(); }
-
     void print();
     void keepPdf();
     void keepText();
@@ -70,6 +68,8 @@ private:
     [[nodiscard]] std::vector<PaperTask> tasksOf(All all) const;
     void ask();
     void showParts();
+    /// The desk on screen, whichever place it belongs to; this one when there is none.
+    PaperDesk& inView();
     void readyNow();
     /// Calls `then` with the paper as chosen, once it is set.
     void withPaper(std::function<void(const SetPaper&)> then);

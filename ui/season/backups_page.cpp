@@ -76,15 +76,17 @@ BackupsPage::BackupsPage(Workbench& bench, QWidget* parent)
     column->setSpacing(grid(2));
     column->addWidget(confirm_);
     column->addWidget(view_, 1);
-    setFocusProxy(view_);
     connect(now, &QPushButton::clicked, this, &BackupsPage::make);
     connect(restore_, &QPushButton::clicked, this, &BackupsPage::ask);
     connect(view_, &QTableView::activated, this, &BackupsPage::ask);
     connect(no, &QPushButton::clicked, this, &BackupsPage::leave);
+    connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] {
+        asked_.reset();
+        confirm_->hide();
+    });
     connect(yes, &QPushButton::clicked, this, [this] {
-        const int row = view_->currentIndex().row();
-        if (row < 0) return;
-        const auto backup = model_->backups()[static_cast<std::size_t>(row)];
+        if (!asked_) return;
+        const auto backup = *asked_;
         leave();
         Q_EMIT restoreWanted(backup);
     });
@@ -118,12 +120,9 @@ QWidget* BackupsPage::tools() const {
     return tools_;
 }
 
-void BackupsPage::setFolder(const QString& folder) {
-    folder_ = folder;
-    refresh();
-}
-
 void BackupsPage::refresh() {
+    asked_.reset(); // the list below the question is another
+    confirm_->hide();
     model_->show(backupsOf(bench_.path(), folder_), QDateTime::currentDateTimeUtc());
     if (model_->rowCount() > 0) view_->setCurrentIndex(model_->index(0, 0));
     restore_->setEnabled(model_->rowCount() > 0);
@@ -145,12 +144,14 @@ void BackupsPage::make() {
 void BackupsPage::ask() {
     const int row = view_->currentIndex().row();
     if (row < 0) return;
-    words_->setText(restoreWords(model_->backups()[static_cast<std::size_t>(row)]));
+    asked_ = model_->backups()[static_cast<std::size_t>(row)];
+    words_->setText(restoreWords(*asked_));
     confirm_->show();
     if (auto* no = confirm_->findChild<QPushButton*>(QStringLiteral("season.backups.leave"))) no->setFocus();
 }
 
 void BackupsPage::leave() {
+    asked_.reset();
     confirm_->hide();
     view_->setFocus();
 }

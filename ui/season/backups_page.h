@@ -28,9 +28,6 @@ public:
     void enter() override;
     [[nodiscard]] QWidget* tools() const override;
 
-    /// Another folder than the usual one; for tests.
-    void setFolder(const QString& folder);
-
 public Q_SLOTS:
     /// Reads the list anew: another backup was made.
     void refresh();
@@ -48,6 +45,7 @@ private:
 
     QString folder_;
     BackupsModel* model_;
+    std::optional<store::Backup> asked_; ///< the one the question on screen is about
     QTableView* view_;
     QWidget* confirm_;
     TextLabel* words_;

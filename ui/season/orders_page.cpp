@@ -50,7 +50,6 @@ OrdersPage::OrdersPage(Workbench& bench, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, grid(2), 0, 0);
     column->addWidget(view_, 1);
-    setFocusProxy(view_);
     const auto refreshSeen = [this] {
         if (isVisible()) refresh(); // otherwise when it is seen
     };

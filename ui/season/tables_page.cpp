@@ -72,13 +72,13 @@ TablesPage::TablesPage(Workbench& bench, QWidget* parent)
     auto* split = new ListAndDetail(list_, detail);
     split->setListShare(40);
     column->addWidget(split);
-    setFocusProxy(list_);
     connect(out, &QPushButton::clicked, this, &TablesPage::askAndWrite);
     connect(in, &QPushButton::clicked, this, &TablesPage::askAndRead);
     connect(take_, &QPushButton::clicked, this, &TablesPage::take);
     connect(leave_, &QPushButton::clicked, this, &TablesPage::forget);
     connect(list_, &QListWidget::currentRowChanged, this, &TablesPage::forget);
     connect(&bench, &Workbench::changed, this, [this] {
+        if (read_) forget(); // its new ids may be taken by now: it is read anew
         fill();
         Q_EMIT answerChanged();
     });

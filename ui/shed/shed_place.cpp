@@ -1,38 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shed/shed_place.h"
 
-#include "ui/common/place_frame.h"
 #include "ui/shed/containers_page.h"
 #include "ui/shed/ribbon_pages.h"
 #include "ui/shed/shelf_pages.h"
 
 namespace withy::ui {
 
-ShedPlace::ShedPlace(Workbench& bench, QWidget* parent) : Place(bench, parent) {
-    pages_ = new SubPages("shed", tr("Shed"),
-                          {{"containers", tr("Containers"), new ContainersPage(bench)},
-                           {"ribbons", tr("Ribbons"), ribbonsPage(bench)},
-                           {"mixes", tr("Ribbon mixes"), ribbonMixesPage(bench)},
-                           {"sundries", tr("Sundries"), sundriesPage(bench)},
-                           {"holders", tr("Trays and buckets"), holdersPage(bench)},
-                           {"vehicles", tr("Vehicles"), vehiclesPage(bench)}});
-    frame(*this, *pages_);
-}
-
-void ShedPlace::addActions(Actions& actions) {
-    pages_->addActions(actions);
-}
-
-bool ShedPlace::goTo(const model::Ref& ref) {
-    return pages_->goTo(ref);
-}
-
-QString ShedPlace::helpPage() const {
-    return QStringLiteral("shed");
-}
-
-void ShedPlace::enter() {
-    pages_->enter();
-}
+ShedPlace::ShedPlace(Workbench& bench, QWidget* parent)
+    : PagedPlace(bench, "shed", tr("Shed"),
+                 {{"containers", tr("Containers"), new ContainersPage(bench)},
+                  {"ribbons", tr("Ribbons"), ribbonsPage(bench)},
+                  {"mixes", tr("Ribbon mixes"), ribbonMixesPage(bench)},
+                  {"sundries", tr("Sundries"), sundriesPage(bench)},
+                  {"holders", tr("Trays and buckets"), holdersPage(bench)},
+                  {"vehicles", tr("Vehicles"), vehiclesPage(bench)}},
+                 parent) {}
 
 } // namespace withy::ui

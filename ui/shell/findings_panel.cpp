@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/findings_panel.h"
 
-#include "ui/bookings/tabs/finding_rows.h"
+#include "ui/common/finding_rows.h"
 #include "ui/common/text_label.h"
 #include "ui/logic/models/finding_list.h"
 #include "ui/paint/spacing.h"
@@ -11,7 +11,20 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace withy::ui {
+
+namespace {
+
+bool touchesAccepted(const model::Edit& edit) {
+    const auto isOne = [](const model::Ref& ref) { return ref.table == model::TableKind::acceptedFindings; };
+    return std::any_of(edit.erases().begin(), edit.erases().end(), isOne) ||
+           std::any_of(edit.puts().begin(), edit.puts().end(),
+                       [](const auto& r) { return std::holds_alternative<model::AcceptedFinding>(r); });
+}
+
+} // namespace
 
 FindingsPanel::FindingsPanel(Workbench& bench, QWidget* parent)
     : QWidget(parent)
@@ -41,7 +54,9 @@ FindingsPanel::FindingsPanel(Workbench& bench, QWidget* parent)
     connect(rows_, &FindingRows::refused, this, &FindingsPanel::refused);
     connect(shut_, &QPushButton::clicked, this, &QWidget::hide);
     connect(&bench_, &Workbench::planned, this, &FindingsPanel::refresh);
-    connect(&bench_, &Workbench::changed, this, &FindingsPanel::refresh); // accepting changes no plan
+    connect(&bench_, &Workbench::changed, this, [this](const model::Edit& done) {
+        if (touchesAccepted(done)) refresh(); // accepting changes no plan
+    });
     hide();
     refresh();
 }
@@ -59,7 +74,7 @@ void FindingsPanel::refresh() {
 void FindingsPanel::toggle() {
     if (isVisible()) return hide();
     show();
-    rows_->setFindings(findingsOfSeason(bench_.season(), bench_.plan()));
+    refresh();
     shut_->setFocus();
 }
 

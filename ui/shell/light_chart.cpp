@@ -10,6 +10,7 @@
 #include <QPainterPath>
 
 #include <algorithm>
+#include <cmath>
 
 namespace withy::ui {
 
@@ -18,10 +19,7 @@ namespace {
 constexpr int daysShown = 365;
 
 QString clockWords(double hours) {
-    const int minutes = static_cast<int>(std::lround(hours * 60));
-    return QStringLiteral("%1:%2")
-        .arg(minutes / 60, 2, 10, QLatin1Char('0'))
-        .arg(minutes % 60, 2, 10, QLatin1Char('0'));
+    return clockOf(static_cast<int>(std::lround(hours * 60)));
 }
 
 double dayX(const QRectF& box, int day) {
@@ -98,11 +96,10 @@ void LightChart::paintEvent(QPaintEvent*) {
         p.drawText(QRectF(0, hourY(box, hour) - grid(2.5), grid(9), grid(5)),
                    Qt::AlignRight | Qt::AlignVCenter,
                    QStringLiteral("%1:00").arg(hour, 2, 10, QLatin1Char('0')));
-    const QLocale british(QLocale::English, QLocale::UnitedKingdom);
     for (int month = 1; month <= 12; ++month) {
         const int day = Day::fromYmd(year_, month, 1)->dayOfYear() - 1;
         p.drawText(QRectF(dayX(box, day), box.bottom() + grid(0.5), box.width() / 12, grid(5)),
-                   Qt::AlignCenter, british.standaloneMonthName(month, QLocale::ShortFormat));
+                   Qt::AlignCenter, QLocale().standaloneMonthName(month, QLocale::ShortFormat));
     }
     if (place_) paintSeason(p, box);
 }

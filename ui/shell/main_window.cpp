@@ -17,25 +17,16 @@
 #include "ui/shell/welcome_page.h"
 
 #include <QCloseEvent>
+#include <QFileInfo>
 #include <QMenuBar>
 #include <QSettings>
 #include <QStackedWidget>
 #include <QTime>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace withy::ui {
-
-namespace {
-
-QStringList recentPaths(QSettings& kept) {
-    QStringList paths;
-    for (const auto& season : RecentSeasons(kept).list()) {
-        if (season.there) paths << season.path;
-    }
-    return paths;
-}
-
-} // namespace
 
 MainWindow::MainWindow(std::optional<Day> today)
     : door_(
@@ -62,6 +53,12 @@ MainWindow::MainWindow(std::optional<Day> today)
     name->setContentsMargins(grid(4), grid(1), grid(2), grid(1));
     menuBar()->setCornerWidget(name, Qt::TopLeftCorner);
     addOwnActions();
+    door_.isOpen = [this](const QString& path) {
+        if (!view_ || !bench().canWrite() || QFileInfo(path).canonicalFilePath() != bench().path())
+            return false;
+        backToSeason();
+        return true;
+    };
     connect(welcome_, &WelcomePage::beginSeason, &door_, &SeasonDoor::begin);
     connect(welcome_, &WelcomePage::openDemo, &door_, &SeasonDoor::openDemo);
     connect(welcome_, &WelcomePage::openFile, &door_, &SeasonDoor::askAndOpen);
@@ -83,26 +80,32 @@ Workbench& MainWindow::bench() {
 }
 
 void MainWindow::showWelcome() {
+    commitFocusedField(this);
     QSettings kept;
-    welcome_->setRecent(recentPaths(kept));
+    welcome_->setRecent(RecentSeasons(kept).there());
     stack_->setCurrentWidget(welcome_);
     showTitle();
     welcome_->begin();
 }
 
 void MainWindow::restore(const store::Backup& backup) {
+    commitFocusedField(this);
     const QString path = bench().path();
+    if (auto* keeper = view_->backups()) keeper->leave();
     delete view_; // the file must be closed before
     view_ = nullptr;
     actions_.keepFirst(ownActions_);
     fillMenus(*menuBar(), actions_);
+    showHistory();
     showWelcome();
     door_.restore(path, backup);
 }
 
 void MainWindow::showSeason(std::unique_ptr<Workbench> bench) {
+    commitFocusedField(this);
     delete view_;
     actions_.keepFirst(ownActions_);
+    keptAt_ = {};
     QSettings kept;
     RecentSeasons(kept).add(bench->path());
     view_ = new SeasonView(std::move(bench), actions_);
@@ -116,15 +119,21 @@ void MainWindow::showSeason(std::unique_ptr<Workbench> bench) {
     view_->showPlace(0);
 }
 
+void MainWindow::backToSeason() {
+    stack_->setCurrentWidget(view_);
+    showTitle();
+}
+
 void MainWindow::openLast() {
     QSettings kept;
-    const auto paths = recentPaths(kept);
+    const auto paths = RecentSeasons(kept).there();
     if (!paths.isEmpty()) door_.open(paths.front());
 }
 
 void MainWindow::wireSeason() {
     connect(view_, &SeasonView::refused, this, [this](const QString& why) { notices_->refuse(why); });
     connect(view_, &SeasonView::said, this, [this](const QString& words) { notices_->say(words); });
+    connect(view_, &SeasonView::placeChanged, this, &MainWindow::backToSeason);
     connect(view_, &SeasonView::restoreWanted, this, &MainWindow::restore, Qt::QueuedConnection);
     connect(&bench(), &Workbench::refused, this, [this](const QString& why) { notices_->refuse(why); });
     connect(&bench(), &Workbench::changed, this, [this] {
@@ -209,11 +218,7 @@ void MainWindow::showHistory() {
 void MainWindow::showTitle() {
     const bool there = view_ && stack_->currentWidget() == view_;
     setWindowTitle(there ? tr("%1 – Withy").arg(seasonWords(bench().season())) : QStringLiteral("Withy"));
-    kept_->setText(!there                ? tr("Nothing kept yet")
-                   : !bench().canWrite() ? tr("%1    For reading only").arg(seasonWords(bench().season()))
-                   : keptAt_.isValid()
-                       ? tr("%1    Kept at %2").arg(seasonWords(bench().season()), clockWords(keptAt_))
-                       : seasonWords(bench().season()));
+    kept_->setText(there ? keptWords(bench().season(), bench().canWrite(), keptAt_) : tr("Nothing kept yet"));
     menuBar()->setCornerWidget(kept_); // lays the bar out anew around the longer words
 }
 
@@ -224,16 +229,20 @@ void MainWindow::help() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-    commitFocusedField(this);
+    // What cannot be kept stays on screen with its sentence, once; closing again leaves it.
+    if (!commitFocusedField(this) && view_ && bench().canWrite() && !std::exchange(askedToStay_, true))
+        return event->ignore();
     ViewSettings::keepWindow(*this);
     event->accept();
 }
 
 void MainWindow::timerEvent(QTimerEvent*) {
-    if (!view_ || !bench().today()) return;
     const QDate now = QDate::currentDate();
-    const auto today = Day::fromYmd(now.year(), now.month(), now.day());
-    if (today && *bench().today() + 1 == *today) bench().setToday(today);
+    const auto days = clockDay_.daysTo(now); // more than one after a sleep
+    clockDay_ = now;
+    if (days == 0) return;
+    door_.turnDays(static_cast<int>(days));
+    if (view_ && bench().today()) bench().setToday(*bench().today() + static_cast<int>(days));
 }
 
 } // namespace withy::ui

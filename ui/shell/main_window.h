@@ -5,6 +5,7 @@
 #include "ui/shell/season_door.h"
 #include "ui/shell/view_settings.h"
 
+#include <QDate>
 #include <QMainWindow>
 #include <QTime>
 
@@ -31,6 +32,7 @@ public:
 
     void showWelcome();
     void showSeason(std::unique_ptr<Workbench> bench);
+    void backToSeason(); ///< from the first page; precondition: there is one
     /// The season that was open last, if it is still there; the welcome page otherwise.
     void openLast();
     /// Closes the season, puts the backup in its place and shows that.
@@ -75,6 +77,8 @@ private:
     ActionFinder* finder_ = nullptr;
     HelpWindow* help_ = nullptr;
     std::size_t ownActions_ = 0;
+    bool askedToStay_ = false;
+    QDate clockDay_ = QDate::currentDate();
     QTime keptAt_; ///< of the last change in this session
 };
 

@@ -22,7 +22,7 @@ std::vector<Entry> menus() {
         {QT_TRANSLATE_NOOP("Menus", "&Edit"), {"edit."}},
         {QT_TRANSLATE_NOOP("Menus", "&Booking"), {"booking."}},
         {QT_TRANSLATE_NOOP("Menus", "&Design"), {"design."}},
-        {QT_TRANSLATE_NOOP("Menus", "&Garden"), {"garden.", "patch.", "plant.", "walk.", "shed.", "diary."}},
+        {QT_TRANSLATE_NOOP("Menus", "&Garden"), {"garden.", "shed.", "diary."}},
         {QT_TRANSLATE_NOOP("Menus", "&Papers"), {"paper."}},
         {QT_TRANSLATE_NOOP("Menus", "&View"), {"go.", "view."}},
         {QT_TRANSLATE_NOOP("Menus", "&Help"), {"help."}},
@@ -33,6 +33,7 @@ std::vector<Entry> menus() {
 
 void fillMenus(QMenuBar& bar, const Actions& actions) {
     bar.clear();
+    qDeleteAll(bar.findChildren<QMenu*>(QString(), Qt::FindDirectChildrenOnly));
     for (const auto& entry : menus()) {
         auto* menu = new QMenu(QCoreApplication::translate("Menus", entry.words), &bar);
         for (const auto& start : entry.starts) {

@@ -41,11 +41,18 @@ SeasonDoor::SeasonDoor(std::optional<Day> today, Opened opened, QWidget* window)
         return QFileDialog::getOpenFileName(window, title, proposed, kinds());
     };
     askSave = [window](const QString& title, const QString& proposed) {
-        return QFileDialog::getSaveFileName(window, title, proposed, kinds());
+        const QString path = QFileDialog::getSaveFileName(window, title, proposed, kinds(), nullptr,
+                                                          QFileDialog::DontConfirmOverwrite);
+        return path.isEmpty() || !QFileInfo(path).suffix().isEmpty() ? path : path + QStringLiteral(".withy");
     };
 }
 
+void SeasonDoor::turnDays(int days) {
+    if (today_) today_ = *today_ + days;
+}
+
 void SeasonDoor::open(const QString& path) {
+    if (isOpen && isOpen(path)) return; // our own lock would refuse it
     take(openSeason(path, usualBackupsFolder(), QDateTime::currentDateTimeUtc()), path);
 }
 
@@ -99,7 +106,8 @@ void SeasonDoor::askAndOpen() {
 }
 
 void SeasonDoor::saveCopy(const Workbench& bench) {
-    const auto path = askSave(tr("Keep a copy as"), bench.path());
+    const QFileInfo now(bench.path());
+    const auto path = askSave(tr("Keep a copy as"), freeName(now.path(), now.fileName()));
     if (path.isEmpty()) return;
     const auto trouble = bench.saveCopy(path);
     if (trouble.isEmpty())

@@ -37,9 +37,13 @@ public:
     void openDemo();
     void askAndOpen();
     void saveCopy(const Workbench& bench);
+    /// Midnight has passed.
+    void turnDays(int days);
 
     /// Where new seasons go; the documents of whoever is logged in unless a test says otherwise.
     QString newSeasons;
+    /// Shows the season of that path if it is open here already, and says so.
+    std::function<bool(const QString& path)> isOpen;
     AskFile askOpen;
     AskFile askSave;
 

@@ -77,7 +77,8 @@ Place* SeasonView::current() const {
 
 void SeasonView::showPlace(int index) {
     if (index < 0 || index >= placeCount()) return;
-    commitFocusedField(window());
+    if (index != stack_->currentIndex() && !commitFocusedField(this))
+        return rail_->setCurrent(stack_->currentIndex());
     stack_->setCurrentIndex(index);
     rail_->setCurrent(index);
     places_[static_cast<std::size_t>(index)]->enter();
@@ -85,6 +86,7 @@ void SeasonView::showPlace(int index) {
 }
 
 bool SeasonView::goTo(const model::Ref& ref) {
+    if (!commitFocusedField(this)) return false;
     for (int i = 0; i < placeCount(); ++i) {
         if (!places_[static_cast<std::size_t>(i)]->goTo(ref)) continue;
         stack_->setCurrentIndex(i);

@@ -144,8 +144,6 @@ void WelcomePage::addPlants(QBoxLayout* column) {
     column->addWidget(head);
     plant_ = field("first.plant", tr("Add a plant you grow"));
     plant_->setPlaceholderText(tr("type a name and press Enter; skip it if you like"));
-    auto* names = completer(catalogueNames(), plant_);
-    plant_->setCompleter(names);
     column->addWidget(plant_);
     grows_ = new QListWidget;
     grows_->setObjectName(QStringLiteral("first.grows"));
@@ -196,7 +194,6 @@ QWidget* WelcomePage::makeOther() {
 
 void WelcomePage::wire() {
     connect(near_, &QLineEdit::textChanged, this, &WelcomePage::usePlace); // as soon as it is one
-    connect(near_, &QLineEdit::editingFinished, this, [this] { usePlace(near_->text()); });
     connect(near_->completer(), qOverload<const QString&>(&QCompleter::activated), this,
             &WelcomePage::usePlace);
     for (auto* edit : {latitude_, longitude_}) {
@@ -210,9 +207,6 @@ void WelcomePage::wire() {
         });
     }
     connect(plant_, &QLineEdit::returnPressed, this, [this] { addPlant(plant_->text()); });
-    connect(plant_->completer(), qOverload<const QString&>(&QCompleter::activated), this,
-            &WelcomePage::addPlant,
-            Qt::QueuedConnection); // after the completer has written the name into the field
     connect(grows_, &QListWidget::itemActivated, this, [this](QListWidgetItem* item) {
         delete item;
         grows_->setVisible(grows_->count() > 0);
@@ -223,6 +217,8 @@ void WelcomePage::wire() {
 void WelcomePage::usePlace(const QString& words) {
     const auto* place = placeOf(words);
     if (!place) return;
+    const QSignalBlocker x(latitude_); // the light is drawn once, at the end
+    const QSignalBlocker y(longitude_);
     latitude_->setText(QStringLiteral("%1 %2")
                            .arg(std::abs(place->latitude))
                            .arg(place->latitude < 0 ? QLatin1Char('S') : QLatin1Char('N')));
@@ -251,12 +247,11 @@ void WelcomePage::showLight() {
 }
 
 void WelcomePage::addPlant(const QString& name) {
-    const auto known = catalogueNames();
-    const auto at = known.indexOf(
+    const auto at = names_.indexOf(
         QRegularExpression(QRegularExpression::anchoredPattern(QRegularExpression::escape(name.trimmed())),
                            QRegularExpression::CaseInsensitiveOption));
     if (at < 0) return;
-    if (grows_->findItems(known[at], Qt::MatchExactly).isEmpty()) grows_->addItem(known[at]);
+    if (grows_->findItems(names_[at], Qt::MatchExactly).isEmpty()) grows_->addItem(names_[at]);
     grows_->show();
     plant_->clear();
 }
@@ -289,6 +284,13 @@ void WelcomePage::check() {
 }
 
 void WelcomePage::begin() {
+    if (names_.isEmpty()) { // the catalogue is read when the page is first seen
+        names_ = catalogueNames();
+        plant_->setCompleter(completer(names_, plant_));
+        connect(plant_->completer(), qOverload<const QString&>(&QCompleter::activated), this,
+                &WelcomePage::addPlant,
+                Qt::QueuedConnection); // after the completer has written the name into the field
+    }
     place_->setFocus();
 }
 

@@ -54,6 +54,7 @@ private:
 
     QDate today_;
     FirstAnswers proposed_;
+    QStringList names_; ///< of the catalogue
     std::string zoneRule_;
     bool datesTyped_ = false;
     QBoxLayout* columns_;

@@ -3,6 +3,7 @@
 
 #include "ui/bookings/tabs/sheet_table.h"
 #include "ui/bookings/tabs/sheet_words.h"
+#include "ui/common/answer_phrases.h"
 #include "ui/paint/spacing.h"
 
 #include <QScrollArea>

@@ -33,8 +33,6 @@ public:
 
     [[nodiscard]] const Sheet& sheet() const { return sheet_; }
 
-    [[nodiscard]] bool isFolded() const { return folded_; }
-
     /// The figure in a row, by the row's key and the column; null when there is none.
     [[nodiscard]] FigureButton* figure(const QString& key, int column) const;
 

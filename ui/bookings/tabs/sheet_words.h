@@ -6,9 +6,6 @@
 
 namespace withy::ui {
 
-/// Places where a word that never ends may break, for names typed without a blank.
-QString breakable(const QString& words);
-std::vector<Phrase> phrasesOf(const Answer& saying);
 /// "Face dahlia, plum": the name strong, the rest plain. Words longer than a line may break.
 void setName(AnswerLabel& label, const SheetRow& row);
 

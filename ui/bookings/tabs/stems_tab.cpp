@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bookings/tabs/stems_tab.h"
 
-#include "ui/bookings/tabs/finding_rows.h"
 #include "ui/bookings/tabs/row_marks.h"
 #include "ui/bookings/tabs/sheet_table.h"
+#include "ui/common/finding_rows.h"
 #include "ui/logic/models/stem_rows.h"
 
 #include <QVBoxLayout>

@@ -159,15 +159,6 @@ Edit setStanding(const Season& season, Id<model::Booking> id, model::Standing st
     return put("booking.standing", b, {b.title, utf8(standingWords(b))});
 }
 
-Edit holdUntil(const Season& season, Id<model::Booking> id, Day day) {
-    const auto* old = season.bookings.find(id);
-    if (!old) return Edit("booking.standing");
-    model::Booking b = *old;
-    b.standing = model::Standing::held;
-    b.heldUntil = day;
-    return put("booking.standing", b, {b.title, utf8(standingWords(b))});
-}
-
 Edit addPieces(const Season& season, Id<model::Booking> booking, Id<model::Design> design,
                std::int64_t pieces, Id<model::Line>& made, std::optional<OnTables> on) {
     model::Line line;
@@ -193,19 +184,6 @@ Edit setSparePieces(const Season& season, Id<model::Line> id, std::int64_t piece
 
 Edit setLineDrop(const Season& season, Id<model::Line> id, std::optional<Id<model::Drop>> drop) {
     return changeLine(season, id, "line.drop", {}, [&](model::Line& l) { l.drop = drop; });
-}
-
-std::optional<Edit> setUnitPrice(const Season& season, Id<model::Line> id, const std::string& typed) {
-    std::optional<Money> price;
-    if (!typed.empty()) {
-        price = parseAmount(typed, minorDigits(season.theSettings().currency).value_or(2));
-        if (!price) return std::nullopt;
-    }
-    return changeLine(season, id, "line.price", {}, [&](model::Line& l) { l.unitPrice = price; });
-}
-
-Edit setLineNote(const Season& season, Id<model::Line> id, const std::string& note) {
-    return changeLine(season, id, "line.note", {}, [&](model::Line& l) { l.note = note; });
 }
 
 Edit setPlacement(const Season& season, Id<model::Line> line, Id<model::VenueTable> table,

@@ -28,7 +28,6 @@ Edit renameBooking(const Season& season, Id<model::Booking> id, const std::strin
 /// Held needs a day until when: a week from `today` (or from now to the event) where none is there.
 Edit setStanding(const Season& season, Id<model::Booking> id, model::Standing standing,
                  std::optional<Day> today);
-Edit holdUntil(const Season& season, Id<model::Booking> id, Day day);
 
 /// So many on each table of this row.
 struct OnTables {
@@ -41,9 +40,6 @@ Edit addPieces(const Season& season, Id<model::Booking> booking, Id<model::Desig
                std::int64_t pieces, Id<model::Line>& made, std::optional<OnTables> on = std::nullopt);
 Edit setSparePieces(const Season& season, Id<model::Line> line, std::int64_t pieces);
 Edit setLineDrop(const Season& season, Id<model::Line> line, std::optional<Id<model::Drop>> drop);
-/// The amount as typed; nothing when it is no amount. Blank: the design's own price.
-std::optional<Edit> setUnitPrice(const Season& season, Id<model::Line> line, const std::string& typed);
-Edit setLineNote(const Season& season, Id<model::Line> line, const std::string& note);
 /// So many of the line's pieces on each table of this row; nought takes them off.
 Edit setPlacement(const Season& season, Id<model::Line> line, Id<model::VenueTable> table,
                   std::int64_t perTable);

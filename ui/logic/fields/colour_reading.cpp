@@ -54,8 +54,4 @@ std::optional<Colour> readColour(const QString& typed) {
     return Colour::parse(QColor(keyword).name().toStdString());
 }
 
-QStringList tradeColourNames() {
-    return tradeColours().keys();
-}
-
 } // namespace withy::ui

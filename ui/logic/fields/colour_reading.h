@@ -14,7 +14,4 @@ namespace withy::ui {
 /// trade's words below.
 std::optional<Colour> readColour(const QString& typed);
 
-/// The words readColour knows beside the SVG keywords, in order.
-QStringList tradeColourNames();
-
 } // namespace withy::ui

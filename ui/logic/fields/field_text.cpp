@@ -33,12 +33,6 @@ QString timeText(const std::string& iso) {
     return time ? withYear(time->day) + QStringLiteral(", ") + clock(*time) : text(iso);
 }
 
-QString clockText(std::int64_t minute) {
-    return QStringLiteral("%1:%2")
-        .arg(minute / 60, 2, 10, QLatin1Char('0'))
-        .arg(minute % 60, 2, 10, QLatin1Char('0'));
-}
-
 /// `x` with at most so many decimals, without noughts at the end.
 QString rounded(double x, int decimals) {
     const double scale = std::pow(10.0, decimals);
@@ -62,7 +56,7 @@ QString numberText(const Season& season, TableKind kind, const FieldInfo& field,
     case FieldKind::reference:
         return n == 0 ? QString() : recordWords(season, field.refersTo, n);
     default:
-        if (field.unit == "minute of the day") return clockText(n);
+        if (field.unit == "minute of the day") return clockOf(static_cast<int>(n));
         return figureText(season, kind, field, static_cast<double>(n));
     }
 }

@@ -63,7 +63,6 @@ public:
     [[nodiscard]] model::Value valueAt(const QModelIndex& index) const;
 
     void setParentId(std::optional<std::int64_t> id); ///< no rows when there is none
-    void setFilter(std::function<bool(const model::Season&, std::int64_t)> filter);
     /// Only rows in which every word occurs in a shown cell, whatever its case.
     void setFind(const QString& words);
     void sortBy(const std::string& field, bool newestFirst);

@@ -199,11 +199,6 @@ void RecordTableModel::setParentId(std::optional<std::int64_t> id) {
     endResetModel();
 }
 
-void RecordTableModel::setFilter(std::function<bool(const model::Season&, std::int64_t)> filter) {
-    spec_.filter = std::move(filter);
-    goTo(wantedRows());
-}
-
 void RecordTableModel::setFind(const QString& words) {
     find_ = words.toCaseFolded().split(QLatin1Char(' '), Qt::SkipEmptyParts);
     goTo(wantedRows());

@@ -20,10 +20,7 @@ struct Week {
 };
 
 QString hourWords(double hours) {
-    const int minutes = std::clamp(static_cast<int>(std::lround(hours * 60)), 0, 24 * 60);
-    return QStringLiteral("%1:%2")
-        .arg(minutes / 60, 2, 10, QLatin1Char('0'))
-        .arg(minutes % 60, 2, 10, QLatin1Char('0'));
+    return clockOf(static_cast<int>(std::lround(hours * 60)));
 }
 
 QString timeWords(const WeekStep& step) {

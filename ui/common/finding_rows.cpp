@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/bookings/tabs/finding_rows.h"
+#include "ui/common/finding_rows.h"
 
 #include "ui/bookings/tabs/flow_row.h"
-#include "ui/bookings/tabs/sheet_words.h"
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
 #include "ui/logic/edits/finding_edits.h"
