@@ -19,12 +19,12 @@ int main(int argc, char** argv) {
     const bool demo = words.removeAll(QStringLiteral("--demo")) > 0;
     const QDate now = QDate::currentDate();
     withy::ui::MainWindow window(withy::Day::fromYmd(now.year(), now.month(), now.day()));
-    window.show();
     if (demo)
         window.door().openDemo();
     else if (!words.isEmpty())
         window.door().open(words.front());
     else
         window.openLast();
+    window.show();
     return QApplication::exec();
 }

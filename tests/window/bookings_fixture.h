@@ -31,6 +31,8 @@ protected:
         place_ = new BookingsPlace(*bench_);
         rows->addWidget(place_);
         place_->addActions(*actions_);
+        while (place_->makeNext()) {
+        }
         QObject::connect(place_, &Place::refused, host_.get(), [this](const QString& s) { refused_ = s; });
         QObject::connect(place_, &Place::said, host_.get(), [this](const QString& s) { said_ = s; });
         host_->resize(size);

@@ -43,6 +43,8 @@ protected:
         column->setContentsMargins(0, 0, 0, 0);
         column->addWidget(place_.get());
         place_->addActions(*actions_);
+        while (place_->makeNext()) {
+        }
         QObject::connect(place_.get(), &Place::refused, bare_.get(), [this](const QString& s) {
             if (!s.isEmpty()) refused_ = s;
         });

@@ -54,6 +54,7 @@ protected:
         window_ = std::make_unique<MainWindow>(today);
         window_->show();
         window_->showSeason(std::make_unique<Workbench>(std::move(file), today));
+        window_->view()->makeAll();
         window_->bench().waitForPlan();
         QApplication::setActiveWindow(window_.get());
         ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bookings/booking_page.h"
 
-#include "ui/bookings/brief_tab.h"
 #include "ui/bookings/moved_line.h"
-#include "ui/bookings/pieces_tab.h"
 #include "ui/bookings/title_edit.h"
 #include "ui/common/field_edit.h"
 #include "ui/common/segments.h"
@@ -124,25 +122,51 @@ QWidget* BookingPage::makeEmpty() {
 
 void BookingPage::makeTabs() {
     stack_ = new QStackedWidget;
-    tabs_ = {{"brief", tr("Brief"), new BriefTab(bench_)}, {"pieces", tr("Pieces"), new PiecesTab(bench_)}};
-    for (const auto& entry : tabs_)
-        stack_->addWidget(scrolled(entry.tab));
-    for (const auto& entry : makeBookingTabs(bench_, this)) {
-        tabs_.push_back(entry);
-        stack_->addWidget(entry.tab); // scrolls by itself
-    }
+    tabs_ = bookingTabs(bench_);
     QStringList words;
     for (const auto& entry : tabs_) {
         words << entry.words;
-        connect(entry.tab, &BookingTab::wanted, this,
-                [this, id = QString::fromLatin1(entry.id)] { showTab(id); });
-        connect(entry.tab, &BookingTab::refused, this, &BookingPage::refused);
-        connect(entry.tab, &BookingTab::said, this, &BookingPage::said);
-        connect(entry.tab, &BookingTab::leadTo, this, &BookingPage::leadTo);
+        stack_->addWidget(new QWidget);
     }
     shown_.resize(tabs_.size());
     segments_ = new Segments(tr("Part of the booking"), words, Segments::Look::tabs);
     segments_->setObjectName(QStringLiteral("booking.tabs"));
+}
+
+BookingTab& BookingPage::tab(int index) {
+    auto& entry = tabs_[static_cast<std::size_t>(index)];
+    if (entry.tab) return *entry.tab;
+    entry.tab = entry.make();
+    const bool wasCurrent = currentTab() == index;
+    auto* blank = stack_->widget(index);
+    stack_->insertWidget(index,
+                         entry.tab->scrollsItself() ? entry.tab : static_cast<QWidget*>(scrolled(entry.tab)));
+    if (wasCurrent) stack_->setCurrentIndex(index);
+    delete blank;
+    connect(entry.tab, &BookingTab::wanted, this, [this, index] {
+        Q_EMIT wanted();
+        showTab(index);
+    });
+    connect(entry.tab, &BookingTab::refused, this, &BookingPage::refused);
+    connect(entry.tab, &BookingTab::said, this, &BookingPage::said);
+    connect(entry.tab, &BookingTab::leadTo, this, &BookingPage::leadTo);
+    if (actions_) entry.tab->addActions(*actions_);
+    return *entry.tab;
+}
+
+bool BookingPage::makeNextTab() {
+    for (int i = 0; i < tabCount(); ++i) {
+        if (tabs_[static_cast<std::size_t>(i)].tab) continue;
+        tab(i);
+        return true;
+    }
+    return false;
+}
+
+void BookingPage::addTabActions(Actions& actions) {
+    actions_ = &actions;
+    for (const auto& entry : tabs_)
+        if (entry.tab) entry.tab->addActions(actions);
 }
 
 void BookingPage::setMenu(QMenu* more) {
@@ -233,7 +257,7 @@ void BookingPage::showCurrentTab() {
     const auto at = static_cast<std::size_t>(currentTab());
     if (at >= tabs_.size() || (shown_[at] == id_ && id_)) return;
     shown_[at] = id_;
-    tabs_[at].tab->show(id_);
+    tab(currentTab()).show(id_);
 }
 
 void BookingPage::editTitle() {
@@ -242,8 +266,7 @@ void BookingPage::editTitle() {
 }
 
 void BookingPage::enter() {
-    if (const auto at = static_cast<std::size_t>(currentTab()); id_ && at < tabs_.size())
-        tabs_[at].tab->enter();
+    if (id_) tab(currentTab()).enter();
 }
 
 } // namespace withy::ui

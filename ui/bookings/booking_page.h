@@ -42,18 +42,24 @@ public:
     /// What the "More" button offers, and what stands in the page while nothing is booked.
     void setMenu(QMenu* more);
     void enter();
+    /// Makes one tab that nobody has looked at yet; false when all are made.
+    bool makeNextTab();
+    void addTabActions(Actions& actions);
 
 Q_SIGNALS:
     void refused(const QString& sentence);
     void said(const QString& sentence);
     void leadTo(const withy::model::Ref& ref);
     void newAsked();
+    /// One of the commands of a tab was given: please show the page.
+    void wanted();
     void demoAsked();
 
 private:
     QWidget* makeHead();
     QWidget* makeEmpty();
     void makeTabs();
+    BookingTab& tab(int index); ///< made by now
     void refresh();
     void rename(const QString& title);
     void fillStandings(QMenu* menu);
@@ -74,6 +80,7 @@ private:
     Segments* segments_ = nullptr;
     MovedLine* moved_ = nullptr;
     QStackedWidget* stack_ = nullptr;
+    Actions* actions_ = nullptr;
 };
 
 } // namespace withy::ui

@@ -29,6 +29,9 @@ public:
     /// Where the keyboard begins when the tab is chosen.
     virtual void enter() { setFocus(); }
 
+    /// Whether it brings a scrolled area of its own.
+    [[nodiscard]] virtual bool scrollsItself() const { return true; }
+
     /// Its commands, with stable ids; called once.
     virtual void addActions(Actions&) {}
 

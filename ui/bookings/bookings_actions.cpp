@@ -54,8 +54,7 @@ void BookingsPlace::addTabActions(Actions& actions) {
         });
         ++i;
     }
-    for (const auto& entry : page_->tabs())
-        entry.tab->addActions(actions);
+    page_->addTabActions(actions);
     actions.add({"booking.tab.next", tr("Next part of the booking"), Qt::CTRL | Qt::Key_PageDown},
                 [this] { page_->stepTab(1); });
     actions.add({"booking.tab.previous", tr("Previous part of the booking"), Qt::CTRL | Qt::Key_PageUp},

@@ -45,8 +45,7 @@ BookingsPlace::BookingsPlace(Workbench& bench, QWidget* parent)
     });
     connect(page_, &BookingPage::newAsked, this, &BookingsPlace::newBooking);
     connect(page_, &BookingPage::demoAsked, this, &BookingsPlace::openDemo);
-    for (const auto& entry : page_->tabs())
-        connect(entry.tab, &BookingTab::wanted, this, &BookingsPlace::comeForward);
+    connect(page_, &BookingPage::wanted, this, &BookingsPlace::comeForward);
     connect(page_, &BookingPage::refused, this, &Place::refused);
     connect(page_, &BookingPage::said, this, &Place::said);
     connect(page_, &BookingPage::leadTo, this, [this](const model::Ref& ref) {
@@ -173,6 +172,10 @@ void BookingsPlace::enter() {
         setFocus();
     else
         list_->enter();
+}
+
+bool BookingsPlace::makeNext() {
+    return page_->makeNextTab();
 }
 
 void BookingsPlace::arrange() {

@@ -26,6 +26,9 @@ public:
     explicit BriefTab(Workbench& bench, QWidget* parent = nullptr);
 
     void show(std::optional<Id<model::Booking>> id) override;
+
+    [[nodiscard]] bool scrollsItself() const override { return false; }
+
     void enter() override;
     void addActions(Actions& actions) override;
 

@@ -23,6 +23,9 @@ public:
     explicit PiecesTab(Workbench& bench, QWidget* parent = nullptr);
 
     void show(std::optional<Id<model::Booking>> id) override;
+
+    [[nodiscard]] bool scrollsItself() const override { return false; }
+
     void enter() override;
 
 protected:

@@ -5,18 +5,20 @@
 
 #include <QString>
 
+#include <functional>
 #include <vector>
 
 namespace withy::ui {
 
-/// One tab of a booking's page, after Brief and Pieces.
+/// One tab of a booking's page.
 struct TabEntry {
-    const char* id; ///< for object names and for leading to it: "stems"
-    QString words;  ///< on the tab: "Stems"
-    BookingTab* tab = nullptr;
+    const char* id;                    ///< for object names and for leading to it: "stems"
+    QString words;                     ///< on the tab: "Stems"
+    std::function<BookingTab*()> make; ///< called once, when the tab is first wanted
+    BookingTab* tab = nullptr;         ///< null: not yet
 };
 
-/// Stems, Run-up, Kit, Money, Papers: in the order they are shown.
-std::vector<TabEntry> makeBookingTabs(Workbench& bench, QWidget* parent);
+/// In the order they are shown.
+std::vector<TabEntry> bookingTabs(Workbench& bench);
 
 } // namespace withy::ui

@@ -19,6 +19,8 @@ public:
 
     void enter() override { pages_->enter(); }
 
+    bool makeNext() override { return pages_->makeNext(); }
+
 protected:
     /// `id` names its objects, its actions and its page of the guide: "garden".
     PagedPlace(Workbench& bench, const char* id, const QString& title,

@@ -5,10 +5,13 @@
 #include "ui/paint/type.h"
 
 #include <QApplication>
+#include <QEvent>
 #include <QFile>
 #include <QPalette>
+#include <QPointer>
 #include <QStyle>
 #include <QStyleFactory>
+#include <QWidget>
 
 #include <array>
 #include <utility>
@@ -45,6 +48,44 @@ QPalette qtPalette(const Palette& p) {
     q.setColor(QPalette::Dark, p.of(Role::edge));
     q.setColor(QPalette::Shadow, p.of(Role::edge));
     return q;
+}
+
+/// Gives every window the style sheet as it is shown. It is not the application's: under a sheet of that,
+/// Qt styles a whole subtree anew each time a part of a page is put into another, before any is seen.
+class Dresser : public QObject {
+public:
+    explicit Dresser(QCoreApplication& app) : QObject(&app) { app.installEventFilter(this); }
+
+    void setSheet(const QString& sheet) {
+        sheet_ = sheet;
+        for (auto* window : QApplication::topLevelWidgets())
+            if (isDressed(*window)) window->setStyleSheet(sheet_);
+    }
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override {
+        if (event->type() == QEvent::Show && watched->isWidgetType()) {
+            auto* window = static_cast<QWidget*>(watched);
+            if (window->isWindow() && !window->parentWidget() && !isDressed(*window)) {
+                window->setProperty(dressed, true);
+                window->setStyleSheet(sheet_);
+            }
+        }
+        return false;
+    }
+
+private:
+    static constexpr auto dressed = "dressed";
+
+    static bool isDressed(const QWidget& window) { return window.property(dressed).toBool(); }
+
+    QString sheet_;
+};
+
+Dresser& dresser(QApplication& app) {
+    static QPointer<Dresser> one;
+    if (!one) one = new Dresser(app);
+    return *one;
 }
 
 } // namespace
@@ -108,7 +149,7 @@ void applyStyle(QApplication& app, Theme theme, double points) {
         QApplication::setStyle(QStyleFactory::create(QStringLiteral("fusion")));
     QApplication::setPalette(qtPalette(current()));
     QApplication::setFont(typeFont(TypeRole::text));
-    app.setStyleSheet(styleSheetFor(current()));
+    dresser(app).setSheet(styleSheetFor(current()));
 }
 
 } // namespace withy::ui

@@ -13,6 +13,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cstring>
 
 namespace withy::ui {
@@ -40,6 +41,14 @@ public:
     }
 };
 
+void replaceIn(QStackedWidget& stack, int index, QWidget* with) {
+    const bool wasCurrent = stack.currentIndex() == index;
+    auto* blank = stack.widget(index);
+    stack.insertWidget(index, with);
+    if (wasCurrent) stack.setCurrentIndex(index);
+    delete blank;
+}
+
 } // namespace
 
 SubPages::SubPages(const char* place, const QString& title, const std::vector<Named>& pages, QWidget* parent)
@@ -51,7 +60,8 @@ SubPages::SubPages(const char* place, const QString& title, const std::vector<Na
     , answer_(new AnswerLabel)
     , segments_(new Segments(tr("Page of %1").arg(title), wordsOf(pages), Segments::Look::tabs))
     , list_(new QComboBox)
-    , stack_(new SnugStack) {
+    , stack_(new SnugStack)
+    , made_(pages.size()) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(pageMargin(), grid(2), pageMargin(), grid(2));
     column->setSpacing(grid(1));
@@ -73,34 +83,52 @@ SubPages::SubPages(const char* place, const QString& title, const std::vector<Na
     column->addWidget(list_, 0, Qt::AlignLeft);
     column->addWidget(new Rule(Rule::Kind::hair));
     column->addWidget(stack_, 1);
-    for (int i = 0; i < static_cast<int>(pages_.size()); ++i)
-        wire(i);
+    for (std::size_t i = 0; i < pages_.size(); ++i) {
+        stack_->addWidget(new QWidget);
+        tools_->addWidget(new QWidget);
+    }
     connect(segments_, &Segments::chosen, this, &SubPages::choose);
     connect(list_, &QComboBox::activated, this, &SubPages::choose);
-    choose(0);
+    turnTo(0);
     layHead();
 }
 
-void SubPages::wire(int index) {
+SubPage& SubPages::at(int index) {
+    auto& made = made_[static_cast<std::size_t>(index)];
+    if (made) return *made;
+    made = pages_[static_cast<std::size_t>(index)].make();
+    wire(index, *made);
+    if (actions_) made->addActions(*actions_);
+    return *made;
+}
+
+bool SubPages::makeNext() {
+    const auto missing = std::find(made_.begin(), made_.end(), nullptr);
+    if (missing == made_.end()) return false;
+    at(static_cast<int>(missing - made_.begin()));
+    return true;
+}
+
+void SubPages::wire(int index, SubPage& page) {
     const auto& named = pages_[static_cast<std::size_t>(index)];
-    auto* page = named.page;
-    page->setObjectName(place_ + QLatin1Char('.') + QString::fromLatin1(named.id));
-    page->setAccessibleName(named.words);
-    stack_->addWidget(page);
-    tools_->addWidget(page->tools() ? page->tools() : new QWidget);
-    connect(page, &SubPage::refused, this, &SubPages::refused);
-    connect(page, &SubPage::said, this, &SubPages::said);
-    connect(page, &SubPage::leadTo, this, &SubPages::leadTo);
-    connect(page, &SubPage::wanted, this, [this, index] {
+    page.setObjectName(place_ + QLatin1Char('.') + QString::fromLatin1(named.id));
+    page.setAccessibleName(named.words);
+    replaceIn(*stack_, index, &page);
+    if (page.tools()) replaceIn(*tools_, index, page.tools());
+    connect(&page, &SubPage::refused, this, &SubPages::refused);
+    connect(&page, &SubPage::said, this, &SubPages::said);
+    connect(&page, &SubPage::leadTo, this, &SubPages::leadTo);
+    connect(&page, &SubPage::wanted, this, [this, index] {
         Q_EMIT wanted();
         show(index);
     });
-    connect(page, &SubPage::answerChanged, this, [this, index] {
+    connect(&page, &SubPage::answerChanged, this, [this, index] {
         if (index == current()) showAnswer();
     });
 }
 
 void SubPages::addActions(Actions& actions) {
+    actions_ = &actions;
     for (int i = 0; i < static_cast<int>(pages_.size()); ++i) {
         const auto& named = pages_[static_cast<std::size_t>(i)];
         const auto id = QStringLiteral("page.%1.%2").arg(place_, QString::fromLatin1(named.id)).toLatin1();
@@ -109,13 +137,13 @@ void SubPages::addActions(Actions& actions) {
             show(i);
             enter();
         });
-        named.page->addActions(actions);
+        if (auto* made = made_[static_cast<std::size_t>(i)]) made->addActions(actions);
     }
 }
 
 bool SubPages::goTo(const model::Ref& ref) {
     for (int i = 0; i < static_cast<int>(pages_.size()); ++i) {
-        if (!pages_[static_cast<std::size_t>(i)].page->goTo(ref)) continue;
+        if (!at(i).goTo(ref)) continue;
         show(i);
         return true;
     }
@@ -123,7 +151,7 @@ bool SubPages::goTo(const model::Ref& ref) {
 }
 
 void SubPages::enter() {
-    pages_[static_cast<std::size_t>(current())].page->enter();
+    at(current()).enter();
 }
 
 void SubPages::show(int page) {
@@ -139,33 +167,32 @@ void SubPages::show(const char* id) {
 }
 
 void SubPages::choose(int page) {
-    if (page != current() && !pages_[static_cast<std::size_t>(current())].page->commit()) {
+    const auto* now = made_[static_cast<std::size_t>(current())];
+    if (page != current() && now && !at(current()).commit()) {
         segments_->setCurrent(current()); // what was typed is not lost: the page stays until it is mended
         list_->setCurrentIndex(current());
         return;
     }
+    at(page);
+    turnTo(page);
+    showAnswer();
+}
+
+void SubPages::turnTo(int page) {
     stack_->setCurrentIndex(page);
     tools_->setCurrentIndex(page);
     tools_->updateGeometry();
     segments_->setCurrent(page);
     const QSignalBlocker quiet(list_);
     list_->setCurrentIndex(page);
-    showAnswer();
 }
 
 int SubPages::current() const {
     return std::max(0, stack_->currentIndex());
 }
 
-SubPage* SubPages::page(const char* id) const {
-    for (const auto& p : pages_) {
-        if (std::strcmp(p.id, id) == 0) return p.page;
-    }
-    return nullptr;
-}
-
 void SubPages::showAnswer() {
-    answer_->setPhrases(phrasesOf(pages_[static_cast<std::size_t>(current())].page->answer()));
+    answer_->setPhrases(phrasesOf(at(current()).answer()));
 }
 
 void SubPages::layHead() {

@@ -3,6 +3,7 @@
 
 #include "ui/common/sub_page.h"
 
+#include <functional>
 #include <vector>
 
 class QBoxLayout;
@@ -24,7 +25,7 @@ public:
     struct Named {
         const char* id; ///< "patches": stable, for object names and the action finder
         QString words;
-        SubPage* page;
+        std::function<SubPage*()> make; ///< called once, when the page is first wanted
     };
 
     /// `place` is the stable word its object names begin with: "garden".
@@ -39,7 +40,8 @@ public:
     void show(const char* id);
     using QWidget::show;
     [[nodiscard]] int current() const;
-    [[nodiscard]] SubPage* page(const char* id) const;
+    /// Makes one page that nobody has asked for yet; false when all are made.
+    bool makeNext();
 
 Q_SIGNALS:
     void refused(const QString& sentence);
@@ -55,7 +57,9 @@ protected:
 
 private:
     void layHead();
-    void wire(int index);
+    SubPage& at(int index); ///< made by now
+    void wire(int index, SubPage& page);
+    void turnTo(int page);
     void choose(int page);
     void showAnswer();
 
@@ -67,6 +71,8 @@ private:
     Segments* segments_;
     QComboBox* list_;
     QStackedWidget* stack_;
+    std::vector<SubPage*> made_; ///< by page; null: not yet
+    Actions* actions_ = nullptr;
 };
 
 } // namespace withy::ui

@@ -25,11 +25,9 @@ DesignsPlace::DesignsPlace(Workbench& bench, QWidget* parent)
     : Place(bench, parent)
     , erase_(new EraseBar(bench))
     , pages_(new QStackedWidget)
-    , wall_(new WallPage(bench))
-    , editor_(new DesignEditor(bench)) {
+    , wall_(new WallPage(bench)) {
     setObjectName(QStringLiteral("designs"));
     pages_->addWidget(wall_);
-    pages_->addWidget(editor_);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -39,6 +37,17 @@ DesignsPlace::DesignsPlace(Workbench& bench, QWidget* parent)
     connect(wall_, &WallPage::openAsked, this, [this, id](qint64 d) { open(id(d)); });
     connect(wall_, &WallPage::useAsked, this, [this, id](qint64 d) { use(id(d)); });
     connect(wall_, &WallPage::newAsked, this, &DesignsPlace::newDesign);
+    connect(erase_, &EraseBar::erased, this,
+            [this](const QString& name) { Q_EMIT said(takenOutWords(name)); });
+    connect(erase_, &EraseBar::left, this, &DesignsPlace::enter);
+    connect(&bench_, &Workbench::changed, this, &DesignsPlace::afterChange);
+}
+
+DesignEditor& DesignsPlace::editor() {
+    if (editor_) return *editor_;
+    editor_ = new DesignEditor(bench_);
+    pages_->addWidget(editor_);
+    const auto id = [](qint64 value) { return Id<model::Design>(value); };
     connect(editor_, &DesignEditor::backAsked, this, &DesignsPlace::back);
     connect(editor_, &DesignEditor::useAsked, this, [this, id](qint64 d) { use(id(d)); });
     connect(editor_, &DesignEditor::copyAsked, this, [this, id](qint64 d) { duplicate(id(d)); });
@@ -47,10 +56,13 @@ DesignsPlace::DesignsPlace(Workbench& bench, QWidget* parent)
     connect(editor_, &DesignEditor::leadTo, this, [this](const model::Ref& ref) {
         if (!goTo(ref)) Q_EMIT leadTo(ref);
     });
-    connect(erase_, &EraseBar::erased, this,
-            [this](const QString& name) { Q_EMIT said(takenOutWords(name)); });
-    connect(erase_, &EraseBar::left, this, &DesignsPlace::enter);
-    connect(&bench_, &Workbench::changed, this, &DesignsPlace::afterChange);
+    return *editor_;
+}
+
+bool DesignsPlace::makeNext() {
+    const bool missing = !editor_;
+    editor();
+    return missing;
 }
 
 std::optional<Id<model::Design>> DesignsPlace::chosen() const {
@@ -58,7 +70,7 @@ std::optional<Id<model::Design>> DesignsPlace::chosen() const {
 }
 
 bool DesignsPlace::atTheBench() const {
-    return pages_->currentWidget() == editor_;
+    return editor_ && pages_->currentWidget() == editor_;
 }
 
 void DesignsPlace::enter() {
@@ -81,7 +93,7 @@ void DesignsPlace::open(Id<model::Design> design) {
     if (!bench_.season().designs.find(design)) return;
     if (atTheBench() && editor_->design() != design && !editor_->commit()) return;
     wall_->choose(design);
-    editor_->showDesign(design);
+    editor().showDesign(design);
     pages_->setCurrentWidget(editor_);
     editor_->setFocus();
 }
@@ -105,7 +117,7 @@ void DesignsPlace::newDesign(QWidget* at) {
 void DesignsPlace::showNew(Id<model::Design> design) {
     if (!isVisible()) Q_EMIT leadTo({TableKind::designs, design.value});
     open(design);
-    editor_->editName();
+    editor().editName();
 }
 
 void DesignsPlace::use(Id<model::Design> design) {
@@ -139,7 +151,7 @@ bool DesignsPlace::goTo(const model::Ref& ref) {
     case TableKind::slots:
         if (const auto* slot = s.slots.find(Id<model::Slot>(ref.id))) {
             open(slot->design);
-            editor_->openSlot(slot->id);
+            editor().openSlot(slot->id);
             return true;
         }
         return false;

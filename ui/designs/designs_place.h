@@ -24,6 +24,7 @@ public:
     [[nodiscard]] QString helpPage() const override { return QStringLiteral("designs"); }
 
     void enter() override;
+    bool makeNext() override;
 
     /// On the wall or at the bench.
     [[nodiscard]] std::optional<Id<model::Design>> chosen() const;
@@ -38,13 +39,14 @@ public:
     void erase(Id<model::Design> design);
 
 private:
+    DesignEditor& editor();
     void afterChange();
     void showNew(Id<model::Design> design);
 
     EraseBar* erase_;
     QStackedWidget* pages_;
     WallPage* wall_;
-    DesignEditor* editor_;
+    DesignEditor* editor_ = nullptr; ///< made when first wanted
 };
 
 } // namespace withy::ui

@@ -8,13 +8,13 @@ namespace withy::ui {
 
 DiaryPlace::DiaryPlace(Workbench& bench, QWidget* parent)
     : PagedPlace(bench, "diary", tr("Diary"),
-                 {{"week", tr("Week"), new WeekPage(bench)},
-                  {"busy", tr("Busy hours"), busyPage(bench)},
-                  {"helpers", tr("Helpers"), helpersPage(bench)},
-                  {"rounds", tr("Rounds"), roundsPage(bench)},
-                  {"made", tr("Made"), madePage(bench)},
-                  {"returns", tr("Returns"), returnsPage(bench)},
-                  {"notes", tr("Job notes"), notesPage(bench)}},
+                 {{"week", tr("Week"), [&bench] { return new WeekPage(bench); }},
+                  {"busy", tr("Busy hours"), [&bench] { return busyPage(bench); }},
+                  {"helpers", tr("Helpers"), [&bench] { return helpersPage(bench); }},
+                  {"rounds", tr("Rounds"), [&bench] { return roundsPage(bench); }},
+                  {"made", tr("Made"), [&bench] { return madePage(bench); }},
+                  {"returns", tr("Returns"), [&bench] { return returnsPage(bench); }},
+                  {"notes", tr("Job notes"), [&bench] { return notesPage(bench); }}},
                  parent) {}
 
 } // namespace withy::ui

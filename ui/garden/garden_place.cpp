@@ -11,12 +11,12 @@ namespace withy::ui {
 
 GardenPlace::GardenPlace(Workbench& bench, QWidget* parent)
     : PagedPlace(bench, "garden", tr("Garden"),
-                 {{"patches", tr("Patches"), new PatchesPage(bench)},
-                  {"plants", tr("Plants"), new PlantsPage(bench)},
-                  {"walks", tr("Walks"), new WalksPage(bench)},
-                  {"weather", tr("Weather"), new WeatherPage(bench)},
-                  {"past_blooms", tr("Past blooms"), pastBloomsPage(bench)},
-                  {"stock", tr("In the store"), stockPage(bench)}},
+                 {{"patches", tr("Patches"), [&bench] { return new PatchesPage(bench); }},
+                  {"plants", tr("Plants"), [&bench] { return new PlantsPage(bench); }},
+                  {"walks", tr("Walks"), [&bench] { return new WalksPage(bench); }},
+                  {"weather", tr("Weather"), [&bench] { return new WeatherPage(bench); }},
+                  {"past_blooms", tr("Past blooms"), [&bench] { return pastBloomsPage(bench); }},
+                  {"stock", tr("In the store"), [&bench] { return stockPage(bench); }}},
                  parent) {}
 
 } // namespace withy::ui

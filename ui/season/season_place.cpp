@@ -13,19 +13,24 @@ namespace withy::ui {
 
 SeasonPlace::SeasonPlace(Workbench& bench, QWidget* parent)
     : PagedPlace(bench, "season", tr("Season"),
-                 {{"orders", tr("Orders"), new OrdersPage(bench)},
-                  {"settings", tr("Settings"), new SettingsPage(bench)},
-                  {"months", tr("Usual months"), normalsPage(bench)},
-                  {"rates", tr("Times of work"), ratesPage(bench)},
-                  {"backups", tr("Backups"), new BackupsPage(bench)},
-                  {"papers", tr("On paper"), new PapersPage(bench)},
-                  {"tables", tr("In and out"), new TablesPage(bench)},
-                  {"accepted", tr("Kept quiet"), new AcceptedPage(bench)}},
-                 parent) {
-    connect(static_cast<BackupsPage*>(pages().page("backups")), &BackupsPage::restoreWanted, this,
-            &SeasonPlace::restoreWanted);
-    connect(static_cast<OrdersPage*>(pages().page("orders")), &OrdersPage::paperWanted, this,
-            [this] { pages().show("papers"); });
-}
+                 {{"orders", tr("Orders"),
+                   [this, &bench] {
+                       auto* page = new OrdersPage(bench);
+                       connect(page, &OrdersPage::paperWanted, this, [this] { pages().show("papers"); });
+                       return page;
+                   }},
+                  {"settings", tr("Settings"), [&bench] { return new SettingsPage(bench); }},
+                  {"months", tr("Usual months"), [&bench] { return normalsPage(bench); }},
+                  {"rates", tr("Times of work"), [&bench] { return ratesPage(bench); }},
+                  {"backups", tr("Backups"),
+                   [this, &bench] {
+                       auto* page = new BackupsPage(bench);
+                       connect(page, &BackupsPage::restoreWanted, this, &SeasonPlace::restoreWanted);
+                       return page;
+                   }},
+                  {"papers", tr("On paper"), [&bench] { return new PapersPage(bench); }},
+                  {"tables", tr("In and out"), [&bench] { return new TablesPage(bench); }},
+                  {"accepted", tr("Kept quiet"), [&bench] { return new AcceptedPage(bench); }}},
+                 parent) {}
 
 } // namespace withy::ui

@@ -9,12 +9,12 @@ namespace withy::ui {
 
 ShedPlace::ShedPlace(Workbench& bench, QWidget* parent)
     : PagedPlace(bench, "shed", tr("Shed"),
-                 {{"containers", tr("Containers"), new ContainersPage(bench)},
-                  {"ribbons", tr("Ribbons"), ribbonsPage(bench)},
-                  {"mixes", tr("Ribbon mixes"), ribbonMixesPage(bench)},
-                  {"sundries", tr("Sundries"), sundriesPage(bench)},
-                  {"holders", tr("Trays and buckets"), holdersPage(bench)},
-                  {"vehicles", tr("Vehicles"), vehiclesPage(bench)}},
+                 {{"containers", tr("Containers"), [&bench] { return new ContainersPage(bench); }},
+                  {"ribbons", tr("Ribbons"), [&bench] { return ribbonsPage(bench); }},
+                  {"mixes", tr("Ribbon mixes"), [&bench] { return ribbonMixesPage(bench); }},
+                  {"sundries", tr("Sundries"), [&bench] { return sundriesPage(bench); }},
+                  {"holders", tr("Trays and buckets"), [&bench] { return holdersPage(bench); }},
+                  {"vehicles", tr("Vehicles"), [&bench] { return vehiclesPage(bench); }}},
                  parent) {}
 
 } // namespace withy::ui

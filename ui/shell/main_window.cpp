@@ -8,8 +8,6 @@
 #include "ui/logic/recent_seasons.h"
 #include "ui/logic/shell_wording.h"
 #include "ui/paint/spacing.h"
-#include "ui/shell/action_finder.h"
-#include "ui/shell/find_targets.h"
 #include "ui/shell/help_window.h"
 #include "ui/shell/menus.h"
 #include "ui/shell/rail.h"
@@ -32,7 +30,6 @@ MainWindow::MainWindow(std::optional<Day> today)
     : door_(
           today, [this](auto bench) { showSeason(std::move(bench)); }, this)
     , stack_(new QStackedWidget)
-    , welcome_(new WelcomePage(QDate::currentDate(), QLocale::system()))
     , notices_(new NoticeBar)
     , kept_(new TextLabel(TypeRole::caption, {}, Ink::second)) {
     look_.apply();
@@ -44,7 +41,6 @@ MainWindow::MainWindow(std::optional<Day> today)
     column->addWidget(stack_, 1);
     column->addWidget(notices_);
     setCentralWidget(middle);
-    stack_->addWidget(welcome_);
     kept_->setContentsMargins(0, grid(2), grid(4), grid(1));
     kept_->setAlignment(Qt::AlignVCenter | Qt::AlignRight);
     kept_->setObjectName(QStringLiteral("kept"));
@@ -59,14 +55,10 @@ MainWindow::MainWindow(std::optional<Day> today)
         backToSeason();
         return true;
     };
-    connect(welcome_, &WelcomePage::beginSeason, &door_, &SeasonDoor::begin);
-    connect(welcome_, &WelcomePage::openDemo, &door_, &SeasonDoor::openDemo);
-    connect(welcome_, &WelcomePage::openFile, &door_, &SeasonDoor::askAndOpen);
-    connect(welcome_, &WelcomePage::openRecent, &door_, &SeasonDoor::open);
     connect(&door_, &SeasonDoor::refused, notices_, &NoticeBar::refuse);
     connect(&door_, &SeasonDoor::said, this, [this](const QString& words) { notices_->say(words); });
     ViewSettings::restoreWindow(*this);
-    showWelcome();
+    showTitle();
     startTimer(60'000); // midnight
 }
 
@@ -79,8 +71,18 @@ Workbench& MainWindow::bench() {
     return view_->bench();
 }
 
+void MainWindow::makeWelcome() {
+    welcome_ = new WelcomePage(QDate::currentDate(), QLocale::system());
+    stack_->addWidget(welcome_);
+    connect(welcome_, &WelcomePage::beginSeason, &door_, &SeasonDoor::begin);
+    connect(welcome_, &WelcomePage::openDemo, &door_, &SeasonDoor::openDemo);
+    connect(welcome_, &WelcomePage::openFile, &door_, &SeasonDoor::askAndOpen);
+    connect(welcome_, &WelcomePage::openRecent, &door_, &SeasonDoor::open);
+}
+
 void MainWindow::showWelcome() {
     commitFocusedField(this);
+    if (!welcome_) makeWelcome();
     QSettings kept;
     welcome_->setRecent(RecentSeasons(kept).there());
     stack_->setCurrentWidget(welcome_);
@@ -134,6 +136,7 @@ void MainWindow::wireSeason() {
     connect(view_, &SeasonView::refused, this, [this](const QString& why) { notices_->refuse(why); });
     connect(view_, &SeasonView::said, this, [this](const QString& words) { notices_->say(words); });
     connect(view_, &SeasonView::placeChanged, this, &MainWindow::backToSeason);
+    connect(view_, &SeasonView::complete, this, [this] { fillMenus(*menuBar(), actions_); });
     connect(view_, &SeasonView::restoreWanted, this, &MainWindow::restore, Qt::QueuedConnection);
     connect(&bench(), &Workbench::refused, this, [this](const QString& why) { notices_->refuse(why); });
     connect(&bench(), &Workbench::changed, this, [this] {
@@ -143,57 +146,6 @@ void MainWindow::wireSeason() {
         showTitle();
     });
     view_->rail().setUndo(actions_.find(QStringLiteral("edit.undo")));
-}
-
-void MainWindow::addOwnActions() {
-    addSeasonActions();
-    addEditActions();
-    addViewActions();
-    actions_.add({"help.page", tr("&Explain this page"), QKeySequence(Qt::Key_F1)}, [this] { help(); });
-    ownActions_ = actions_.all().size();
-    fillMenus(*menuBar(), actions_);
-    showHistory();
-}
-
-void MainWindow::addSeasonActions() {
-    actions_.add({"season.new", tr("&Begin another season…")}, [this] { showWelcome(); });
-    actions_.add({"season.open", tr("&Open a season…"), QKeySequence::Open}, [this] { door_.askAndOpen(); });
-    actions_.add({"season.copy", tr("&Keep a copy as…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)},
-                 [this] {
-                     if (view_) door_.saveCopy(bench());
-                 });
-    actions_.add({"season.demo", tr("Open the &demo season")}, [this] { door_.openDemo(); });
-    actions_.add({"season.quit", tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q)}, [this] { close(); });
-}
-
-void MainWindow::addEditActions() {
-    actions_.add({"edit.undo", tr("&Undo"), QKeySequence::Undo}, [this] { step(&Workbench::undo); });
-    actions_.add({"edit.redo", tr("&Redo"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z)},
-                 [this] { step(&Workbench::redo); });
-    actions_.add(
-        {"edit.finder", tr("&Find an action…"), QKeySequence(Qt::CTRL | Qt::Key_K),
-         tr("Find any action, booking, design or plant by typing")},
-        [this] {
-            if (!finder_)
-                finder_ = new ActionFinder(
-                    actions_,
-                    [this] { return view_ ? findTargets(*view_) : std::vector<ActionFinder::Target>{}; },
-                    this);
-            finder_->open();
-        });
-}
-
-void MainWindow::addViewActions() {
-    actions_.add({"view.light", tr("&Light")}, [this] { look_.setTheme(ThemeChoice::light); });
-    actions_.add({"view.dark", tr("&Dark")}, [this] { look_.setTheme(ThemeChoice::dark); });
-    actions_.add({"view.system", tr("As the &computer")},
-                 [this] { look_.setTheme(ThemeChoice::asTheComputer); });
-    actions_.add({"view.larger", tr("L&arger text"), QKeySequence::ZoomIn},
-                 [this] { look_.setTextPercent(look_.textPercent() + 10); });
-    actions_.add({"view.smaller", tr("&Smaller text"), QKeySequence::ZoomOut},
-                 [this] { look_.setTextPercent(look_.textPercent() - 10); });
-    actions_.add({"view.usual", tr("&Usual text"), QKeySequence(Qt::CTRL | Qt::Key_0)},
-                 [this] { look_.setTextPercent(100); });
 }
 
 void MainWindow::step(QString (Workbench::*way)()) {
@@ -226,6 +178,11 @@ void MainWindow::help() {
     if (!help_) help_ = new HelpWindow(this);
     const auto* place = view_ && stack_->currentWidget() == view_ ? view_->current() : nullptr;
     help_->open(place ? place->helpPage() : QStringLiteral("first-run"));
+}
+
+void MainWindow::showEvent(QShowEvent* event) {
+    QMainWindow::showEvent(event);
+    if (!view_ && !welcome_) showWelcome();
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -52,10 +52,12 @@ public:
     [[nodiscard]] ViewSettings& viewSettings() { return look_; }
 
 protected:
+    void showEvent(QShowEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
     void timerEvent(QTimerEvent* event) override;
 
 private:
+    void makeWelcome();
     void addOwnActions();
     void addSeasonActions();
     void addEditActions();
@@ -70,7 +72,7 @@ private:
     ViewSettings look_;
     SeasonDoor door_;
     QStackedWidget* stack_;
-    WelcomePage* welcome_;
+    WelcomePage* welcome_ = nullptr; ///< made when first shown
     SeasonView* view_ = nullptr;
     NoticeBar* notices_;
     TextLabel* kept_;

@@ -31,6 +31,10 @@ public:
     /// Where the keyboard begins when the place is entered.
     virtual void enter() { setFocus(); }
 
+    /// Makes one of its parts that nobody has asked to see yet; false when all are there. The window
+    /// shows before they are made, and makes them while nothing else is to be done.
+    virtual bool makeNext() { return false; }
+
 Q_SIGNALS:
     /// What was not taken, and its mend.
     void refused(const QString& sentence);

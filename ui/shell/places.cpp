@@ -24,22 +24,27 @@ RailButton::IconMaker maker(IconName name) {
     return [name] { return icon(name, currentPalette()); };
 }
 
+template <class P>
+std::function<Place*()> making(Workbench& bench) {
+    return [&bench] { return new P(bench, nullptr); };
+}
+
 } // namespace
 
-std::vector<PlaceEntry> makePlaces(Workbench& bench, QWidget* parent) {
+std::vector<PlaceEntry> placesOf(Workbench& bench) {
     return {
         {"go.bookings", Words::tr("Bookings"), Words::tr("What is promised, week by week"),
-         maker(IconName::bookings), new BookingsPlace(bench, parent)},
+         maker(IconName::bookings), making<BookingsPlace>(bench)},
         {"go.designs", Words::tr("Designs"), Words::tr("How each piece is made"), maker(IconName::designs),
-         new DesignsPlace(bench, parent)},
+         making<DesignsPlace>(bench)},
         {"go.garden", Words::tr("Garden"), Words::tr("Patches in walking order, plants, walks and weather"),
-         maker(IconName::garden), new GardenPlace(bench, parent)},
+         maker(IconName::garden), making<GardenPlace>(bench)},
         {"go.shed", Words::tr("Shed"), Words::tr("Containers, ribbons, sundries and trays"),
-         maker(IconName::shed), new ShedPlace(bench, parent)},
+         maker(IconName::shed), making<ShedPlace>(bench)},
         {"go.diary", Words::tr("Diary"), Words::tr("Busy hours, helpers and the week's work"),
-         maker(IconName::diary), new DiaryPlace(bench, parent)},
+         maker(IconName::diary), making<DiaryPlace>(bench)},
         {"go.season", Words::tr("Season"), Words::tr("Orders, settings and backups"), maker(IconName::season),
-         new SeasonPlace(bench, parent)},
+         making<SeasonPlace>(bench)},
     };
 }
 

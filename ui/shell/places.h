@@ -4,6 +4,7 @@
 #include "ui/shell/place.h"
 #include "ui/shell/rail.h"
 
+#include <functional>
 #include <vector>
 
 /// Which places there are, in the order of the rail: the only list of them.
@@ -14,9 +15,9 @@ struct PlaceEntry {
     QString words;
     QString tip;
     RailButton::IconMaker icon;
-    Place* place;
+    std::function<Place*()> make; ///< called once, when the place is first wanted
 };
 
-std::vector<PlaceEntry> makePlaces(Workbench& bench, QWidget* parent);
+std::vector<PlaceEntry> placesOf(Workbench& bench);
 
 } // namespace withy::ui

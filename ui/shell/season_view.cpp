@@ -4,7 +4,6 @@
 #include "ui/common/field_edit.h"
 #include "ui/shell/actions.h"
 #include "ui/shell/findings_panel.h"
-#include "ui/shell/places.h"
 #include "ui/shell/rail.h"
 
 #include <QHBoxLayout>
@@ -12,23 +11,34 @@
 
 namespace withy::ui {
 
+namespace {
+
+constexpr int afterTheFirstPicture = 100; ///< ms
+
+} // namespace
+
 SeasonView::SeasonView(std::unique_ptr<Workbench> bench, Actions& actions, QWidget* parent)
     : QWidget(parent)
     , bench_(std::move(bench))
     , rail_(new Rail)
     , stack_(new QStackedWidget)
-    , findings_(new FindingsPanel(*bench_)) {
+    , findings_(new FindingsPanel(*bench_))
+    , actions_(actions)
+    , entries_(placesOf(*bench_))
+    , places_(entries_.size()) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(0);
     row->addWidget(rail_);
     row->addWidget(stack_, 1);
     row->addWidget(findings_);
-    addPlaces(actions);
+    addPlaces();
     keepBackups();
     connect(findings_, &FindingsPanel::leadTo, this, &SeasonView::goTo);
     connect(findings_, &FindingsPanel::refused, this, &SeasonView::refused);
     connect(rail_, &Rail::chosen, this, &SeasonView::showPlace);
+    connect(&idle_, &QTimer::timeout, this, &SeasonView::makeWhileIdle);
+    idle_.start(afterTheFirstPicture);
 }
 
 SeasonView::~SeasonView() {
@@ -46,28 +56,66 @@ void SeasonView::keepBackups() {
     keeper_->seasonOpened();
 }
 
-void SeasonView::addPlaces(Actions& actions) {
-    actions.add({"view.findings", tr("What &needs looking at"), QKeySequence(Qt::Key_F8),
-                 tr("What the whole season asks for, beside the page")},
-                [this] { findings_->toggle(); });
-    int index = 0;
-    for (auto& entry : makePlaces(*bench_, stack_)) {
+void SeasonView::addPlaces() {
+    actions_.add({"view.findings", tr("What &needs looking at"), QKeySequence(Qt::Key_F8),
+                  tr("What the whole season asks for, beside the page")},
+                 [this] { findings_->toggle(); });
+    for (int i = 0; i < placeCount(); ++i) {
+        const auto& entry = entries_[static_cast<std::size_t>(i)];
         rail_->addPlace(entry.words, entry.icon, entry.tip);
-        stack_->addWidget(entry.place);
-        places_.push_back(entry.place);
-        connect(entry.place, &Place::refused, this, &SeasonView::refused);
-        connect(entry.place, &Place::said, this, &SeasonView::said);
-        connect(entry.place, &Place::leadTo, this, &SeasonView::goTo);
-        connect(entry.place, &Place::restoreWanted, this, &SeasonView::restoreWanted);
-        const int place = index++;
-        connect(entry.place, &Place::wanted, this, [this, place] {
-            if (stack_->currentIndex() != place) showPlace(place);
-        });
-        actions.add({entry.actionId, tr("Go to %1").arg(entry.words),
-                     QKeySequence(Qt::CTRL | (Qt::Key_1 + place)), entry.tip},
-                    [this, place] { showPlace(place); });
-        entry.place->addActions(actions);
+        stack_->addWidget(new QWidget);
+        actions_.add({entry.actionId, tr("Go to %1").arg(entry.words),
+                      QKeySequence(Qt::CTRL | (Qt::Key_1 + i)), entry.tip},
+                     [this, i] { showPlace(i); });
     }
+}
+
+Place& SeasonView::place(int index) {
+    auto& made = places_[static_cast<std::size_t>(index)];
+    if (made) return *made;
+    made = entries_[static_cast<std::size_t>(index)].make();
+    wire(index, *made);
+    made->addActions(actions_);
+    return *made;
+}
+
+void SeasonView::wire(int index, Place& place) {
+    const bool wasCurrent = stack_->currentIndex() == index;
+    auto* blank = stack_->widget(index);
+    stack_->insertWidget(index, &place);
+    if (wasCurrent) stack_->setCurrentIndex(index);
+    delete blank;
+    connect(&place, &Place::refused, this, &SeasonView::refused);
+    connect(&place, &Place::said, this, &SeasonView::said);
+    connect(&place, &Place::leadTo, this, &SeasonView::goTo);
+    connect(&place, &Place::restoreWanted, this, &SeasonView::restoreWanted);
+    connect(&place, &Place::wanted, this, [this, index] {
+        if (stack_->currentIndex() != index) showPlace(index);
+    });
+}
+
+bool SeasonView::makeNext() {
+    for (int i = 0; i < placeCount(); ++i) {
+        if (!places_[static_cast<std::size_t>(i)]) {
+            place(i);
+            return true;
+        }
+        if (place(i).makeNext()) return true;
+    }
+    return false;
+}
+
+/// One part at a time, so that a key or a press waits for no more than that.
+void SeasonView::makeWhileIdle() {
+    idle_.setInterval(0);
+    if (makeNext()) return;
+    idle_.stop();
+    Q_EMIT complete();
+}
+
+void SeasonView::makeAll() {
+    while (idle_.isActive())
+        makeWhileIdle();
 }
 
 Place* SeasonView::current() const {
@@ -79,16 +127,17 @@ void SeasonView::showPlace(int index) {
     if (index < 0 || index >= placeCount()) return;
     if (index != stack_->currentIndex() && !commitFocusedField(this))
         return rail_->setCurrent(stack_->currentIndex());
+    place(index);
     stack_->setCurrentIndex(index);
     rail_->setCurrent(index);
-    places_[static_cast<std::size_t>(index)]->enter();
+    place(index).enter();
     Q_EMIT placeChanged(index);
 }
 
 bool SeasonView::goTo(const model::Ref& ref) {
     if (!commitFocusedField(this)) return false;
     for (int i = 0; i < placeCount(); ++i) {
-        if (!places_[static_cast<std::size_t>(i)]->goTo(ref)) continue;
+        if (!place(i).goTo(ref)) continue;
         stack_->setCurrentIndex(i);
         rail_->setCurrent(i);
         Q_EMIT placeChanged(i);

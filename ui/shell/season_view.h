@@ -2,8 +2,9 @@
 #pragma once
 
 #include "ui/logic/backup_keeper.h"
-#include "ui/shell/place.h"
+#include "ui/shell/places.h"
 
+#include <QTimer>
 #include <QWidget>
 
 #include <memory>
@@ -36,18 +37,27 @@ public:
 
     [[nodiscard]] int placeCount() const { return static_cast<int>(places_.size()); }
 
+    /// Makes at once what would be made while the program is idle.
+    void makeAll();
+
     void showPlace(int index);
     /// Leads to the record, in whichever place it lives. False when none shows it.
     bool goTo(const model::Ref& ref);
 
 Q_SIGNALS:
     void placeChanged(int index);
+    /// Every place and page is made, with its commands.
+    void complete();
     void refused(const QString& sentence);
     void said(const QString& sentence);
     void restoreWanted(const withy::store::Backup& backup);
 
 private:
-    void addPlaces(Actions& actions);
+    void addPlaces();
+    Place& place(int index); ///< made by now
+    void wire(int index, Place& place);
+    bool makeNext();
+    void makeWhileIdle();
     void keepBackups();
 
     std::unique_ptr<BackupKeeper> keeper_; ///< makes its last copy when the season is closed
@@ -56,7 +66,10 @@ private:
     QStackedWidget* stack_;
     FindingsPanel* findings_;
 
-    std::vector<Place*> places_;
+    Actions& actions_;
+    std::vector<PlaceEntry> entries_;
+    std::vector<Place*> places_; ///< by entry; null: not yet
+    QTimer idle_;
 };
 
 } // namespace withy::ui

@@ -15,7 +15,10 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
+#include <QThread>
 #include <QVBoxLayout>
+
+#include <memory>
 
 namespace withy::ui {
 
@@ -247,6 +250,7 @@ void WelcomePage::showLight() {
 }
 
 void WelcomePage::addPlant(const QString& name) {
+    if (names_.isEmpty()) names_ = catalogueNames(); // typed before it was read
     const auto at = names_.indexOf(
         QRegularExpression(QRegularExpression::anchoredPattern(QRegularExpression::escape(name.trimmed())),
                            QRegularExpression::CaseInsensitiveOption));
@@ -284,14 +288,27 @@ void WelcomePage::check() {
 }
 
 void WelcomePage::begin() {
-    if (names_.isEmpty()) { // the catalogue is read when the page is first seen
-        names_ = catalogueNames();
+    if (!reading_) readNames();
+    place_->setFocus();
+}
+
+/// Aside, while the place is being typed.
+void WelcomePage::readNames() {
+    const auto names = std::make_shared<QStringList>();
+    reading_ = QThread::create([names] { *names = catalogueNames(); });
+    reading_->setParent(this);
+    connect(reading_, &QThread::finished, this, [this, names] {
+        names_ = *names;
         plant_->setCompleter(completer(names_, plant_));
         connect(plant_->completer(), qOverload<const QString&>(&QCompleter::activated), this,
                 &WelcomePage::addPlant,
                 Qt::QueuedConnection); // after the completer has written the name into the field
-    }
-    place_->setFocus();
+    });
+    reading_->start();
+}
+
+WelcomePage::~WelcomePage() {
+    if (reading_) reading_->wait();
 }
 
 void WelcomePage::setRecent(const QStringList& paths) {

@@ -13,6 +13,7 @@ class QDateEdit;
 class QLineEdit;
 class QListWidget;
 class QPushButton;
+class QThread;
 
 namespace withy::ui {
 
@@ -27,6 +28,7 @@ class WelcomePage : public QScrollArea {
 public:
     /// `today` and the computer's locale make the proposals.
     WelcomePage(QDate today, const QLocale& locale, QWidget* parent = nullptr);
+    ~WelcomePage() override;
 
     /// Seasons opened lately, newest first; shown as buttons.
     void setRecent(const QStringList& paths);
@@ -43,6 +45,7 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void readNames();
     QWidget* makeQuestions();
     QWidget* makeOther();
     void addPlants(QBoxLayout* column);
@@ -54,7 +57,8 @@ private:
 
     QDate today_;
     FirstAnswers proposed_;
-    QStringList names_; ///< of the catalogue
+    QStringList names_;          ///< of the catalogue, once read
+    QThread* reading_ = nullptr; ///< reads it
     std::string zoneRule_;
     bool datesTyped_ = false;
     QBoxLayout* columns_;
