@@ -5,8 +5,10 @@
 #include "ui/paint/type.h"
 
 #include <QApplication>
+#include <QDialog>
 #include <QEvent>
 #include <QFile>
+#include <QMainWindow>
 #include <QPalette>
 #include <QPointer>
 #include <QStyle>
@@ -64,18 +66,22 @@ public:
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override {
-        if (event->type() == QEvent::Show && watched->isWidgetType()) {
-            auto* window = static_cast<QWidget*>(watched);
-            if (window->isWindow() && !window->parentWidget() && !isDressed(*window)) {
-                window->setProperty(dressed, true);
-                window->setStyleSheet(sheet_);
-            }
-        }
+        // A main window or dialog before it is first laid out; what else turns out to be one when it shows.
+        const bool early = event->type() == QEvent::Polish &&
+                           (qobject_cast<QMainWindow*>(watched) || qobject_cast<QDialog*>(watched));
+        if (early || (event->type() == QEvent::Show && watched->isWidgetType()))
+            dress(*static_cast<QWidget*>(watched));
         return false;
     }
 
 private:
     static constexpr auto dressed = "dressed";
+
+    void dress(QWidget& window) const {
+        if (!window.isWindow() || window.parentWidget() || isDressed(window)) return;
+        window.setProperty(dressed, true);
+        window.setStyleSheet(sheet_);
+    }
 
     static bool isDressed(const QWidget& window) { return window.property(dressed).toBool(); }
 

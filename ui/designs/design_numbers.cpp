@@ -4,6 +4,7 @@
 #include "ui/common/field_edit.h"
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
+#include "ui/common/when_seen.h"
 #include "ui/designs/figure_row.h"
 #include "ui/logic/format.h"
 #include "ui/logic/wording.h"
@@ -62,8 +63,9 @@ DesignNumbers::DesignNumbers(Workbench& bench, QWidget* parent)
     all->addLayout(findings_);
     all->addStretch(1);
     connect(stems_, &FigureRow::leadTo, this, &DesignNumbers::leadTo);
-    connect(&bench_, &Workbench::changed, this, &DesignNumbers::refresh);
-    connect(&bench_, &Workbench::planned, this, &DesignNumbers::refresh);
+    auto* seen = new WhenSeen(this, [this] { refresh(); });
+    connect(&bench_, &Workbench::changed, seen, &WhenSeen::ask);
+    connect(&bench_, &Workbench::planned, seen, &WhenSeen::ask);
 }
 
 QWidget* DesignNumbers::fieldRow(const QString& label, FieldEdit* field) {

@@ -4,6 +4,7 @@
 #include "ui/common/drawn_design.h"
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
+#include "ui/common/when_seen.h"
 #include "ui/designs/bloom_dot.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/design_words.h"
@@ -72,8 +73,9 @@ DesignPanel::DesignPanel(Workbench& bench, QWidget* parent)
     connect(use_, &QPushButton::clicked, this, [this] {
         if (design_) Q_EMIT useAsked(design_->value);
     });
-    connect(&bench_, &Workbench::changed, this, &DesignPanel::refresh);
-    connect(&bench_, &Workbench::planned, this, &DesignPanel::refresh);
+    auto* seen = new WhenSeen(this, [this] { refresh(); });
+    connect(&bench_, &Workbench::changed, seen, &WhenSeen::ask);
+    connect(&bench_, &Workbench::planned, seen, &WhenSeen::ask);
 }
 
 void DesignPanel::showDesign(std::optional<Id<model::Design>> design) {

@@ -62,6 +62,8 @@ void DesignsWall::choose(Id<model::Design> design) {
 }
 
 void DesignsWall::arrange() {
+    stale_ = !isVisible();
+    if (stale_) return;
     const auto m = measures(viewport()->width());
     const QFontMetrics name(typeFont(TypeRole::strong)), caption(typeFont(TypeRole::caption));
     std::vector<WallItem> items;
@@ -108,6 +110,11 @@ void DesignsWall::resizeEvent(QResizeEvent* event) {
 void DesignsWall::changeEvent(QEvent* event) {
     QListView::changeEvent(event);
     if (event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange) arrange();
+}
+
+void DesignsWall::showEvent(QShowEvent* event) {
+    QListView::showEvent(event);
+    if (stale_) arrange();
 }
 
 void DesignsWall::scrollContentsBy(int, int) {

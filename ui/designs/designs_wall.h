@@ -48,6 +48,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void showEvent(QShowEvent* event) override;
     void scrollContentsBy(int dx, int dy) override;
 
 private:
@@ -62,6 +63,7 @@ private:
     PiecePictures pictures_;
     std::vector<PieceDrawing> pieces_; ///< one each row
     WallLayout layout_;
+    bool stale_ = false; ///< to be arranged when it shows
 };
 
 } // namespace withy::ui

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/designs/plant_order.h"
 
+#include "ui/common/when_seen.h"
 #include "ui/designs/bloom_dot.h"
 #include "ui/logic/edits/design_edits.h"
 #include "ui/logic/format.h"
@@ -37,7 +38,8 @@ PlantOrder::PlantOrder(Workbench& bench, QWidget* parent) : QListWidget(parent),
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     setTextElideMode(Qt::ElideRight);
-    connect(&bench_, &Workbench::changed, this, &PlantOrder::refresh);
+    auto* seen = new WhenSeen(this, [this] { refresh(); });
+    connect(&bench_, &Workbench::changed, seen, &WhenSeen::ask);
 }
 
 void PlantOrder::showSlot(Id<model::Slot> slot) {

@@ -5,6 +5,7 @@
 #include "ui/common/segments.h"
 #include "ui/common/stepper.h"
 #include "ui/common/text_label.h"
+#include "ui/common/when_seen.h"
 #include "ui/designs/plant_entry.h"
 #include "ui/designs/plant_order.h"
 #include "ui/logic/edits/design_edits.h"
@@ -80,7 +81,8 @@ SlotDetail::SlotDetail(Workbench& bench, QWidget* parent)
     });
     for (auto* field : {label_, purpose_, clump_})
         connect(field, &FieldEdit::refused, this, &SlotDetail::refused);
-    connect(&bench_, &Workbench::changed, this, &SlotDetail::refresh);
+    auto* seen = new WhenSeen(this, [this] { refresh(); });
+    connect(&bench_, &Workbench::changed, seen, &WhenSeen::ask);
 }
 
 void SlotDetail::addRow(QGridLayout& rows, const QString& label, QWidget* control) {

@@ -4,6 +4,7 @@
 #include "ui/common/stepper.h"
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
+#include "ui/common/when_seen.h"
 #include "ui/designs/bloom_dot.h"
 #include "ui/designs/plant_entry.h"
 #include "ui/designs/slot_detail.h"
@@ -74,7 +75,8 @@ SlotList::SlotList(Workbench& bench, QWidget* parent)
     });
     connect(detail_, &SlotDetail::refused, this, &SlotList::refused);
     connect(detail_, &SlotDetail::eraseAsked, this, &SlotList::eraseOpened);
-    connect(&bench_, &Workbench::changed, this, &SlotList::refresh);
+    auto* seen = new WhenSeen(this, [this] { refresh(); });
+    connect(&bench_, &Workbench::changed, seen, &WhenSeen::ask);
 }
 
 void SlotList::showDesign(std::optional<Id<model::Design>> design) {

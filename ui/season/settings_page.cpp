@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/season/settings_page.h"
 
+#include "ui/common/when_seen.h"
 #include "ui/logic/answers/season_answers.h"
 #include "ui/logic/setting_basis.h"
 #include "ui/paint/spacing.h"
@@ -48,10 +49,11 @@ SettingsPage::SettingsPage(Workbench& bench, QWidget* parent)
     column->setContentsMargins(0, grid(2), 0, 0);
     column->addWidget(scroller);
     connect(form_, &RecordForm::refused, this, &SubPage::refused);
-    connect(&bench, &Workbench::changed, this, [this] {
+    auto* seen = new WhenSeen(this, [this] {
         showBases();
         Q_EMIT answerChanged();
     });
+    connect(&bench, &Workbench::changed, seen, &WhenSeen::ask);
     showBases();
 }
 
