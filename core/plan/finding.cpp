@@ -53,6 +53,60 @@ std::string_view findingWord(FindingCode code) {
         return "open questions";
     case FindingCode::holdEnds:
         return "hold ends";
+    case FindingCode::walkWithoutPatch:
+        return "walk without patch";
+    case FindingCode::walkBlank:
+        return "walk blank";
+    case FindingCode::walkNegative:
+        return "walk below nought";
+    case FindingCode::walkOutOfSeason:
+        return "walk out of season";
+    case FindingCode::walkOutsideFlowering:
+        return "walk outside flowering";
+    case FindingCode::walkFarAboveExpected:
+        return "walk far above expected";
+    case FindingCode::walkWeekTooSmall:
+        return "walk week too small";
+    case FindingCode::walkNotUsed:
+        return "walk not used";
+    case FindingCode::weatherMinAboveMax:
+        return "weather minimum above maximum";
+    case FindingCode::weatherImpossible:
+        return "weather impossible";
+    case FindingCode::weatherMissing:
+        return "weather missing";
+    case FindingCode::weatherDoubled:
+        return "weather doubled";
+    case FindingCode::weatherLooksFahrenheit:
+        return "weather looks Fahrenheit";
+    case FindingCode::noWeather:
+        return "no weather";
+    case FindingCode::noNormals:
+        return "no normals";
+    case FindingCode::normalsImpossible:
+        return "normals impossible";
+    case FindingCode::normalsOtherHemisphere:
+        return "normals of the other hemisphere";
+    case FindingCode::patchWithoutDates:
+        return "patch without dates";
+    case FindingCode::patchDatesOutOfOrder:
+        return "patch dates out of order";
+    case FindingCode::patchDatesOutOfSeason:
+        return "patch dates out of season";
+    case FindingCode::patchWithoutStems:
+        return "patch without stems";
+    case FindingCode::heatFactsMissing:
+        return "heat facts missing";
+    case FindingCode::heatFactsImpossible:
+        return "heat facts impossible";
+    case FindingCode::bloomYearLeftOut:
+        return "bloom year left out";
+    case FindingCode::bloomYearsTooFew:
+        return "bloom years too few";
+    case FindingCode::regrowthTooLate:
+        return "regrowth too late";
+    case FindingCode::hardCutNotUsed:
+        return "hard cut not used";
     }
     return "";
 }
