@@ -23,7 +23,8 @@ struct BloomYear {
     std::vector<DayRange> days; ///< every day; at least to the first cut for the year to count
 };
 
-inline constexpr int fewestBloomYears = 4; ///< below this the calendar stands
+inline constexpr int bloomLeads[] = {0, 7, 14, 28, 56}; ///< days
+inline constexpr int fewestBloomYears = 4;              ///< below this the calendar stands
 
 enum class BloomModelKind { calendar, thermal, mix };
 
@@ -41,23 +42,31 @@ struct BloomErrors {
     double worst = 0;
 };
 
+/// One way of counting warmth. Several are nearly as likely as the best, the more so the fewer years there
+/// are; the forecast is their weighted mean, which errs less than the best of them alone.
+struct BloomMember {
+    double base = 0;    ///< C
+    int startDay = 0;   ///< days after the anchor
+    double heatSum = 0; ///< C days from start to first cut
+    double rate = 0;    ///< C days per day before the first cut, the years' mean
+    double weight = 0;  ///< all sum to 1
+};
+
 struct BloomModel {
     BloomModelKind kind = BloomModelKind::calendar;
     int years = 0;       ///< used
     int anchorMonth = 1; ///< dates are counted in days from this day, half a year before the flowering
     int anchorDay = 1;
-    double meanDay = 0;     ///< mean first cut, days after the anchor
-    double meanSpread = 0;  ///< standard deviation of the dates
-    double base = 0;        ///< C
-    int startDay = 0;       ///< days after the anchor
-    double heatSum = 0;     ///< C days from start to first cut
-    double warmthShare = 0; ///< 0 calendar, 1 thermal
+    double meanDay = 0;               ///< mean first cut, days after the anchor
+    double meanSpread = 0;            ///< standard deviation of the dates
+    std::vector<BloomMember> members; ///< the likeliest first; empty: calendar
+    double warmthShare = 0;           ///< 0 calendar, 1 thermal
     BloomErrors calendar;
     BloomErrors thermal;
     BloomErrors chosen;
-    double halfRange = 0;            ///< days either way that hold 60 % of the years left out
-    std::vector<double> aheadSpread; ///< [k]: standard deviation of the heat of the last k days before it
-    double rate = 0;                 ///< C days per day about the flowering
+    double halfRange = 0; ///< days either way that hold 60 % of the years left out
+    /// The same when foretold bloomLeads[i] days before the mean date, normals standing in for the rest.
+    std::vector<double> halfRangeAhead;
     std::vector<BloomFitNote> notes;
     Working working;
 };

