@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/cover/allocation.h"
+
+#include <optional>
+#include <vector>
+
+/// Why a slot is short: who has the stems, and what one more would do.
+namespace withy::cover {
+
+/// What one more stem of a choice, on the day that suits best, would be worth to the season: the change of
+/// the objectives from a season with that stem more (the right-hand derivative of the optimum, found by
+/// shortest paths over costs reduced by the solver's potentials). At most one of the demands gains a stem by
+/// it.
+struct Worth {
+    std::optional<std::size_t> goesTo; ///< the demand that would be short by one less; may be another's
+    std::int64_t saved = 0;            ///< minor units not spent on offers
+    std::int64_t places = 0;           ///< places won in the slots' orders
+    std::int64_t days = 0;             ///< keeping time saved (Objectives::keeping)
+};
+
+/// Another booking that has stems this slot could have used.
+struct Competitor {
+    Id<model::Booking> booking;
+    Id<model::Plant> plant;
+    Stems stems;
+};
+
+struct Shortage {
+    std::size_t demand = 0;
+    Stems stems;              ///< short by
+    bool supplyKnown = false; ///< false: none of its plants has a patch with a forecast, a lot or an offer
+    std::vector<Competitor> competitors;       ///< most stems first, then by booking and plant
+    std::vector<std::optional<Worth>> oneMore; ///< by choice; nothing where one more would change nothing
+};
+
+/// Every short demand, in the order served.
+std::vector<Shortage> shortages(const Allocation& allocation);
+
+/// Stems of a plant that nobody takes and that could be cut on one of these days.
+Stems freeStems(const Allocation& allocation, Id<model::Plant> plant, Day from, Day to, Day bench);
+
+} // namespace withy::cover
