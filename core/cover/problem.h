@@ -95,7 +95,7 @@ inline constexpr std::int64_t mostStemsCovered = 100'000'000;
 inline constexpr std::int64_t mostPricePerStem = 1'000'000; ///< minor units
 inline constexpr int mostDaysApart = 800;
 
-/// Nothing when the problem is sound.
+/// Nothing when the problem, put inOrder(), is sound.
 std::optional<CoverFault> coverFault(const CoverProblem& problem);
 
 /// The same problem in the one order that its own keys give: patches, lots and offers by id, demands in the

@@ -12,13 +12,16 @@ namespace withy::cover {
 /// trial served last, in a fraction of the time.
 class Room {
 public:
+    /// The allocation must outlive it.
     explicit Room(const Allocation& allocation);
 
     /// Stems for each of the trial's demands, the first served first. The claims of the trial do not matter.
     [[nodiscard]] std::vector<Stems> forTrial(const std::vector<Demand>& trial) const;
 
+    struct Ground;
+
 private:
-    std::shared_ptr<const Solved> solved_;
+    std::shared_ptr<const Ground> ground_;
 };
 
 } // namespace withy::cover

@@ -3,7 +3,9 @@
 
 #include "core/cover/allocation.h"
 
+#include <map>
 #include <optional>
+#include <utility>
 #include <vector>
 
 /// Why a slot is short: who has the stems, and what one more would do.
@@ -38,7 +40,19 @@ struct Shortage {
 /// Every short demand, in the order served.
 std::vector<Shortage> shortages(const Allocation& allocation);
 
-/// Stems of a plant that nobody takes and that could be cut on one of these days.
-Stems freeStems(const Allocation& allocation, Id<model::Plant> plant, Day from, Day to, Day bench);
+/// What nobody takes.
+class FreeStock {
+public:
+    /// The allocation must outlive it.
+    explicit FreeStock(const Allocation& allocation);
+
+    /// Stems of the plant that could be cut on one of the days from..to, or stand in store on the bench day.
+    [[nodiscard]] Stems of(Id<model::Plant> plant, Day from, Day to, Day bench) const;
+
+private:
+    const Allocation& allocation_;
+    std::map<std::pair<std::int64_t, Day>, std::int64_t> taken_; ///< by patch and day of readiness
+    std::map<std::int64_t, std::int64_t> fromLot_;
+};
 
 } // namespace withy::cover

@@ -1,0 +1,220 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/cover/shortage.h"
+
+#include "core/cover/network.h"
+
+#include <algorithm>
+#include <limits>
+#include <queue>
+
+namespace withy::cover {
+
+namespace {
+
+constexpr std::int64_t nowhere = std::numeric_limits<std::int64_t>::max();
+
+/// Least cost of sending one more stem from each node back to the garden through the residual network: what
+/// it replaces. Dijkstra's algorithm from the garden, arcs reversed, over costs reduced by the potentials,
+/// which are nowhere below nought.
+class WaysHome {
+public:
+    explicit WaysHome(const Solved& solved) : solved_(solved) {
+        listArcs();
+        search();
+    }
+
+    /// Nothing where a stem would be of no use.
+    [[nodiscard]] std::optional<std::int64_t> costFrom(std::int32_t node) const {
+        const auto n = static_cast<std::size_t>(node);
+        if (reduced_[n] == nowhere) return std::nullopt;
+        const auto& pi = solved_.answer.potential;
+        return reduced_[n] - pi[n] + pi[gardenNode];
+    }
+
+private:
+    struct Into {
+        std::int32_t from;
+        std::int64_t cost;
+    };
+
+    /// The residual arcs by the node they lead into.
+    void listArcs() {
+        const auto& arcs = solved_.network.flow.arcs;
+        into_.resize(solved_.network.flow.supply.size());
+        for (std::size_t i = 0; i < arcs.size(); ++i) {
+            const auto& arc = arcs[i];
+            const std::int64_t carried = solved_.answer.carried[i];
+            if (carried < arc.most)
+                into_[static_cast<std::size_t>(arc.to)].push_back({arc.from, reducedCost(arc, 1)});
+            if (carried > arc.least)
+                into_[static_cast<std::size_t>(arc.from)].push_back({arc.to, reducedCost(arc, -1)});
+        }
+    }
+
+    [[nodiscard]] std::int64_t reducedCost(const FlowArc& arc, std::int64_t sign) const {
+        const auto& pi = solved_.answer.potential;
+        return sign *
+               (arc.cost + pi[static_cast<std::size_t>(arc.from)] - pi[static_cast<std::size_t>(arc.to)]);
+    }
+
+    void search() {
+        using At = std::pair<std::int64_t, std::int32_t>;
+        std::priority_queue<At, std::vector<At>, std::greater<>> open;
+        reduced_.assign(into_.size(), nowhere);
+        reduced_[gardenNode] = 0;
+        open.emplace(0, gardenNode);
+        while (!open.empty()) {
+            const auto [cost, node] = open.top();
+            open.pop();
+            if (cost > reduced_[static_cast<std::size_t>(node)]) continue;
+            for (const auto& arc : into_[static_cast<std::size_t>(node)]) {
+                auto& known = reduced_[static_cast<std::size_t>(arc.from)];
+                if (arc.cost > nowhere - 1 - cost || cost + arc.cost >= known) continue;
+                known = cost + arc.cost;
+                open.emplace(known, arc.from);
+            }
+        }
+    }
+
+    const Solved& solved_;
+    std::vector<std::vector<Into>> into_;
+    std::vector<std::int64_t> reduced_;
+};
+
+/// Pieces by plant, and the patches' hold days, for finding who has what.
+struct Holders {
+    std::map<Id<model::Plant>, std::vector<const Piece*>> byPlant;
+    std::map<std::int64_t, int> holdDays;
+
+    explicit Holders(const Allocation& a) {
+        for (const auto& p : a.pieces)
+            byPlant[p.plant].push_back(&p);
+        for (const auto& p : a.problem.patches)
+            holdDays[p.patch.value] = p.holdDays;
+    }
+
+    /// Whether these stems could have been had for the choice.
+    [[nodiscard]] bool couldServe(const CoverProblem& problem, const Piece& piece, const Choice& choice,
+                                  Day bench) const {
+        if (piece.source == Source::patch)
+            return piece.ready <= choice.to && choice.from <= piece.ready + holdDays.at(piece.from);
+        if (piece.ready > bench) return false;
+        if (piece.source == Source::lot) {
+            const auto lot =
+                std::lower_bound(problem.lots.begin(), problem.lots.end(), piece.from,
+                                 [](const LotSupply& row, std::int64_t id) { return row.lot.value < id; });
+            return !lot->useBy || bench <= *lot->useBy;
+        }
+        const auto offer = std::lower_bound(problem.offers.begin(), problem.offers.end(), piece.from,
+                                            [](const Offer& row, std::int64_t id) { return row.id < id; });
+        return !offer->useBy || bench <= *offer->useBy;
+    }
+};
+
+std::vector<Competitor> competitorsOf(const Allocation& a, const Holders& holders, const Demand& demand) {
+    std::map<std::pair<Id<model::Booking>, Id<model::Plant>>, Stems> has;
+    for (const auto& choice : demand.choices) {
+        const auto pieces = holders.byPlant.find(choice.plant);
+        if (pieces == holders.byPlant.end()) continue;
+        for (const Piece* piece : pieces->second) {
+            const auto booking = a.problem.demands[piece->demand].booking;
+            if (booking != demand.booking && holders.couldServe(a.problem, *piece, choice, demand.bench))
+                has[{booking, piece->plant}] += piece->stems;
+        }
+    }
+    std::vector<Competitor> all;
+    for (const auto& [key, stems] : has)
+        all.push_back({key.first, key.second, stems});
+    std::stable_sort(all.begin(), all.end(),
+                     [](const Competitor& x, const Competitor& y) { return x.stems > y.stems; });
+    return all;
+}
+
+std::optional<Worth> worthOf(const Allocation& a, std::int64_t cost) {
+    const Tiers t = a.solved->network.weights.tiersOf(-cost);
+    Worth worth{std::nullopt, t.price, t.places, t.keeping};
+    if (t.unmet > 0) worth.goesTo = a.problem.demands.size() - static_cast<std::size_t>(t.unmet);
+    return worth;
+}
+
+/// The best of the places one more stem could appear in; the bench itself where there is none.
+std::optional<Worth> oneMore(const Allocation& a, const WaysHome& ways, std::size_t demand, std::size_t c) {
+    const auto& d = a.problem.demands[demand];
+    std::optional<std::int64_t> least;
+    const auto consider = [&](std::int32_t node) {
+        const auto cost = ways.costFrom(node);
+        if (cost && (!least || *cost < *least)) least = cost;
+    };
+    const auto& network = a.solved->network;
+    forEachSource(a.problem, network, d.choices[c], d.bench,
+                  [&](std::int32_t node, Source, std::uint32_t, Day) { consider(node); });
+    if (!least) consider(network.firstChoiceNode[demand] + static_cast<std::int32_t>(c));
+    if (!least || *least >= 0) return std::nullopt;
+    return worthOf(a, *least);
+}
+
+bool isKnown(const Allocation& a, const Demand& d) {
+    const auto& n = a.solved->network;
+    return std::any_of(d.choices.begin(), d.choices.end(), [&](const Choice& c) {
+        return n.patchesOf.count(c.plant) || n.lotsOf.count(c.plant) || n.offersOf.count(c.plant);
+    });
+}
+
+} // namespace
+
+std::vector<Shortage> shortages(const Allocation& a) {
+    std::vector<Shortage> all;
+    std::optional<WaysHome> ways;
+    std::optional<Holders> holders;
+    for (std::size_t d = 0; d < a.unmet.size(); ++d) {
+        if (a.unmet[d].value == 0) continue;
+        if (!ways) ways.emplace(*a.solved);
+        if (!holders) holders.emplace(a);
+        const auto& demand = a.problem.demands[d];
+        Shortage s;
+        s.demand = d;
+        s.stems = a.unmet[d];
+        s.supplyKnown = isKnown(a, demand);
+        s.competitors = competitorsOf(a, *holders, demand);
+        for (std::size_t c = 0; c < demand.choices.size(); ++c)
+            s.oneMore.push_back(oneMore(a, *ways, d, c));
+        all.push_back(std::move(s));
+    }
+    return all;
+}
+
+FreeStock::FreeStock(const Allocation& a) : allocation_(a) {
+    for (const auto& p : a.pieces) {
+        if (p.source == Source::patch) taken_[{p.from, p.ready}] += p.stems.value;
+        if (p.source == Source::lot) fromLot_[p.from] += p.stems.value;
+    }
+}
+
+Stems FreeStock::of(Id<model::Plant> plant, Day from, Day to, Day bench) const {
+    const auto left = [](const auto& map, const auto& key, std::int64_t there) {
+        const auto used = map.find(key);
+        return Stems(there - (used == map.end() ? 0 : used->second));
+    };
+    const auto& network = allocation_.solved->network;
+    Stems free;
+    if (const auto at = network.patchesOf.find(plant); at != network.patchesOf.end()) {
+        for (const auto i : at->second) {
+            const auto& patch = allocation_.problem.patches[i];
+            for (std::size_t n = 0; n < patch.ready.size(); ++n) {
+                const Day day = patch.first + static_cast<int>(n);
+                if (day <= to && from <= day + patch.holdDays)
+                    free += left(taken_, std::pair(patch.patch.value, day), patch.ready[n]);
+            }
+        }
+    }
+    if (const auto at = network.lotsOf.find(plant); at != network.lotsOf.end()) {
+        for (const auto i : at->second) {
+            const auto& lot = allocation_.problem.lots[i];
+            if (fitOn(lot.useBy, lot.readyFrom, bench))
+                free += left(fromLot_, lot.lot.value, lot.stems.value);
+        }
+    }
+    return free;
+}
+
+} // namespace withy::cover
