@@ -21,6 +21,7 @@ public:
     explicit WaysHome(const Solved& solved) : solved_(solved) {
         listArcs();
         search();
+        findCuts();
     }
 
     /// Nothing where a stem would be of no use.
@@ -29,6 +30,12 @@ public:
         if (reduced_[n] == nowhere) return std::nullopt;
         const auto& pi = solved_.answer.potential;
         return reduced_[n] - pi[n] + pi[gardenNode];
+    }
+
+    /// Of a stem that is cut from this patch on this very day.
+    [[nodiscard]] std::optional<std::int64_t> costOfCut(std::int32_t node) const {
+        const std::int64_t cost = cuts_[static_cast<std::size_t>(node)];
+        return cost == nowhere ? std::nullopt : std::optional(cost);
     }
 
 private:
@@ -76,9 +83,21 @@ private:
         }
     }
 
+    void findCuts() {
+        cuts_.assign(into_.size(), nowhere);
+        const auto& arcs = solved_.network.flow.arcs;
+        for (std::size_t i = 0; i < arcs.size(); ++i) {
+            if (solved_.network.meanings[i].kind != ArcKind::cut) continue;
+            const auto home = costFrom(arcs[i].to);
+            auto& least = cuts_[static_cast<std::size_t>(arcs[i].from)];
+            if (home) least = std::min(least, arcs[i].cost + *home);
+        }
+    }
+
     const Solved& solved_;
     std::vector<std::vector<Into>> into_;
     std::vector<std::int64_t> reduced_;
+    std::vector<std::int64_t> cuts_;
 };
 
 /// Pieces by plant, and the patches' hold days, for finding who has what.
@@ -141,14 +160,16 @@ std::optional<Worth> worthOf(const Allocation& a, std::int64_t cost) {
 std::optional<Worth> oneMore(const Allocation& a, const WaysHome& ways, std::size_t demand, std::size_t c) {
     const auto& d = a.problem.demands[demand];
     std::optional<std::int64_t> least;
-    const auto consider = [&](std::int32_t node) {
-        const auto cost = ways.costFrom(node);
+    const auto consider = [&](std::optional<std::int64_t> cost) {
         if (cost && (!least || *cost < *least)) least = cost;
     };
     const auto& network = a.solved->network;
     forEachSource(a.problem, network, d.choices[c], d.bench,
-                  [&](std::int32_t node, Source, std::uint32_t, Day) { consider(node); });
-    if (!least) consider(network.firstChoiceNode[demand] + static_cast<std::int32_t>(c));
+                  [&](std::int32_t node, Source source, std::uint32_t, Day) {
+                      if (source == Source::offer) return;
+                      consider(source == Source::patch ? ways.costOfCut(node) : ways.costFrom(node));
+                  });
+    if (!least) consider(ways.costFrom(network.firstChoiceNode[demand] + static_cast<std::int32_t>(c)));
     if (!least || *least >= 0) return std::nullopt;
     return worthOf(a, *least);
 }

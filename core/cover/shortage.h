@@ -11,10 +11,10 @@
 /// Why a slot is short: who has the stems, and what one more would do.
 namespace withy::cover {
 
-/// What one more stem of a choice, on the day that suits best, would be worth to the season: the change of
-/// the objectives from a season with that stem more (the right-hand derivative of the optimum, found by
-/// shortest paths over costs reduced by the solver's potentials). At most one of the demands gains a stem by
-/// it.
+/// What one more stem of a choice's plant would be worth to the season: fresh to cut on the one day that
+/// suits best, or in the lot that does. It is the change of the objectives when the season is solved
+/// anew with that stem (the right-hand derivative of the optimum), found by shortest paths over costs reduced
+/// by the solver's potentials. One demand at most gains a stem by it.
 struct Worth {
     std::optional<std::size_t> goesTo; ///< the demand that would be short by one less; may be another's
     std::int64_t saved = 0;            ///< minor units not spent on offers
