@@ -30,8 +30,9 @@ struct Piece {
 struct Objectives {
     std::array<std::int64_t, claimCount> unmet{}; ///< stems
     std::int64_t price = 0;                       ///< minor units, of offers taken
-    std::int64_t places = 0;  ///< stems x how far down their plant stands in the slot's order
-    std::int64_t keeping = 0; ///< days: on the plant once, from the cut to the last day of the window twice
+    std::int64_t places = 0; ///< stems x how far down their plant stands in the slot's order
+    std::int64_t keeping =
+        0; ///< stems x days: once for waiting on the plant, twice from the day that suits best
 
     friend bool operator==(const Objectives&, const Objectives&) = default;
 };

@@ -2,14 +2,15 @@
 #include "core/cover/network.h"
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace withy::cover {
 
 namespace {
 
-/// Cutting before the last day keeps stems in the store, which ages them more than the plant does (own
+/// A day off the one that suits best costs a round or a day in the store: more than a day on the plant (own
 /// choice).
-constexpr std::int64_t storedDay = 2;
+constexpr std::int64_t dayOff = 2;
 constexpr std::int64_t heldDay = 1;
 
 class Builder {
@@ -119,16 +120,17 @@ private:
         const auto& demand = problem_.demands[index];
         const auto& choice = demand.choices[c];
         const auto node = addNode();
-        std::int64_t longestKept = 0;
+        std::int64_t longestOff = 0;
         forEachSource(problem_, net_, choice, demand.bench,
                       [&](std::int32_t from, Source source, std::uint32_t at, Day day) {
                           const bool cut = source == Source::patch;
-                          const std::int64_t kept = cut ? storedDay * (choice.to - day) : 0;
-                          longestKept = std::max(longestKept, kept);
+                          const std::int64_t kept =
+                              cut ? dayOff * std::abs(choice.best.value_or(choice.to) - day) : 0;
+                          longestOff = std::max(longestOff, kept);
                           addArc(from, node, demand.stems.value, {0, 0, 0, kept},
                                  {kindOf(source), at, index, day.number});
                       });
-        longestKept_ += longestKept;
+        longestOff_ += longestOff;
         return addFill(index, c, node, demandNode);
     }
 
@@ -160,7 +162,7 @@ private:
     /// The weights of the proof; false when they do not fit.
     bool weigh() {
         constexpr std::int64_t many = std::int64_t{1} << 40;
-        const std::int64_t keeping = heldDay * holdArcs_ + longestKept_;
+        const std::int64_t keeping = heldDay * holdArcs_ + longestOff_;
         if (keeping > many || lowestPlaces_ > many) return false;
         auto& w = net_.weights;
         w.places = 2 * keeping + 1;
@@ -176,7 +178,7 @@ private:
     const CoverProblem& problem_;
     CoverNetwork net_;
     std::int64_t holdArcs_ = 0;
-    std::int64_t longestKept_ = 0;
+    std::int64_t longestOff_ = 0;
     std::int64_t lowestPlaces_ = 0;
     std::int64_t dearestOffer_ = 0;
 };

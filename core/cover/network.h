@@ -119,7 +119,7 @@ void forEachSource(const CoverProblem& problem, const CoverNetwork& network, con
         const auto found = map.find(choice.plant);
         return found == map.end() ? nullptr : &found->second;
     };
-    if (const auto* patches = listOf(network.patchesOf)) {
+    if (const auto* patches = choice.storeOnly ? nullptr : listOf(network.patchesOf)) {
         for (const auto p : *patches) {
             const auto& nodes = network.patchNodes[p];
             const Day last = std::min(choice.to, nodes.first + (nodes.days - 1));

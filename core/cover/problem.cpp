@@ -42,6 +42,8 @@ Fault faultOf(const Demand& d) {
         return CoverFault{CoverTrouble::outOfRange, "demand", d.booking.value};
     for (const auto& c : d.choices) {
         if (c.to < c.from) return CoverFault{CoverTrouble::outOfOrder, "choice", d.booking.value};
+        if (c.best && (*c.best < c.from || c.to < *c.best))
+            return CoverFault{CoverTrouble::outOfOrder, "choice", d.booking.value};
         if (c.to - c.from > mostDaysApart)
             return CoverFault{CoverTrouble::outOfRange, "choice", d.booking.value};
         if (c.wanted && c.wanted->value < 0)

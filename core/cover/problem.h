@@ -56,6 +56,9 @@ struct Choice {
     Day to;
     std::optional<Stems> wanted; ///< its wished part of the slot; more of it counts as a lower place
     bool agreedSwap = false;
+    bool storeOnly = false; ///< no day of cutting will do; stems in store will
+    std::optional<Day> best =
+        std::nullopt; ///< the day that suits best, when a round is planned; blank: the last
 };
 
 /// One slot of one line of a booking.

@@ -116,7 +116,8 @@ struct Holders {
     [[nodiscard]] bool couldServe(const CoverProblem& problem, const Piece& piece, const Choice& choice,
                                   Day bench) const {
         if (piece.source == Source::patch)
-            return piece.ready <= choice.to && choice.from <= piece.ready + holdDays.at(piece.from);
+            return !choice.storeOnly && piece.ready <= choice.to &&
+                   choice.from <= piece.ready + holdDays.at(piece.from);
         if (piece.ready > bench) return false;
         if (piece.source == Source::lot) {
             const auto lot =
@@ -205,37 +206,41 @@ std::vector<Shortage> shortages(const Allocation& a) {
 }
 
 FreeStock::FreeStock(const Allocation& a) : allocation_(a) {
+    std::map<std::int64_t, std::size_t> patchAt, lotAt;
+    for (const auto& patch : a.problem.patches) {
+        patchAt[patch.patch.value] = left_.size();
+        left_.push_back(patch.ready);
+    }
+    for (const auto& lot : a.problem.lots) {
+        lotAt[lot.lot.value] = leftInLot_.size();
+        leftInLot_.push_back(lot.stems.value);
+    }
     for (const auto& p : a.pieces) {
-        if (p.source == Source::patch) taken_[{p.from, p.ready}] += p.stems.value;
-        if (p.source == Source::lot) fromLot_[p.from] += p.stems.value;
+        if (p.source == Source::lot) leftInLot_[lotAt.at(p.from)] -= p.stems.value;
+        if (p.source != Source::patch) continue;
+        const std::size_t i = patchAt.at(p.from);
+        left_[i][static_cast<std::size_t>(p.ready - a.problem.patches[i].first)] -= p.stems.value;
     }
 }
 
 Stems FreeStock::of(Id<model::Plant> plant, Day from, Day to, Day bench) const {
-    const auto left = [](const auto& map, const auto& key, std::int64_t there) {
-        const auto used = map.find(key);
-        return Stems(there - (used == map.end() ? 0 : used->second));
-    };
     const auto& network = allocation_.solved->network;
-    Stems free;
+    std::int64_t free = 0;
     if (const auto at = network.patchesOf.find(plant); at != network.patchesOf.end()) {
         for (const auto i : at->second) {
             const auto& patch = allocation_.problem.patches[i];
-            for (std::size_t n = 0; n < patch.ready.size(); ++n) {
-                const Day day = patch.first + static_cast<int>(n);
-                if (day <= to && from <= day + patch.holdDays)
-                    free += left(taken_, std::pair(patch.patch.value, day), patch.ready[n]);
-            }
+            const int last = std::min(to - patch.first, static_cast<int>(left_[i].size()) - 1);
+            for (int n = std::max(0, from - patch.first - patch.holdDays); n <= last; ++n)
+                free += left_[i][static_cast<std::size_t>(n)];
         }
     }
     if (const auto at = network.lotsOf.find(plant); at != network.lotsOf.end()) {
         for (const auto i : at->second) {
             const auto& lot = allocation_.problem.lots[i];
-            if (fitOn(lot.useBy, lot.readyFrom, bench))
-                free += left(fromLot_, lot.lot.value, lot.stems.value);
+            if (fitOn(lot.useBy, lot.readyFrom, bench)) free += leftInLot_[i];
         }
     }
-    return free;
+    return Stems(free);
 }
 
 } // namespace withy::cover

@@ -3,9 +3,7 @@
 
 #include "core/cover/allocation.h"
 
-#include <map>
 #include <optional>
-#include <utility>
 #include <vector>
 
 /// Why a slot is short: who has the stems, and what one more would do.
@@ -51,8 +49,8 @@ public:
 
 private:
     const Allocation& allocation_;
-    std::map<std::pair<std::int64_t, Day>, std::int64_t> taken_; ///< by patch and day of readiness
-    std::map<std::int64_t, std::int64_t> fromLot_;
+    std::vector<std::vector<std::int64_t>> left_; ///< by patch and day of readiness
+    std::vector<std::int64_t> leftInLot_;
 };
 
 } // namespace withy::cover

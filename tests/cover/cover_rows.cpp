@@ -2,6 +2,7 @@
 #include "tests/cover/cover_rows.h"
 
 #include <algorithm>
+#include <cstdlib>
 #include <map>
 
 namespace withy::cover::tests {
@@ -44,7 +45,9 @@ private:
             return say("no such patch, or another plant's");
         if (p.cut < p.ready || p.cut > p.ready + patch->holdDays)
             say("cut before ready or past its hold days");
-        recounted_.keeping += p.stems.value * ((p.cut - p.ready) + 2 * (choice.to - p.cut));
+        recounted_.keeping +=
+            p.stems.value * ((p.cut - p.ready) + 2 * std::abs(choice.best.value_or(choice.to) - p.cut));
+        if (choice.storeOnly) say("cut for a choice that takes from the store alone");
     }
 
     [[nodiscard]] std::int64_t taken(Source source, std::int64_t id, Day day = {}) const {

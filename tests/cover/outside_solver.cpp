@@ -90,7 +90,7 @@ private:
 
     void writeGarden(const Choice& choice, const std::string& name, Sum& all, Sum& chosen) {
         for (const auto& patch : problem_.patches) {
-            if (patch.plant != choice.plant) continue;
+            if (patch.plant != choice.plant || choice.storeOnly) continue;
             for (std::size_t r = 0; r < patch.ready.size(); ++r) {
                 const Day ready = patch.first + static_cast<int>(r);
                 const auto age = "p" + std::to_string(patch.patch.value) + "r" + std::to_string(r);
@@ -101,7 +101,7 @@ private:
                     all.add(1, variable);
                     chosen.add(1, variable);
                     take(age, patch.ready[r], variable);
-                    keeping_.add(held + 2 * (choice.to - cut), variable);
+                    keeping_.add(held + 2 * std::abs(choice.best.value_or(choice.to) - cut), variable);
                 }
             }
         }

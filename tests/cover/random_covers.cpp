@@ -80,6 +80,8 @@ void addChoices(Dice& dice, Demand& d, int plants) {
         choice.plant = plant(order[static_cast<std::size_t>(c)]);
         choice.to = d.bench - dice.roll(0, 2);
         choice.from = choice.to - dice.roll(0, 5);
+        if (dice.roll(0, 2) == 0) choice.best = choice.to - dice.roll(0, choice.to - choice.from);
+        choice.storeOnly = dice.roll(0, 11) == 0;
         if (shared && c < 2) choice.wanted = Stems(d.stems.value / 2);
         d.choices.push_back(choice);
     }
