@@ -3,6 +3,7 @@
 
 #include "core/plan/booking_plan.h"
 #include "core/plan/design_plan.h"
+#include "core/plan/forecast_plan.h"
 
 namespace withy::plan {
 
@@ -23,6 +24,12 @@ constexpr TableKind sharedByBookings[] = {
 constexpr TableKind sharedByDesigns[] = {
     TableKind::settings, TableKind::plants,     TableKind::containers, TableKind::designs,
     TableKind::slots,    TableKind::slotPlants, TableKind::plantFacts,
+};
+
+constexpr TableKind readByForecast[] = {
+    TableKind::settings,   TableKind::monthNormals, TableKind::plants,
+    TableKind::plantFacts, TableKind::patches,      TableKind::walks,
+    TableKind::weather,    TableKind::pastBlooms,   TableKind::tallies,
 };
 
 template <std::size_t N>
@@ -82,6 +89,11 @@ std::optional<Plan> replan(const Season& season, const PlanOptions& options, con
             next.bookings.emplace(b.id, std::make_shared<const BookingPlan>(
                                             bookingPlan(index, b, next.designs, days, options)));
     }
+    if (options.stop.stop_requested()) return std::nullopt;
+    if (before.garden && options.today == optionsBefore.today && allSame(season, was, readByForecast))
+        next.garden = before.garden;
+    else
+        next.garden = std::make_shared<const ForecastPlan>(forecastPlan(index, season, {options.today, {}}));
     return next;
 }
 

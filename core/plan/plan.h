@@ -177,9 +177,14 @@ struct BookingPlan {
     std::vector<Finding> findings;
 };
 
+struct ForecastPlan; ///< core/plan/forecast_plan.h
+struct CoverPlan;    ///< core/plan/cover_plan.h
+
 struct Plan {
     std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>> designs;
     std::map<Id<model::Booking>, std::shared_ptr<const BookingPlan>> bookings;
+    std::shared_ptr<const ForecastPlan> garden; ///< what will be in flower; null only before the first plan
+    std::shared_ptr<const CoverPlan> cover;     ///< who gets which stems; null only before the first plan
 };
 
 /// Always whole: it does not look at the stop.
