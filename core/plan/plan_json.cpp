@@ -3,6 +3,7 @@
 
 #include "core/exchange/json_out.h"
 #include "core/model/schema.h"
+#include "core/plan/plan_json_parts.h"
 
 #include <algorithm>
 
@@ -157,16 +158,6 @@ void writeMoney(JsonWriter& json, const model::Season& season, const BookingPlan
     json.member("lines_without_price", m.income.unpriced).endObject();
 }
 
-void writeFindings(JsonWriter& json, const std::vector<Finding>& findings) {
-    json.key("findings").beginArray();
-    for (const auto& f : findings) {
-        json.beginObject().member("finding", findingWord(f.code));
-        json.member("table", model::tableInfo(f.place.table).name).member("record", f.place.id);
-        json.member("subjects", f.subjects).member("numbers", f.numbers).endObject();
-    }
-    json.endArray();
-}
-
 void writeSteps(JsonWriter& json, const BookingPlan& plan) {
     json.key("run_up").beginArray();
     for (const auto& s : plan.steps) {
@@ -216,6 +207,16 @@ void writeBooking(JsonWriter& json, const model::Season& season, const BookingPl
 
 } // namespace
 
+void writeFindings(JsonWriter& json, const std::vector<Finding>& findings) {
+    json.key("findings").beginArray();
+    for (const auto& f : findings) {
+        json.beginObject().member("finding", findingWord(f.code));
+        json.member("table", model::tableInfo(f.place.table).name).member("record", f.place.id);
+        json.member("subjects", f.subjects).member("numbers", f.numbers).endObject();
+    }
+    json.endArray();
+}
+
 std::string planJson(const model::Season& season, const Plan& plan, std::optional<Id<model::Booking>> only) {
     JsonWriter json;
     json.beginObject().member("season", season.theSettings().seasonName);
@@ -229,7 +230,10 @@ std::string planJson(const model::Season& season, const Plan& plan, std::optiona
     for (const auto& [id, booking] : plan.bookings) {
         if (!only || *only == id) writeBooking(json, season, *booking);
     }
-    return json.endArray().endObject().text();
+    json.endArray();
+    writeCover(json, season, plan, only);
+    if (!only) writeGarden(json, season, plan);
+    return json.endObject().text();
 }
 
 } // namespace withy::plan
