@@ -100,56 +100,6 @@ private:
     std::vector<std::int64_t> cuts_;
 };
 
-/// Pieces by plant, and the patches' hold days, for finding who has what.
-struct Holders {
-    std::map<Id<model::Plant>, std::vector<const Piece*>> byPlant;
-    std::map<std::int64_t, int> holdDays;
-
-    explicit Holders(const Allocation& a) {
-        for (const auto& p : a.pieces)
-            byPlant[p.plant].push_back(&p);
-        for (const auto& p : a.problem.patches)
-            holdDays[p.patch.value] = p.holdDays;
-    }
-
-    /// Whether these stems could have been had for the choice.
-    [[nodiscard]] bool couldServe(const CoverProblem& problem, const Piece& piece, const Choice& choice,
-                                  Day bench) const {
-        if (piece.source == Source::patch)
-            return !choice.storeOnly && piece.ready <= choice.to &&
-                   choice.from <= piece.ready + holdDays.at(piece.from);
-        if (piece.ready > bench) return false;
-        if (piece.source == Source::lot) {
-            const auto lot =
-                std::lower_bound(problem.lots.begin(), problem.lots.end(), piece.from,
-                                 [](const LotSupply& row, std::int64_t id) { return row.lot.value < id; });
-            return !lot->useBy || bench <= *lot->useBy;
-        }
-        const auto offer = std::lower_bound(problem.offers.begin(), problem.offers.end(), piece.from,
-                                            [](const Offer& row, std::int64_t id) { return row.id < id; });
-        return !offer->useBy || bench <= *offer->useBy;
-    }
-};
-
-std::vector<Competitor> competitorsOf(const Allocation& a, const Holders& holders, const Demand& demand) {
-    std::map<std::pair<Id<model::Booking>, Id<model::Plant>>, Stems> has;
-    for (const auto& choice : demand.choices) {
-        const auto pieces = holders.byPlant.find(choice.plant);
-        if (pieces == holders.byPlant.end()) continue;
-        for (const Piece* piece : pieces->second) {
-            const auto booking = a.problem.demands[piece->demand].booking;
-            if (booking != demand.booking && holders.couldServe(a.problem, *piece, choice, demand.bench))
-                has[{booking, piece->plant}] += piece->stems;
-        }
-    }
-    std::vector<Competitor> all;
-    for (const auto& [key, stems] : has)
-        all.push_back({key.first, key.second, stems});
-    std::stable_sort(all.begin(), all.end(),
-                     [](const Competitor& x, const Competitor& y) { return x.stems > y.stems; });
-    return all;
-}
-
 std::optional<Worth> worthOf(const Allocation& a, std::int64_t cost) {
     const Tiers t = a.solved->network.weights.tiersOf(-cost);
     Worth worth{std::nullopt, t.price, t.places, t.keeping};
@@ -175,14 +125,57 @@ std::optional<Worth> oneMore(const Allocation& a, const WaysHome& ways, std::siz
     return worthOf(a, *least);
 }
 
-bool isKnown(const Allocation& a, const Demand& d) {
+} // namespace
+
+Holders::Holders(const Allocation& a) : allocation_(a) {
+    for (const auto& p : a.pieces)
+        byPlant_[p.plant].push_back(&p);
+    for (const auto& p : a.problem.patches)
+        holdDays_[p.patch.value] = p.holdDays;
+}
+
+bool Holders::couldServe(const Piece& piece, const Choice& choice, Day bench) const {
+    if (piece.source == Source::patch)
+        return !choice.storeOnly && piece.ready <= choice.to &&
+               choice.from <= piece.ready + holdDays_.at(piece.from);
+    if (piece.source == Source::lot) {
+        const auto& lots = allocation_.problem.lots;
+        const auto lot =
+            std::lower_bound(lots.begin(), lots.end(), piece.from,
+                             [](const LotSupply& row, std::int64_t id) { return row.lot.value < id; });
+        return fitOn(lot->useBy, lot->readyFrom, bench);
+    }
+    const auto& offers = allocation_.problem.offers;
+    const auto offer = std::lower_bound(offers.begin(), offers.end(), piece.from,
+                                        [](const Offer& row, std::int64_t id) { return row.id < id; });
+    return fitOn(offer->useBy, offer->readyFrom, bench);
+}
+
+std::vector<Competitor> Holders::competitorsOf(const Demand& demand) const {
+    std::map<std::pair<Id<model::Booking>, Id<model::Plant>>, Stems> has;
+    for (const auto& choice : demand.choices) {
+        const auto pieces = byPlant_.find(choice.plant);
+        if (pieces == byPlant_.end()) continue;
+        for (const Piece* piece : pieces->second) {
+            const auto booking = allocation_.problem.demands[piece->demand].booking;
+            if (booking != demand.booking && couldServe(*piece, choice, demand.bench))
+                has[{booking, piece->plant}] += piece->stems;
+        }
+    }
+    std::vector<Competitor> all;
+    for (const auto& [key, stems] : has)
+        all.push_back({key.first, key.second, stems});
+    std::stable_sort(all.begin(), all.end(),
+                     [](const Competitor& x, const Competitor& y) { return x.stems > y.stems; });
+    return all;
+}
+
+bool supplyKnown(const Allocation& a, const Demand& d) {
     const auto& n = a.solved->network;
     return std::any_of(d.choices.begin(), d.choices.end(), [&](const Choice& c) {
         return n.patchesOf.count(c.plant) || n.lotsOf.count(c.plant) || n.offersOf.count(c.plant);
     });
 }
-
-} // namespace
 
 std::vector<Shortage> shortages(const Allocation& a) {
     std::vector<Shortage> all;
@@ -196,8 +189,8 @@ std::vector<Shortage> shortages(const Allocation& a) {
         Shortage s;
         s.demand = d;
         s.stems = a.unmet[d];
-        s.supplyKnown = isKnown(a, demand);
-        s.competitors = competitorsOf(a, *holders, demand);
+        s.supplyKnown = supplyKnown(a, demand);
+        s.competitors = holders->competitorsOf(demand);
         for (std::size_t c = 0; c < demand.choices.size(); ++c)
             s.oneMore.push_back(oneMore(a, *ways, d, c));
         all.push_back(std::move(s));

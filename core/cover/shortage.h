@@ -3,6 +3,7 @@
 
 #include "core/cover/allocation.h"
 
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -37,6 +38,27 @@ struct Shortage {
 
 /// Every short demand, in the order served.
 std::vector<Shortage> shortages(const Allocation& allocation);
+
+/// Who has stems that these choices could have used, in the season as it is shared out. The demand need not
+/// be one of the allocation's own.
+class Holders {
+public:
+    /// The allocation must outlive it.
+    explicit Holders(const Allocation& allocation);
+
+    /// Most stems first, then by booking and plant.
+    [[nodiscard]] std::vector<Competitor> competitorsOf(const Demand& demand) const;
+
+private:
+    [[nodiscard]] bool couldServe(const Piece& piece, const Choice& choice, Day bench) const;
+
+    const Allocation& allocation_;
+    std::map<Id<model::Plant>, std::vector<const Piece*>> byPlant_;
+    std::map<std::int64_t, int> holdDays_; ///< by patch
+};
+
+/// False when none of the demand's plants has a patch with a forecast, a lot or an offer.
+bool supplyKnown(const Allocation& allocation, const Demand& demand);
 
 /// What nobody takes.
 class FreeStock {

@@ -41,6 +41,7 @@ struct FitStems {
     std::array<Stems, levelCount> covered;
     std::vector<cover::Competitor> competitors; ///< of what is short at the cautious level
     std::vector<LeftOut> leftOut;
+    bool supplyKnown = true;
 };
 
 enum class FitKitKind { container, bucket };
@@ -91,7 +92,8 @@ struct FitAnswer {
     std::shared_ptr<const BookingPlan> plan; ///< of the trial
 };
 
-/// Problem fields: "lines" (none, or no such design), "pieces", "event_end".
+/// Problem fields: "lines" (none, or no such design), "pieces", "event_end", "cover" (there is no allocation
+/// to hold it against).
 Result<FitAnswer, Problem> fitCheck(const model::Season& season, const Plan& plan, const CoverPlan& cover,
                                     const FitAsk& ask, const FitOptions& options = {});
 

@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/cover_plan.h"
+
+#include "core/plan/cover_mends.h"
+
+#include <algorithm>
+#include <memory>
+
+namespace withy::plan {
+
+namespace {
+
+using cover::Claim;
+
+std::size_t at(Level level) {
+    return static_cast<std::size_t>(level);
+}
+
+/// One booking that counts, with what it asks for.
+struct Asking {
+    const model::Booking* booking;
+    std::unique_ptr<BookingWindows> windows;
+    std::vector<SlotDemand> slots;
+};
+
+std::vector<cover::LotSupply> lotsOf(const model::Season& season) {
+    std::vector<cover::LotSupply> lots;
+    for (const auto& lot : season.stockLots)
+        lots.push_back({lot.id, lot.plant, lot.stems, lot.readyFrom, lot.useBy, lot.homeGrown});
+    return lots;
+}
+
+using SlotKey = std::tuple<Id<model::Booking>, Id<model::Line>, Id<model::Slot>>;
+
+SlotKey keyOf(const cover::Demand& d) {
+    return {d.booking, d.line, d.slot};
+}
+
+class Planner {
+public:
+    Planner(const model::Season& season, const Plan& plan, const CoverOptions& options)
+        : index_(season), plan_(plan), options_(options), days_(season) {}
+
+    CoverPlan make(const GardenSupply& supply) {
+        ask();
+        CoverPlan cover;
+        for (const Level level : {Level::cautious, Level::likely}) {
+            auto solved = cover::allocate(problemAt(supply, level));
+            if (!solved.ok()) {
+                cover.fault = solved.error();
+                cover.allocations = {};
+                return cover;
+            }
+            cover.allocations[at(level)] = std::move(solved).value();
+            cover.freeToPromise[at(level)] = cover::freeToPromise(*cover.allocations[at(level)]);
+        }
+        for (auto& asking : asking_)
+            begin(cover, asking);
+        for (const Level level : {Level::cautious, Level::likely})
+            fill(cover, level);
+        for (auto& asking : asking_)
+            finish(cover, asking);
+        return cover;
+    }
+
+private:
+    void ask() {
+        const auto swaps = agreedSwaps(index_.season);
+        for (const auto& booking : index_.season.bookings) {
+            const auto claim = claimOf(booking, options_.today);
+            const auto plan = plan_.bookings.find(booking.id);
+            if (!claim || plan == plan_.bookings.end()) continue;
+            Asking asking{
+                &booking, std::make_unique<BookingWindows>(index_, booking, *plan->second, days_), {}};
+            asking.slots = slotDemands(index_, booking, *plan->second, *claim, Index::of(swaps, booking.id),
+                                       *asking.windows);
+            asking_.push_back(std::move(asking));
+        }
+    }
+
+    [[nodiscard]] cover::CoverProblem problemAt(const GardenSupply& supply, Level level) const {
+        cover::CoverProblem problem;
+        problem.patches = level == Level::cautious ? supply.cautious : supply.likely;
+        problem.lots = lotsOf(index_.season);
+        problem.offers = options_.offers;
+        for (const auto& asking : asking_) {
+            for (const auto& slot : asking.slots)
+                problem.demands.push_back(slot.demand);
+        }
+        return problem;
+    }
+
+    void begin(CoverPlan& cover, const Asking& asking) {
+        BookingCover b;
+        b.booking = asking.booking->id;
+        for (const auto& slot : asking.slots) {
+            SlotCover s;
+            s.line = slot.demand.line;
+            s.slot = slot.demand.slot;
+            s.needed = slot.demand.stems;
+            s.choices = slot.demand.choices;
+            s.leftOut = slot.leftOut;
+            for (auto& level : s.at)
+                level.covered = s.needed;
+            b.needed += s.needed;
+            b.slots.push_back(std::move(s));
+        }
+        auto& kept = cover.bookings[b.booking] = std::move(b);
+        for (auto& slot : kept.slots)
+            slotAt_[{kept.booking, slot.line, slot.slot}] = &slot;
+    }
+
+    void fill(CoverPlan& cover, Level level) {
+        const auto& allocation = *cover.allocations[at(level)];
+        std::vector<SlotLevel*> byDemand;
+        for (const auto& demand : allocation.problem.demands)
+            byDemand.push_back(&slotAt_.at(keyOf(demand))->at[at(level)]);
+        for (const auto& piece : allocation.pieces)
+            byDemand[piece.demand]->pieces.push_back(piece);
+        for (auto& shortage : cover::shortages(allocation)) {
+            auto& slot = *byDemand[shortage.demand];
+            slot.shortBy = shortage.stems;
+            slot.covered -= shortage.stems;
+            slot.competitors = std::move(shortage.competitors);
+            slot.oneMore = std::move(shortage.oneMore);
+            slot.supplyKnown = shortage.supplyKnown;
+        }
+    }
+
+    void finish(CoverPlan& cover, Asking& asking) {
+        auto& b = cover.bookings.at(asking.booking->id);
+        const Level promise = index_.season.theSettings().promiseLevel == model::ForecastLevel::likely
+                                  ? Level::likely
+                                  : Level::cautious;
+        if (!free_) free_.emplace(*cover.allocations[at(promise)]);
+        bool known = true;
+        for (std::size_t i = 0; i < b.slots.size(); ++i) {
+            auto& slot = b.slots[i];
+            for (std::size_t level = 0; level < levelCount; ++level)
+                b.covered[level] += slot.at[level].covered;
+            const auto& likely = slot.at[at(Level::likely)];
+            known = known && (likely.shortBy.value == 0 || likely.supplyKnown);
+            const Stems shortBy = slot.at[at(promise)].shortBy;
+            if (shortBy.value > 0)
+                slot.mends = mendsFor(index_, asking.slots[i], shortBy, *free_, *asking.windows, options_);
+        }
+        b.standing = standingOf(b, known);
+    }
+
+    static CoverStanding standingOf(const BookingCover& b, bool known) {
+        if (b.needed.value == 0) return CoverStanding::nothing;
+        if (b.shortBy(Level::cautious).value == 0) return CoverStanding::covered;
+        if (b.shortBy(Level::likely).value == 0) return CoverStanding::tight;
+        return known ? CoverStanding::shortOf : CoverStanding::notKnown;
+    }
+
+    Index index_;
+    const Plan& plan_;
+    const CoverOptions& options_;
+    PlaceDays days_;
+    std::vector<Asking> asking_;
+    std::map<SlotKey, SlotCover*> slotAt_;
+    std::optional<cover::FreeStock> free_;
+};
+
+} // namespace
+
+std::optional<Claim> claimOf(const model::Booking& booking, std::optional<Day> today) {
+    switch (booking.standing) {
+    case model::Standing::booked:
+    case model::Standing::made:
+    case model::Standing::delivered:
+    case model::Standing::settled:
+        return Claim::firm;
+    case model::Standing::held:
+        if (today && booking.heldUntil && *booking.heldUntil < *today) return Claim::enquiry;
+        return Claim::held;
+    case model::Standing::quoted:
+        return Claim::quoted;
+    case model::Standing::enquiry:
+        return Claim::enquiry;
+    case model::Standing::lost:
+        return std::nullopt;
+    }
+    return std::nullopt;
+}
+
+CoverPlan coverPlan(const model::Season& season, const Plan& plan, const GardenSupply& supply,
+                    const CoverOptions& options) {
+    return Planner(season, plan, options).make(supply);
+}
+
+} // namespace withy::plan

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/plan/fit_plan.h"
+#include "core/plan/index.h"
+
+#include <vector>
+
+/// Kit and hours of a trial booking beside the season's own.
+namespace withy::plan {
+
+/// What another booking holds, and when.
+struct Beside {
+    Id<model::Booking> booking;
+    cover::Claim claim{};
+    bool made = false; ///< its jars are filled already
+    Day kitFrom;       ///< containers: from the make-up to the event's end
+    Day kitTo;
+    Day bucketsFrom; ///< buckets: from the first cut to the make-up
+    Day bucketsTo;
+    std::shared_ptr<const BookingPlan> plan;
+};
+
+std::vector<Beside> allBeside(const model::Season& season, const Plan& plan, std::optional<Day> today);
+
+/// Yes: within what is owned beside all bookings; tight: beside the firm and held ones alone, or not counted.
+/// Containers that come back are out from the make-up to the end of the event; of those that do not, every
+/// booking not yet made takes its own.
+std::vector<FitKit> fitKit(const Index& index, const BookingPlan& trial, const model::Booking& booking,
+                           const std::vector<Beside>& beside);
+
+/// The trial's own cutting, stripping, bench and making minutes against the working hours between its first
+/// of these steps and the end of its make-up, without busy hours and without the work of the others. Hours
+/// outside the working day count where the trial's own steps lie in them.
+FitHours fitHours(const Index& index, const BookingPlan& trial, const std::vector<Beside>& beside);
+
+} // namespace withy::plan
