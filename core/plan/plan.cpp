@@ -2,8 +2,10 @@
 #include "core/plan/plan.h"
 
 #include "core/plan/booking_plan.h"
+#include "core/plan/cover_plan.h"
 #include "core/plan/design_plan.h"
 #include "core/plan/forecast_plan.h"
+#include "core/plan/garden_supply.h"
 
 namespace withy::plan {
 
@@ -30,6 +32,13 @@ constexpr TableKind readByForecast[] = {
     TableKind::settings,   TableKind::monthNormals, TableKind::plants,
     TableKind::plantFacts, TableKind::patches,      TableKind::walks,
     TableKind::weather,    TableKind::pastBlooms,   TableKind::tallies,
+};
+
+/// Beside the plans of designs and bookings and the forecast.
+constexpr TableKind readByCover[] = {
+    TableKind::settings,    TableKind::plants,     TableKind::patches,
+    TableKind::slots,       TableKind::slotPlants, TableKind::stockLots,
+    TableKind::agreedSwaps, TableKind::bookings,   TableKind::lines,
 };
 
 template <std::size_t N>
@@ -94,6 +103,16 @@ std::optional<Plan> replan(const Season& season, const PlanOptions& options, con
         next.garden = before.garden;
     else
         next.garden = std::make_shared<const ForecastPlan>(forecastPlan(index, season, {options.today, {}}));
+    if (options.stop.stop_requested()) return std::nullopt;
+    if (before.cover && next.garden == before.garden && next.designs == before.designs &&
+        next.bookings == before.bookings && allSame(season, was, readByCover))
+        next.cover = before.cover;
+    else {
+        CoverOptions cover;
+        cover.today = options.today;
+        next.cover = std::make_shared<const CoverPlan>(
+            coverPlan(season, next, gardenSupply(season, *next.garden), cover));
+    }
     return next;
 }
 
