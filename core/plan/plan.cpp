@@ -70,6 +70,28 @@ bool planDesigns(const Index& index, const PlanOptions& options, Plan& plan) {
     return true;
 }
 
+/// What an earlier plan offers to keep.
+struct KeptBookings {
+    const Plan& plan;
+    Index index;
+    bool shared; ///< all that bookings read in common is the same
+};
+
+/// False when stopped on the way.
+bool planBookings(const Index& index, const PlanOptions& options, const KeptBookings& kept, Plan& plan) {
+    PlaceDays days(index.season);
+    for (const auto& b : index.season.bookings) {
+        if (options.stop.stop_requested()) return false;
+        const auto old = kept.plan.bookings.find(b.id);
+        if (kept.shared && old != kept.plan.bookings.end() && sameBooking(index, kept.index, b.id))
+            plan.bookings.emplace(b.id, old->second);
+        else
+            plan.bookings.emplace(b.id, std::make_shared<const BookingPlan>(
+                                            bookingPlan(index, b, plan.designs, days, options)));
+    }
+    return true;
+}
+
 } // namespace
 
 Plan plan(const Season& season, const PlanOptions& options) {
@@ -79,40 +101,31 @@ Plan plan(const Season& season, const PlanOptions& options) {
 }
 
 std::optional<Plan> replan(const Season& season, const PlanOptions& options, const Season& was,
-                           const Plan& before, const PlanOptions& optionsBefore) {
+                           const Plan& before, const PlanOptions& optionsBefore,
+                           const std::function<void(const Plan&)>& early) {
     const Index index(season);
+    const bool sameDay = options.today == optionsBefore.today;
     Plan next;
     if (allSame(season, was, sharedByDesigns))
         next.designs = before.designs;
     else if (!planDesigns(index, options, next))
         return std::nullopt;
-    const bool shared = options.today == optionsBefore.today && allSame(season, was, sharedByBookings);
-    const Index old(was);
-    PlaceDays days(season);
-    for (const auto& b : season.bookings) {
-        if (options.stop.stop_requested()) return std::nullopt;
-        const auto kept = before.bookings.find(b.id);
-        if (shared && kept != before.bookings.end() && sameBooking(index, old, b.id))
-            next.bookings.emplace(b.id, kept->second);
-        else
-            next.bookings.emplace(b.id, std::make_shared<const BookingPlan>(
-                                            bookingPlan(index, b, next.designs, days, options)));
-    }
-    if (options.stop.stop_requested()) return std::nullopt;
-    if (before.garden && options.today == optionsBefore.today && allSame(season, was, readByForecast))
-        next.garden = before.garden;
-    else
+    const KeptBookings kept{before, Index(was), sameDay && allSame(season, was, sharedByBookings)};
+    if (!planBookings(index, options, kept, next)) return std::nullopt;
+    const bool sameGarden = before.garden && sameDay && allSame(season, was, readByForecast);
+    const bool sameCover = before.cover && sameGarden && next.designs == before.designs &&
+                           next.bookings == before.bookings && allSame(season, was, readByCover);
+    next.garden = before.garden;
+    next.cover = before.cover;
+    if (sameCover) return next;
+    if (early) early(next);
+    if (!sameGarden)
         next.garden = std::make_shared<const ForecastPlan>(forecastPlan(index, season, {options.today, {}}));
     if (options.stop.stop_requested()) return std::nullopt;
-    if (before.cover && next.garden == before.garden && next.designs == before.designs &&
-        next.bookings == before.bookings && allSame(season, was, readByCover))
-        next.cover = before.cover;
-    else {
-        CoverOptions cover;
-        cover.today = options.today;
-        next.cover = std::make_shared<const CoverPlan>(
-            coverPlan(season, next, gardenSupply(season, *next.garden), cover));
-    }
+    CoverOptions cover;
+    cover.today = options.today;
+    next.cover =
+        std::make_shared<const CoverPlan>(coverPlan(season, next, gardenSupply(season, *next.garden), cover));
     return next;
 }
 

@@ -15,6 +15,7 @@
 #include "core/shed/kit_totals.h"
 #include "core/shed/ribbon_length.h"
 
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
@@ -191,8 +192,11 @@ struct Plan {
 Plan plan(const model::Season& season, const PlanOptions& options = {});
 
 /// As plan(), keeping the parts of `before` (the plan of `was`) whose inputs did not change. The result
-/// is the same as plan()'s, always; nothing when it was stopped.
+/// is the same as plan()'s, always; nothing when it was stopped. `early`
+/// is shown the plan when designs and bookings are done and only garden and cover are still those of
+/// `before`.
 std::optional<Plan> replan(const model::Season& season, const PlanOptions& options, const model::Season& was,
-                           const Plan& before, const PlanOptions& optionsBefore);
+                           const Plan& before, const PlanOptions& optionsBefore,
+                           const std::function<void(const Plan&)>& early = {});
 
 } // namespace withy::plan

@@ -125,7 +125,7 @@ void editToRepaint(benchmark::State& state) {
         QElapsedTimer timer;
         timer.start();
         window.bench().apply(edits::setPieces(window.bench().season(), line, ++pieces));
-        while (!window.bench().planIsCurrent())
+        while (!window.bench().bookingsAreCurrent())
             QApplication::processEvents(QEventLoop::WaitForMoreEvents);
         QApplication::processEvents(); // paints what changed
         const double seconds = static_cast<double>(timer.nsecsElapsed()) * 1e-9;

@@ -38,10 +38,10 @@ TEST_F(BackgroundPlan, TheFirstPlanComesByItself) {
     const auto bench = benchOn(demoSeason());
     EXPECT_TRUE(bench->plan().bookings.empty());
     EXPECT_FALSE(bench->planIsCurrent());
-    int plans = 0;
-    QObject::connect(bench.get(), &Workbench::planned, [&] { ++plans; });
-    ASSERT_TRUE(eventually([&] { return plans > 0; }));
-    EXPECT_TRUE(bench->planIsCurrent());
+    QObject::connect(bench.get(), &Workbench::planned, [&] {
+        EXPECT_FALSE(bench->plan().bookings.empty()) << "bookings are there before who gets which stems";
+    });
+    ASSERT_TRUE(eventually([&] { return bench->planIsCurrent(); }));
     EXPECT_EQ(shown(*bench), freshly(*bench));
 }
 
@@ -59,7 +59,9 @@ TEST_F(BackgroundPlan, AnEditIsToldAtOnceAndItsPlanLater) {
     EXPECT_EQ(heard, std::vector<std::string>{"changed"});
     EXPECT_EQ(shown(*bench), older) << "the older plan stays until the new one is there";
     ASSERT_TRUE(eventually([&] { return bench->planIsCurrent(); }));
-    EXPECT_EQ(heard, (std::vector<std::string>{"changed", "planned"}));
+    EXPECT_EQ(heard.front(), "changed");
+    EXPECT_EQ(heard.back(), "planned");
+    EXPECT_LE(heard.size(), 3u) << "the bookings, then the cover";
     EXPECT_EQ(shown(*bench), freshly(*bench));
     EXPECT_NE(shown(*bench), older);
 }
@@ -88,7 +90,7 @@ TEST_F(BackgroundPlan, AChainOfEditsEndsInThePlanOfTheLast) {
     }
     ASSERT_TRUE(eventually([&] { return bench->planIsCurrent(); }));
     EXPECT_EQ(shown(*bench), freshly(*bench));
-    EXPECT_LE(plans, 64);
+    EXPECT_LE(plans, 2 * 64);
 }
 
 TEST_F(BackgroundPlan, MidnightPlansAnew) {

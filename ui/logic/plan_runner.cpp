@@ -16,7 +16,7 @@ PlanRunner::~PlanRunner() {
 void PlanRunner::ask(model::Season season, const plan::PlanOptions& options) {
     const std::lock_guard lock(mutex_);
     // A run goes on, or waits, since the last plan: those who look have waited that long already.
-    const bool idle = asked_ == (finished_ ? finished_->turn : 0);
+    const bool idle = asked_ == (finished_ && finished_->whole ? finished_->turn : 0);
     if (idle)
         lastPlan_ = Clock::now();
     else if (Clock::now() - lastPlan_ < patience)
@@ -34,7 +34,7 @@ std::shared_ptr<const PlanRunner::Run> PlanRunner::wait() {
     std::unique_lock lock(mutex_);
     if (asked_ == 0) return nullptr;
     if (waiting_) giveUp_.request_stop(); // nobody looks at the older one any more
-    changed_.wait(lock, [this] { return finished_ && finished_->turn == asked_; });
+    changed_.wait(lock, [this] { return finished_ && finished_->whole && finished_->turn == asked_; });
     return finished_;
 }
 
@@ -51,18 +51,26 @@ std::optional<PlanRunner::Run> PlanRunner::next(const std::stop_token& quit) {
 void PlanRunner::work(const std::stop_token& quit) {
     std::shared_ptr<const Run> last = std::make_shared<Run>(); // of an empty season
     while (auto run = next(quit)) {
-        auto plan = plan::replan(run->season, run->options, last->season, last->plan, last->options);
+        const auto early = [&](const plan::Plan& plan) {
+            publish(std::make_shared<const Run>(Run{run->season, run->options, plan, run->turn, false}));
+        };
+        auto plan = plan::replan(run->season, run->options, last->season, last->plan, last->options, early);
         if (!plan) continue;
         run->plan = std::move(*plan);
+        run->whole = true;
         last = std::make_shared<const Run>(std::move(*run));
-        {
-            const std::lock_guard lock(mutex_);
-            finished_ = last;
-            lastPlan_ = Clock::now();
-        }
-        changed_.notify_all();
-        tell_();
+        publish(last);
     }
+}
+
+void PlanRunner::publish(std::shared_ptr<const Run> run) {
+    {
+        const std::lock_guard lock(mutex_);
+        finished_ = std::move(run);
+        lastPlan_ = Clock::now();
+    }
+    changed_.notify_all();
+    tell_();
 }
 
 } // namespace withy::ui

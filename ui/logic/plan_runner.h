@@ -26,11 +26,13 @@ public:
         plan::PlanOptions options;
         plan::Plan plan;
         std::uint64_t turn = 0; ///< which ask() it answers
+        bool whole = false;     ///< false: garden and cover are still those of the run before
     };
 
     static constexpr std::chrono::milliseconds patience{250};
 
-    /// `tell` is called on the runner's thread whenever a run has finished.
+    /// `tell` is called on the runner's thread whenever a run has finished, and once before when its
+    /// bookings are planned and only garden and cover are still to come.
     explicit PlanRunner(std::function<void()> tell);
     /// Gives up the run that goes on.
     ~PlanRunner();
@@ -39,7 +41,8 @@ public:
     PlanRunner& operator=(const PlanRunner&) = delete;
 
     void ask(model::Season season, const plan::PlanOptions& options);
-    /// The last finished run, which may answer an earlier ask(); null when there is none yet.
+    /// The last run that is finished or has its bookings, which may answer an earlier ask(); null when there
+    /// is none yet.
     [[nodiscard]] std::shared_ptr<const Run> finished() const;
     /// The run of the newest ask(), once it is finished. Null only when nothing was ever asked.
     [[nodiscard]] std::shared_ptr<const Run> wait();
@@ -50,6 +53,7 @@ private:
     using Clock = std::chrono::steady_clock;
 
     void work(const std::stop_token& quit);
+    void publish(std::shared_ptr<const Run> run);
     /// The newest snapshot, once there is one; nothing when it is time to go.
     std::optional<Run> next(const std::stop_token& quit);
 

@@ -32,8 +32,11 @@ public:
     /// so look records up with find. The reference holds until planned().
     [[nodiscard]] const plan::Plan& plan() const { return run_->plan; }
 
-    /// The plan is that of season() as it stands.
-    [[nodiscard]] bool planIsCurrent() const { return run_->turn == runner_.asked(); }
+    /// The plan is that of season() as it stands, garden and cover with it.
+    [[nodiscard]] bool planIsCurrent() const { return bookingsAreCurrent() && run_->whole; }
+
+    /// Designs and bookings are; who gets which stems may follow.
+    [[nodiscard]] bool bookingsAreCurrent() const { return run_->turn == runner_.asked(); }
 
     /// Waits until it is, and sends planned() if that brought a new one. For papers, and whatever must not
     /// work from an older plan.
