@@ -42,13 +42,16 @@ BloomErrors errorsOf(const std::vector<double>& residuals) {
     return e;
 }
 
+/// Of every year left out.
+using LikelyCells = std::vector<std::vector<std::pair<const BloomCell*, double>>>;
+
 /// Errors of the left-out years, by calendar and by warmth.
 struct LeftOut {
     std::vector<double> calendar;
     std::vector<double> thermal;
 };
 
-LeftOut leaveOneOut(const BloomRecord& record, const BloomGrid& grid) {
+LeftOut leaveOneOut(const BloomRecord& record, const BloomGrid& grid, const LikelyCells& likely) {
     LeftOut out;
     std::vector<double> cuts;
     for (const auto& y : record.years)
@@ -56,7 +59,7 @@ LeftOut leaveOneOut(const BloomRecord& record, const BloomGrid& grid) {
     for (std::size_t i = 0; i < cuts.size(); ++i) {
         out.calendar.push_back(meanWithout(cuts, i) - cuts[i]);
         double day = 0;
-        for (const auto& [cell, weight] : grid.likely(i))
+        for (const auto& [cell, weight] : likely[i])
             day += weight *
                    grid.years[cell->base][i].reaches(cell->start, meanWithout(cell->sums, i), cell->rate);
         out.thermal.push_back(day - cuts[i]);
@@ -143,11 +146,10 @@ YearSums asKnown(const DayHeats& all, const YearSums& one, int from, int known) 
 /// Foretells years left out from what was known some days before the mean date.
 class Hindcast {
 public:
-    Hindcast(const BloomRecord& record, const BloomGrid& grid) : record_(record), grid_(grid) {
+    Hindcast(const BloomRecord& record, const BloomGrid& grid, const LikelyCells& likely)
+        : record_(record), grid_(grid), likely_(likely) {
         for (const auto& y : record.years)
             cuts_.push_back(y.cut);
-        for (std::size_t i = 0; i < cuts_.size(); ++i)
-            likely_.push_back(grid.likely(i));
         for (const auto& years : grid.years)
             heats_.push_back(dayHeatsOf(record, years));
     }
@@ -181,14 +183,13 @@ private:
 
     const BloomRecord& record_;
     const BloomGrid& grid_;
+    const LikelyCells& likely_;
     std::vector<double> cuts_;
-    std::vector<std::vector<std::pair<const BloomCell*, double>>> likely_;
     std::vector<DayHeats> heats_; ///< by base
 };
 
-std::vector<double> rangesAhead(const BloomRecord& record, const BloomGrid& grid, double share) {
+std::vector<double> rangesAhead(const Hindcast& hindcast, double share) {
     std::vector<double> ranges;
-    const Hindcast hindcast(record, grid);
     for (const int lead : bloomLeads) {
         auto errors = hindcast.errors(share, lead);
         const double atLeast = ranges.empty() ? 0 : ranges.back(); // farther off is never surer
@@ -200,7 +201,10 @@ std::vector<double> rangesAhead(const BloomRecord& record, const BloomGrid& grid
 void takeWarmth(BloomModel& model, const BloomRecord& record) {
     const BloomGrid grid(record);
     if (grid.cells.empty()) return;
-    const LeftOut out = leaveOneOut(record, grid);
+    LikelyCells likely;
+    for (std::size_t i = 0; i < record.years.size(); ++i)
+        likely.push_back(grid.likely(i));
+    const LeftOut out = leaveOneOut(record, grid, likely);
     for (const auto& [cell, weight] : grid.likely(noYear))
         model.members.push_back(
             {grid.bases[cell->base], cell->start, meanOf(cell->sums), cell->rate, weight});
@@ -210,7 +214,8 @@ void takeWarmth(BloomModel& model, const BloomRecord& record) {
     model.thermal = errorsOf(out.thermal);
     model.chosen = model.warmthShare > 0 ? errorsOf(errors) : model.calendar;
     model.halfRange = halfRangeOf(model.warmthShare > 0 ? errors : out.calendar);
-    if (model.warmthShare > 0) model.halfRangeAhead = rangesAhead(record, grid, model.warmthShare);
+    if (model.warmthShare > 0)
+        model.halfRangeAhead = rangesAhead(Hindcast(record, grid, likely), model.warmthShare);
 }
 
 void write(BloomModel& model) {

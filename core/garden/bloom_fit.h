@@ -11,12 +11,13 @@
 namespace withy::garden {
 
 /// Learns from the years in which a plant's first cut was noted what brings it into flower: base
-/// temperature, the day from which warmth counts, and the heat sum (thermal time: Reaumur's rule, as in
-/// every degree-day handbook). Base and start come from a coarse grid, the sum is the years' mean.
+/// temperature, the day from which warmth counts, and the heat sum (thermal time: a plant flowers when the
+/// heat above its base, summed from some day on, comes to its own figure). Base and start come from a
+/// coarse grid with a prior (bloom_grid.h), the sum is the years' mean.
 ///
 /// Whether to believe it is decided on years left out: each year in turn is foretold from the others, by
 /// the calendar (mean date) and by warmth; the share given to warmth is the one with the least squared
-/// error of these, pulled towards a prior by years that are not there (few years: less trust).
+/// error of these. A share that does not reach a half is taken as none: warmth must earn its place.
 struct BloomYear {
     Day firstCut;
     Day from;                   ///< of days.front()
