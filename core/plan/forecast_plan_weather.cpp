@@ -100,14 +100,18 @@ void GardenWeather::readWeather(const model::Season& season) {
                                   : garden::YearNormals{std::vector<garden::DayNormal>(365),
                                                         std::vector<garden::DayNormal>(366)};
     auto warmth = garden::warmthOf(normals, days, s.firstDay - daysBefore, s.lastDay + daysAfter);
-    bool fahrenheit = false;
+    const auto is = [](WeatherTrouble t) { return [t](const auto& f) { return f.trouble == t; }; };
+    if (!normals_) std::erase_if(warmth.faults, is(WeatherTrouble::looksFahrenheit));
+    const bool fahrenheit =
+        std::any_of(warmth.faults.begin(), warmth.faults.end(), is(WeatherTrouble::looksFahrenheit));
+    if (fahrenheit) std::erase_if(warmth.faults, is(WeatherTrouble::badCelsius)); // of the same cause
     for (const auto& f : warmth.faults) {
-        const bool reads = f.trouble == WeatherTrouble::looksFahrenheit;
-        if (reads && !normals_) continue;
-        fahrenheit = fahrenheit || reads;
-        findings.push_back({codeOf(f.trouble), Severity::warning, weatherTable,
-                            reads ? std::vector<std::string>{} : std::vector{f.day.iso()},
-                            reads ? std::vector<double>{} : std::vector{static_cast<double>(f.days)}});
+        Finding found{codeOf(f.trouble), Severity::warning, weatherTable, {}, {}};
+        if (f.trouble != WeatherTrouble::looksFahrenheit) {
+            found.subjects = {f.day.iso()};
+            found.numbers = {static_cast<double>(f.days)};
+        }
+        findings.push_back(std::move(found));
     }
     if (!normals_) return;
     if (fahrenheit) { // nothing may be reckoned with these: the calendar stands
