@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/fit_plan.h"
+#include "tests/cover/demo_files.h"
 #include "tests/cover/simple_supply.h"
-#include "tests/support/large_seasons.h"
 
 #include <benchmark/benchmark.h>
 
@@ -13,9 +13,9 @@ using namespace withy;
 using namespace withy::plan;
 
 struct Ground {
-    model::Season season = ui::seasonWithBookings(200);
+    model::Season season = withy::tests::demoManyTimes(200);
     Plan plan = plan::plan(season);
-    GardenSupply supply = tests::simpleSupply(season);
+    GardenSupply supply = plan::tests::simpleSupply(season);
     CoverPlan cover = coverPlan(season, plan, supply);
 };
 

@@ -40,8 +40,10 @@ public:
             };
             return key(a) < key(b);
         });
-        for (const auto d : order)
+        for (const auto d : order) {
             writeDemand(d);
+            claims.push_back(problem.demands[d].claim);
+        }
         for (const auto& [name, supply] : supplies_)
             row(supply.first.text, "<=", supply.second);
         objective("price", price_);
@@ -51,6 +53,7 @@ public:
 
     std::string text;
     std::vector<std::string> objectives;
+    std::vector<Claim> claims; ///< of the demands in the order served
 
 private:
     void row(const std::string& sum, const std::string& relation, std::int64_t value) {
@@ -251,6 +254,46 @@ std::vector<Best> solveOutside(const std::vector<CoverProblem>& problems, std::s
     std::vector<Best> best;
     for (const auto& v : values)
         best.push_back(bestOf(v));
+    return best;
+}
+
+BestByClaim solveByClaim(const CoverProblem& problem, const std::vector<Stems>& unmet, std::string& error) {
+    const Rows rows(problem, "s");
+    std::string fixed;
+    const auto least = [&](const Sum& sum) -> std::int64_t {
+        if (sum.text.empty() || !error.empty()) return 0;
+        const auto found = run("Minimize\n least: " + sum.text + " + 0 sleast\nSubject To\n" + rows.text +
+                                   " total: " + sum.text + " - 1 sleast = 0\n" + fixed + "End\n",
+                               error);
+        return error.empty() ? std::llround(found.at("sleast")) : 0;
+    };
+    BestByClaim best;
+    Sum served;
+    for (std::size_t claim = 0; claim < claimCount; ++claim) {
+        Sum sum;
+        for (std::size_t d = 0; d < rows.claims.size(); ++d) {
+            if (static_cast<std::size_t>(rows.claims[d]) == claim) sum.add(1, rows.objectives[d]);
+        }
+        best.unmet[claim] = least(sum);
+        if (!sum.text.empty())
+            fixed += " c" + std::to_string(claim) + ": " + sum.text + " = " +
+                     std::to_string(best.unmet[claim]) + "\n";
+    }
+    const std::size_t n = rows.claims.size();
+    for (std::size_t d = 0; d < n; ++d)
+        served.add(static_cast<std::int64_t>(n - d), rows.objectives[d]);
+    best.served = least(served);
+    for (std::size_t d = 0; d < n; ++d)
+        fixed += " f" + rows.objectives[d] + ": " + rows.objectives[d] + " = " +
+                 std::to_string(unmet.at(d).value) + "\n";
+    std::int64_t* values[] = {&best.price, &best.places, &best.keeping};
+    for (std::size_t i = 0; i < 3; ++i) {
+        Sum sum;
+        sum.add(1, rows.objectives[n + i]);
+        *values[i] = least(sum);
+        fixed += " o" + std::to_string(i) + ": " + rows.objectives[n + i] + " = " +
+                 std::to_string(*values[i]) + "\n";
+    }
     return best;
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/cover/problem.h"
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -25,5 +26,18 @@ struct Best {
 /// All at once: the problems do not touch, so the sum is least where each is. Empty, with `error` set, when
 /// the solver fails or a value is not whole.
 std::vector<Best> solveOutside(const std::vector<CoverProblem>& problems, std::string& error);
+
+/// The same of one large problem in fewer runs. Unmet stems are least by claim, one claim after the other;
+/// then with each demand counted by how early it is served (n for the first of n, 1 for the last), in one
+/// sum; then, each demand short by `unmet`, the other three.
+struct BestByClaim {
+    std::array<std::int64_t, claimCount> unmet{};
+    std::int64_t served = 0;
+    std::int64_t price = 0;
+    std::int64_t places = 0;
+    std::int64_t keeping = 0;
+};
+
+BestByClaim solveByClaim(const CoverProblem& problem, const std::vector<Stems>& unmet, std::string& error);
 
 } // namespace withy::cover::tests

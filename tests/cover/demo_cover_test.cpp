@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/cover/network.h"
+#include "core/plan/cover_plan.h"
+#include "tests/cover/cover_rows.h"
+#include "tests/cover/demo_files.h"
+#include "tests/cover/outside_solver.h"
+#include "tests/cover/simple_supply.h"
+
+#include <gtest/gtest.h>
+
+namespace withy::plan::tests {
+
+namespace {
+
+struct Demo {
+    model::Season season = withy::tests::demoFromFiles();
+    Plan plan = plan::plan(season);
+    CoverPlan cover = coverPlan(season, plan, simpleSupply(season));
+};
+
+const Demo& demo() {
+    static const Demo all;
+    return all;
+}
+
+} // namespace
+
+/// The demo season against GLPK, objective for objective, at both levels.
+TEST(DemoCover, IsTheOutsideSolversOptimum) {
+    if (!cover::tests::outsideSolverIsThere()) GTEST_SKIP() << "glpsol is not installed (package glpk-utils)";
+    for (const auto& allocation : demo().cover.allocations) {
+        ASSERT_TRUE(allocation);
+        EXPECT_EQ(cover::tests::wrongWith(allocation->problem, *allocation), std::vector<std::string>{});
+        std::string error;
+        const auto best = cover::tests::solveByClaim(allocation->problem, allocation->unmet, error);
+        ASSERT_EQ(error, "");
+        EXPECT_EQ(allocation->objectives.unmet, best.unmet);
+        std::int64_t served = 0;
+        const auto n = static_cast<std::int64_t>(allocation->unmet.size());
+        for (std::int64_t d = 0; d < n; ++d)
+            served += (n - d) * allocation->unmet[static_cast<std::size_t>(d)].value;
+        EXPECT_EQ(served, best.served);
+        EXPECT_EQ(allocation->objectives.price, best.price);
+        EXPECT_EQ(allocation->objectives.places, best.places);
+        EXPECT_EQ(allocation->objectives.keeping, best.keeping);
+    }
+}
+
+TEST(DemoCover, ComesOutTheSameTwice) {
+    const auto again = coverPlan(demo().season, demo().plan, simpleSupply(demo().season));
+    ASSERT_EQ(again.bookings.size(), demo().cover.bookings.size());
+    for (const auto& [id, booking] : again.bookings) {
+        const auto& before = demo().cover.bookings.at(id);
+        EXPECT_EQ(booking.standing, before.standing);
+        EXPECT_EQ(booking.covered, before.covered);
+        ASSERT_EQ(booking.slots.size(), before.slots.size());
+        for (std::size_t s = 0; s < booking.slots.size(); ++s) {
+            EXPECT_EQ(booking.slots[s].mends.size(), before.slots[s].mends.size());
+            for (std::size_t level = 0; level < levelCount; ++level)
+                EXPECT_EQ(booking.slots[s].at[level].pieces.size(), before.slots[s].at[level].pieces.size());
+        }
+    }
+}
+
+/// What a booking asks of the garden is what it needs with its spare, before whole bunches; what it gets and
+/// what it lacks add up slot by slot.
+TEST(DemoCover, AsksForNeedAndSpareAndBalances) {
+    std::array<int, 5> standings{};
+    for (const auto& [id, booking] : demo().cover.bookings) {
+        SCOPED_TRACE(demo().season.bookings.find(id)->title);
+        Stems asked;
+        for (const auto& need : demo().plan.bookings.at(id)->needs)
+            asked += need.need.need + need.need.spare;
+        EXPECT_EQ(booking.needed, asked);
+        for (const auto& slot : booking.slots) {
+            for (const auto& level : slot.at) {
+                Stems pieces;
+                for (const auto& p : level.pieces)
+                    pieces += p.stems;
+                EXPECT_EQ(pieces, level.covered);
+                EXPECT_EQ(level.covered + level.shortBy, slot.needed);
+            }
+        }
+        ++standings[static_cast<std::size_t>(booking.standing)];
+    }
+    EXPECT_GT(standings[static_cast<std::size_t>(CoverStanding::covered)], 0);
+    EXPECT_GT(standings[static_cast<std::size_t>(CoverStanding::shortOf)], 0);
+}
+
+} // namespace withy::plan::tests

@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/fit_plan.h"
+#include "tests/cover/ninety_season.h"
+
+#include <gtest/gtest.h>
+
+namespace withy::plan::tests {
+
+namespace {
+
+struct Ground {
+    model::Season season;
+    std::int64_t cautiousPercent;
+    Plan plan = plan::plan(season);
+    CoverPlan cover = coverPlan(season, plan, simpleSupply(season, cautiousPercent));
+
+    Ground(model::Season s, std::int64_t percent) : season(std::move(s)), cautiousPercent(percent) {}
+
+    [[nodiscard]] FitAnswer check(std::int64_t jars, const FitOptions& options = {}) const {
+        auto answer = fitCheck(season, plan, cover, ask(jars), options);
+        EXPECT_TRUE(answer.ok());
+        return std::move(answer).value();
+    }
+
+    static FitAsk ask(std::int64_t jars) {
+        FitAsk a;
+        a.eventStart = model::sample::at(2027, 9, 11, 18, 30);
+        a.eventEnd = model::sample::at(2027, 9, 11, 22, 30);
+        a.lines = {{jar, Pieces(jars)}};
+        return a;
+    }
+};
+
+Ground oneSupper(std::int64_t stems, std::int64_t percent = 100, std::optional<std::int64_t> owned = 70) {
+    auto e = ninetyRecords(stems);
+    addSupper(e, bookedSupper, model::Standing::booked, 30);
+    auto season = applied({}, e);
+    auto c = *season.containers.begin();
+    c.owned = owned;
+    return {applied(season, model::Edit("t").put(c)), percent};
+}
+
+/// The season with the trial really in it: is everybody covered at the likely level, those there before as
+/// they were?
+bool holdsWhenBooked(const Ground& ground, std::int64_t jars) {
+    model::Edit e("t");
+    addSupper(e, askedSupper, model::Standing::enquiry, jars);
+    const auto season = applied(ground.season, e);
+    const auto cover = coverPlan(season, plan::plan(season), simpleSupply(season, ground.cautiousPercent));
+    EXPECT_EQ(cover.bookings.at(bookedSupper).covered, ground.cover.bookings.at(bookedSupper).covered);
+    return cover.bookings.at(askedSupper).shortBy(Level::likely).value == 0;
+}
+
+} // namespace
+
+/// 150 stems, 90 promised, 3 a jar: twenty jars and no more. The number is planned, and one more.
+TEST(FitPlan, MostThatFitsFitsAndOneMoreDoesNot) {
+    for (const std::int64_t stems : {93, 150, 151, 152, 190}) {
+        SCOPED_TRACE(stems);
+        const auto ground = oneSupper(stems);
+        const auto answer = ground.check(16);
+        const auto most = answer.most.at(0).likely.value;
+        EXPECT_EQ(most, (stems - 90) / 3);
+        EXPECT_EQ(answer.stems, most >= 16 ? Fit::yes : Fit::no);
+        EXPECT_TRUE(holdsWhenBooked(ground, most));
+        EXPECT_FALSE(holdsWhenBooked(ground, most + 1));
+        EXPECT_NE(ground.check(most).fit, Fit::no);
+        EXPECT_EQ(ground.check(most + 1).fit, Fit::no);
+    }
+}
+
+TEST(FitPlan, TightAtTheLikelyLevelAlone) {
+    const auto ground = oneSupper(260, 60); // 156 at the cautious level, by days rounded down
+    const auto few = ground.check(10), many = ground.check(40);
+    EXPECT_EQ(few.stems, Fit::yes);
+    EXPECT_EQ(many.stems, Fit::tight);
+    ASSERT_EQ(many.slots.size(), 1u);
+    EXPECT_EQ(many.slots[0].needed.value, 120);
+    EXPECT_EQ(many.slots[0].covered[1].value, 120);
+    EXPECT_LT(many.slots[0].covered[0].value, 120);
+    ASSERT_FALSE(many.slots[0].competitors.empty());
+    EXPECT_EQ(many.slots[0].competitors[0].booking, bookedSupper);
+    EXPECT_EQ(many.leaning, std::vector{bookedSupper});
+}
+
+/// 70 jars, 30 out on the same evening: 40 are there.
+TEST(FitPlan, JarsOutOnTheSameDayAreCounted) {
+    const struct {
+        std::optional<std::int64_t> owned;
+        std::int64_t jars;
+        Fit kit;
+    } rows[] = {{70, 40, Fit::yes}, {70, 41, Fit::no}, {std::nullopt, 41, Fit::tight}};
+
+    for (const auto& row : rows) {
+        SCOPED_TRACE(row.jars);
+        const auto answer = oneSupper(500, 100, row.owned).check(row.jars);
+        ASSERT_FALSE(answer.kits.empty());
+        EXPECT_EQ(answer.kits[0].fit, row.kit);
+        EXPECT_EQ(answer.kits[0].needed, row.jars);
+        EXPECT_EQ(answer.kits[0].promised, 30);
+        EXPECT_EQ(answer.kits[0].others, std::vector{bookedSupper});
+    }
+}
+
+/// A grower who is away for the whole week before has no free minutes.
+TEST(FitPlan, BusyHoursTakeTheHours) {
+    const auto ground = oneSupper(500);
+    const auto before = ground.check(16);
+    EXPECT_EQ(before.hours, Fit::yes);
+    EXPECT_GE(before.work.work.value, 16 * 6); // six minutes a jar, and the rest of the bench
+    model::BusyHours away;
+    away.id = Id<model::BusyHours>(1);
+    away.from = model::sample::at(2027, 6, 1, 0);
+    away.to = model::sample::at(2027, 9, 11, 12);
+    const Ground busy(applied(ground.season, model::Edit("t").put(away)), 100);
+    EXPECT_EQ(busy.check(16).hours, Fit::no);
+}
+
+/// Every bed is over by the 12th; a booking for October is sent back to the days when there are stems.
+TEST(FitPlan, NearestDatesFit) {
+    const auto ground = oneSupper(500);
+    auto ask = Ground::ask(10);
+    ask.eventStart = model::sample::at(2027, 10, 1, 18, 30);
+    ask.eventEnd = model::sample::at(2027, 10, 1, 22, 30);
+    const auto answer = fitCheck(ground.season, ground.plan, ground.cover, ask);
+    ASSERT_TRUE(answer.ok());
+    EXPECT_EQ(answer->fit, Fit::no);
+    ASSERT_FALSE(answer->dates.empty());
+    for (const auto& date : answer->dates) {
+        SCOPED_TRACE(date.eventStart.iso());
+        auto then = ask;
+        then.eventStart = date.eventStart;
+        then.eventEnd = date.eventStart + Minutes(240);
+        const auto there = fitCheck(ground.season, ground.plan, ground.cover, then);
+        ASSERT_TRUE(there.ok());
+        EXPECT_EQ(there->fit, date.fit);
+        EXPECT_NE(there->fit, Fit::no);
+    }
+    // Nothing nearer was passed by.
+    const int away = ask.eventStart.day - answer->dates[0].eventStart.day;
+    for (int days = 1; days < std::abs(away); ++days) {
+        auto then = ask;
+        then.eventStart.day = ask.eventStart.day - days;
+        then.eventEnd.day = ask.eventEnd.day - days;
+        EXPECT_EQ(fitCheck(ground.season, ground.plan, ground.cover, then)->fit, Fit::no);
+    }
+}
+
+TEST(FitPlan, RefusesWhatItCannotPlan) {
+    const auto ground = oneSupper(200);
+    const auto fieldOf = [&](auto change) {
+        auto ask = Ground::ask(5);
+        change(ask);
+        const auto answer = fitCheck(ground.season, ground.plan, ground.cover, ask);
+        return answer.ok() ? std::string() : answer.error().field;
+    };
+    EXPECT_EQ(fieldOf([](FitAsk& a) { a.lines.clear(); }), "lines");
+    EXPECT_EQ(fieldOf([](FitAsk& a) { a.lines[0].design = Id<model::Design>(99); }), "lines");
+    EXPECT_EQ(fieldOf([](FitAsk& a) { a.lines[0].pieces = Pieces(0); }), "pieces");
+    EXPECT_EQ(fieldOf([](FitAsk& a) { a.eventEnd.day = a.eventStart.day - 1; }), "event_end");
+    const auto answer = fitCheck(ground.season, ground.plan, CoverPlan{}, Ground::ask(5));
+    ASSERT_FALSE(answer.ok());
+    EXPECT_EQ(answer.error().field, "cover");
+}
+
+} // namespace withy::plan::tests
