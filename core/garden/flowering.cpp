@@ -100,24 +100,8 @@ Result<Flowering, FloweringTrouble> flowering(const FloweringInput& in, const He
 
 Day coldestBefore(const YearNormals& normals, Day day) {
     // On the common year; leap days move nothing that matters here.
-    const int n = static_cast<int>(normals.common.size());
-    double sum = 0;
-    const auto at = [&](int i) {
-        const auto& d = normals.common[static_cast<std::size_t>(((i % n) + n) % n)];
-        return d.minimum + d.maximum;
-    };
-    for (int i = -15; i < 15; ++i)
-        sum += at(i);
-    double least = sum;
-    int coldest = 0;
-    for (int i = 1; i < n; ++i) {
-        sum += at(i + 14) - at(i - 16);
-        if (sum >= least - 1e-9) continue;
-        least = sum;
-        coldest = i;
-    }
-    const Day inYear = *Day::fromYmd(day.year(), 1, 1) + coldest;
-    return inYear <= day ? inYear : *Day::fromYmd(day.year() - 1, 1, 1) + coldest;
+    const Day inYear = *Day::fromYmd(day.year(), 1, 1) + normals.coldest;
+    return inYear <= day ? inYear : *Day::fromYmd(day.year() - 1, 1, 1) + normals.coldest;
 }
 
 Day originFor(const YearNormals& normals, Day firstCut) {

@@ -39,7 +39,7 @@ std::int64_t byHalving(double mean, double shape, double level) {
 std::array<std::int64_t, 3> negativeBinomialQuantiles(double mean, double shape,
                                                       const std::array<double, 3>& levels) {
     std::array<std::int64_t, 3> answer{};
-    if (mean <= 0) return answer;
+    if (mean <= 1 - levels[2]) return answer; // P(X >= 1) <= mean (Markov)
     const double logNought = -shape * std::log1p(mean / shape);
     if (logNought < smallestLog || mean > longestScan) {
         for (std::size_t i = 0; i < 3; ++i)

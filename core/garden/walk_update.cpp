@@ -8,9 +8,10 @@ namespace withy::garden {
 
 namespace {
 
-constexpr double widest = 2.5;  ///< standard deviations of shift looked at
-constexpr double boldest = 4;   ///< a count weighs as this many times the expectation at most
-constexpr double farAbove = 10; ///< times the expectation: said so
+constexpr double widest = 2;     ///< standard deviations of shift looked at
+constexpr double coarseFrom = 4; ///< days of spread from which every other day will do
+constexpr double boldest = 4;    ///< a count weighs as this many times the expectation at most
+constexpr double farAbove = 10;  ///< times the expectation: said so
 constexpr double farAboveStems = 20;
 constexpr double strayStems = 0.05; ///< a stem may always be out of turn
 constexpr int fortnight = 14;
@@ -47,10 +48,11 @@ bool negative(const WalkCount& w) {
 }
 
 std::vector<Shifted> priorShifts(const PatchForecastInput& in) {
-    const int most = static_cast<int>(std::ceil(widest * in.dateSpread));
+    const int step = in.dateSpread >= coarseFrom ? 2 : 1;
+    const int most = static_cast<int>(std::ceil(widest * in.dateSpread / step)) * step;
     std::vector<Shifted> shifts;
     double sum = 0;
-    for (int s = -most; s <= most; ++s) {
+    for (int s = -most; s <= most; s += step) {
         const double z = in.dateSpread > 0 ? s / in.dateSpread : 0;
         shifts.push_back({s, std::exp(-z * z / 2), in.priorShape, in.priorShape, 0, 0});
         sum += shifts.back().weight;

@@ -98,6 +98,27 @@ double spreadOf(const Warmth& w) {
     return freedom > 0 ? std::sqrt(squares / freedom) : 0;
 }
 
+/// Middle of the coldest thirty days of a year, 1 January being 0.
+int coldestOf(const std::vector<DayNormal>& days) {
+    const int n = static_cast<int>(days.size());
+    const auto at = [&](int i) {
+        const auto& d = days[static_cast<std::size_t>((i + n) % n)];
+        return d.minimum + d.maximum;
+    };
+    double sum = 0;
+    for (int i = -15; i < 15; ++i)
+        sum += at(i);
+    double least = sum;
+    int coldest = 0;
+    for (int i = 1; i < n; ++i) {
+        sum += at(i + 14) - at(i - 16);
+        if (sum >= least - 1e-9) continue;
+        least = sum;
+        coldest = i;
+    }
+    return coldest;
+}
+
 } // namespace
 
 Result<YearNormals, NormalsTrouble> YearNormals::fromMonths(const MonthlyMeans& minimum,
@@ -106,7 +127,8 @@ Result<YearNormals, NormalsTrouble> YearNormals::fromMonths(const MonthlyMeans& 
     if (!common) return common.error();
     auto leap = dailyNormals(minimum, maximum, true);
     if (!leap) return leap.error();
-    return YearNormals{std::move(common).value(), std::move(leap).value()};
+    const int coldest = coldestOf(*common);
+    return YearNormals{std::move(common).value(), std::move(leap).value(), coldest};
 }
 
 DayNormal YearNormals::on(Day day) const {

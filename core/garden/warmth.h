@@ -26,6 +26,7 @@ struct WeatherDay {
 struct YearNormals {
     std::vector<DayNormal> common; ///< 365 days, 1 January first
     std::vector<DayNormal> leap;   ///< 366 days
+    int coldest = 0;               ///< middle of the coldest thirty days, days after 1 January
 
     /// From monthly means (normals.h).
     static Result<YearNormals, NormalsTrouble> fromMonths(const MonthlyMeans& minimum,

@@ -98,7 +98,7 @@ void GardenWeather::readWeather(const model::Season& season) {
     // Without normals only what is wrong with the days themselves can be said.
     const auto normals = normals_ ? *normals_
                                   : garden::YearNormals{std::vector<garden::DayNormal>(365),
-                                                        std::vector<garden::DayNormal>(366)};
+                                                        std::vector<garden::DayNormal>(366), 0};
     auto warmth = garden::warmthOf(normals, days, s.firstDay - daysBefore, s.lastDay + daysAfter);
     const auto is = [](WeatherTrouble t) { return [t](const auto& f) { return f.trouble == t; }; };
     if (!normals_) std::erase_if(warmth.faults, is(WeatherTrouble::looksFahrenheit));
