@@ -27,10 +27,10 @@ namespace withy::garden {
 /// the conjugate one: Gamma(a + sum of counts, a + sum of expectations) (A. Gelman et al., Bayesian Data
 /// Analysis, section 2.6). A count over four times the expectation weighs as one of four times, but is
 /// still taken as it is.
-/// Dates: the same likelihood, with theta integrated out, weighs a shift of the curve by whole days, prior
-/// normal with standard deviation `dateSpread`; amount and shift are averaged over it.
-/// A day's stems are then negative binomial (Gamma-mixed Poisson, its two moments those of the average
-/// over shifts): cautious, likely, hopeful are its 20, 50, 80 % quantiles.
+/// Dates: the same likelihood, with theta integrated out, weighs a shift of the curve by whole days (two
+/// where the spread is four or more), prior normal with standard deviation `dateSpread`; amount and shift are
+/// averaged over it. A day's stems are then negative binomial (Gamma-mixed Poisson, its two moments those of
+/// the average over shifts): cautious, likely, hopeful are its 20, 50, 80 % quantiles.
 struct WalkCount {
     Day day;
     std::optional<std::int64_t> readyNow;        ///< blank: not counted; never the same as nought
