@@ -183,7 +183,7 @@ std::vector<FitKit> fitKit(const Index& index, const BookingPlan& trial, const m
 
 FitHours fitHours(const Index& index, const BookingPlan& trial, const std::vector<Beside>& beside) {
     FitHours hours;
-    hours.from = trial.makeUpStart;
+    hours.from = LocalTime{trial.makeUpStart.day - 1, 0} + Minutes(index.season.theSettings().workFrom);
     hours.to = trial.makeUpEnd;
     for (const auto& step : trial.steps) {
         if (!isHandWork(step.kind)) continue;

@@ -29,9 +29,10 @@ std::vector<Beside> allBeside(const model::Season& season, const Plan& plan, std
 std::vector<FitKit> fitKit(const Index& index, const BookingPlan& trial, const model::Booking& booking,
                            const std::vector<Beside>& beside);
 
-/// The trial's own cutting, stripping, bench and making minutes against the working hours between its first
-/// of these steps and the end of its make-up, without busy hours and without the work of the others. Hours
-/// outside the working day count where the trial's own steps lie in them.
+/// The trial's own cutting, stripping, bench and making minutes against the working hours from the morning of
+/// the day before its make-up (own choice: what is in the way then moves the work no further), or from its
+/// first step where that is earlier, to the end of the make-up; busy hours and the work of the others are
+/// taken away. Hours outside the working day count where the trial's own steps lie in them.
 FitHours fitHours(const Index& index, const BookingPlan& trial, const std::vector<Beside>& beside);
 
 } // namespace withy::plan

@@ -25,25 +25,26 @@ const Demo& demo() {
 
 } // namespace
 
-/// The demo season against GLPK, objective for objective, at both levels.
+/// The demo season against GLPK, objective for objective, at the cautious level, where more is short.
 TEST(DemoCover, IsTheOutsideSolversOptimum) {
     if (!cover::tests::outsideSolverIsThere()) GTEST_SKIP() << "glpsol is not installed (package glpk-utils)";
-    for (const auto& allocation : demo().cover.allocations) {
-        ASSERT_TRUE(allocation);
-        EXPECT_EQ(cover::tests::wrongWith(allocation->problem, *allocation), std::vector<std::string>{});
-        std::string error;
-        const auto best = cover::tests::solveByClaim(allocation->problem, allocation->unmet, error);
-        ASSERT_EQ(error, "");
-        EXPECT_EQ(allocation->objectives.unmet, best.unmet);
-        std::int64_t served = 0;
-        const auto n = static_cast<std::int64_t>(allocation->unmet.size());
-        for (std::int64_t d = 0; d < n; ++d)
-            served += (n - d) * allocation->unmet[static_cast<std::size_t>(d)].value;
-        EXPECT_EQ(served, best.served);
-        EXPECT_EQ(allocation->objectives.price, best.price);
-        EXPECT_EQ(allocation->objectives.places, best.places);
-        EXPECT_EQ(allocation->objectives.keeping, best.keeping);
+    for (const auto& both : demo().cover.allocations) {
+        ASSERT_TRUE(both);
+        EXPECT_EQ(cover::tests::wrongWith(both->problem, *both), std::vector<std::string>{});
     }
+    const auto& allocation = demo().cover.allocations[0];
+    std::string error;
+    const auto best = cover::tests::solveByClaim(allocation->problem, allocation->unmet, error);
+    ASSERT_EQ(error, "");
+    EXPECT_EQ(allocation->objectives.unmet, best.unmet);
+    std::int64_t served = 0;
+    const auto n = static_cast<std::int64_t>(allocation->unmet.size());
+    for (std::int64_t d = 0; d < n; ++d)
+        served += (n - d) * allocation->unmet[static_cast<std::size_t>(d)].value;
+    EXPECT_EQ(served, best.served);
+    EXPECT_EQ(allocation->objectives.price, best.price);
+    EXPECT_EQ(allocation->objectives.places, best.places);
+    EXPECT_EQ(allocation->objectives.keeping, best.keeping);
 }
 
 TEST(DemoCover, ComesOutTheSameTwice) {

@@ -46,6 +46,8 @@ public:
         }
         for (const auto& [name, supply] : supplies_)
             row(supply.first.text, "<=", supply.second);
+        for (const auto& [name, sum] : cuts_)
+            row(sum.text, "=", 0);
         objective("price", price_);
         objective("places", places_);
         objective("keeping", keeping_);
@@ -91,23 +93,40 @@ private:
         objectives.push_back(unmet);
     }
 
+    /// Stems of a patch are alike: how many of each age are cut each day, and how many of that day's go
+    /// where.
     void writeGarden(const Choice& choice, const std::string& name, Sum& all, Sum& chosen) {
         for (const auto& patch : problem_.patches) {
             if (patch.plant != choice.plant || choice.storeOnly) continue;
-            for (std::size_t r = 0; r < patch.ready.size(); ++r) {
-                const Day ready = patch.first + static_cast<int>(r);
-                const auto age = "p" + std::to_string(patch.patch.value) + "r" + std::to_string(r);
-                for (int held = 0; held <= patch.holdDays; ++held) {
-                    const Day cut = ready + held;
-                    if (cut < choice.from || choice.to < cut) continue;
-                    const auto variable = name + age + "h" + std::to_string(held);
-                    all.add(1, variable);
-                    chosen.add(1, variable);
-                    take(age, patch.ready[r], variable);
-                    keeping_.add(held + 2 * std::abs(choice.best.value_or(choice.to) - cut), variable);
-                }
+            const auto p = "p" + std::to_string(patch.patch.value);
+            for (Day cut = choice.from; cut <= choice.to; cut = cut + 1) {
+                const auto variable = name + p + "t" + std::to_string(cut.number);
+                if (!agesOn(patch, p, cut)) continue;
+                all.add(1, variable);
+                chosen.add(1, variable);
+                cuts_[p + "t" + std::to_string(cut.number)].add(-1, variable);
+                keeping_.add(2 * std::abs(choice.best.value_or(choice.to) - cut), variable);
             }
         }
+    }
+
+    /// Writes, once, the stems of each age that may be cut on a day; false when there can be none.
+    bool agesOn(const PatchSupply& patch, const std::string& p, Day cut) {
+        const auto key = p + "t" + std::to_string(cut.number);
+        if (const auto known = cuts_.find(key); known != cuts_.end()) return !known->second.text.empty();
+        auto& sum = cuts_[key];
+        for (int held = 0; held <= patch.holdDays; ++held) {
+            const int r = cut - held - patch.first;
+            if (r < 0 || r >= static_cast<int>(patch.ready.size())) continue;
+            const auto ready = patch.ready[static_cast<std::size_t>(r)];
+            if (ready == 0) continue;
+            const auto age = p + "r" + std::to_string(r);
+            const auto variable = prefix_ + age + "h" + std::to_string(held);
+            sum.add(1, variable);
+            take(age, ready, variable);
+            keeping_.add(held, variable);
+        }
+        return !sum.text.empty();
     }
 
     void writeStore(const Choice& choice, Day bench, const std::string& name, Sum& all, Sum& chosen) {
@@ -144,6 +163,7 @@ private:
     std::string prefix_;
     int rows_ = 0;
     std::map<std::string, std::pair<Sum, std::int64_t>> supplies_;
+    std::map<std::string, Sum> cuts_; ///< of a patch on a day: by age less by where they go
     Sum price_, places_, keeping_;
 };
 
