@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bookings/booking_delegate.h"
 
+#include "ui/common/cover_mark.h"
 #include "ui/common/style.h"
 #include "ui/logic/models/booking_list_model.h"
-#include "ui/paint/jar_mark.h"
 #include "ui/paint/spacing.h"
 #include "ui/paint/type.h"
 
@@ -41,14 +41,14 @@ void drawLeft(QPainter& p, const QRect& box, const QString& words, TypeRole type
                QFontMetrics(font).elidedText(words, Qt::ElideRight, box.width()));
 }
 
-/// What is known before the garden's cover is: mended or not.
+/// How well its stems are covered; while that is not known, whether it is mended.
 JarMark markOf(const QModelIndex& index) {
-    JarMark mark;
-    mark.standing = static_cast<model::Standing>(index.data(Model::StandingRole).toInt());
-    const bool over = mark.standing == model::Standing::settled || mark.standing == model::Standing::lost;
-    mark.cover = over                                   ? Cover::settled
-                 : index.data(Model::AsksRole).toBool() ? Cover::missing
-                                                        : Cover::unknown;
+    const auto standing = static_cast<model::Standing>(index.data(Model::StandingRole).toInt());
+    const auto* list = qobject_cast<const Model*>(index.model());
+    const auto cover = list ? list->coverAt(index.row()) : std::nullopt;
+    JarMark mark = coverMark(standing, cover);
+    const bool over = mark.cover == Cover::settled;
+    if (!cover && !over && index.data(Model::AsksRole).toBool()) mark.cover = Cover::missing;
     return mark;
 }
 
@@ -110,8 +110,9 @@ void BookingDelegate::paintBooking(QPainter& p, const QStyleOptionViewItem& opti
                  markOf(index), palette);
         const bool asks = index.data(Model::AsksRole).toBool();
         QRect box = row.adjusted(textLeft(), grid(1), -grid(4), -grid(1));
+        const bool strong = asks || index.data(Model::StrongRole).toBool();
         box = drawRight(p, box, index.data(Model::StateRole).toString(),
-                        asks ? TypeRole::strong : TypeRole::text, asks ? Role::osier : Role::ink);
+                        strong ? TypeRole::strong : TypeRole::text, asks ? Role::osier : Role::ink);
         const int half = box.height() * 54 / 100;
         drawLeft(p, QRect(box.left(), box.top(), box.width(), half), index.data().toString(), TypeRole::name,
                  Role::ink);

@@ -79,6 +79,12 @@ void BookingsPlace::show(std::optional<Id<model::Booking>> id) {
     if (there && id != chosen_ && !commitFocusedField(page_)) return list_->choose(chosen_);
     chosen_ = id;
     page_->show(id);
+    Q_EMIT shownChanged();
+}
+
+std::optional<model::Ref> BookingsPlace::shown() const {
+    if (!chosen_) return std::nullopt;
+    return model::Ref{model::TableKind::bookings, chosen_->value};
 }
 
 void BookingsPlace::choose(Id<model::Booking> id) {

@@ -23,6 +23,7 @@ public:
     [[nodiscard]] QString helpPage() const override { return QStringLiteral("bookings"); }
 
     void enter() override;
+    [[nodiscard]] std::optional<model::Ref> shown() const override;
     bool makeNext() override;
 
     [[nodiscard]] std::optional<Id<model::Booking>> chosen() const { return chosen_; }

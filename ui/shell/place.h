@@ -31,6 +31,9 @@ public:
     /// Where the keyboard begins when the place is entered.
     virtual void enter() { setFocus(); }
 
+    /// The record it shows now, for what stands around it; nothing when it shows many.
+    [[nodiscard]] virtual std::optional<model::Ref> shown() const { return std::nullopt; }
+
     /// Makes one of its parts that nobody has asked to see yet; false when all are there. The window
     /// shows before they are made, and makes them while nothing else is to be done.
     virtual bool makeNext() { return false; }
@@ -42,6 +45,8 @@ Q_SIGNALS:
     void said(const QString& sentence);
     /// Please show this record, wherever it lives.
     void leadTo(const withy::model::Ref& ref);
+    /// shown() is another.
+    void shownChanged();
     /// One of its commands was asked for: please show this place.
     void wanted();
     /// Please close the season, put this backup in its place and open it anew.

@@ -34,7 +34,7 @@ std::function<Place*()> making(Workbench& bench) {
 std::vector<PlaceEntry> placesOf(Workbench& bench) {
     return {
         {"go.bookings", Words::tr("Bookings"), Words::tr("What is promised, week by week"),
-         maker(IconName::bookings), making<BookingsPlace>(bench)},
+         maker(IconName::bookings), making<BookingsPlace>(bench), true},
         {"go.designs", Words::tr("Designs"), Words::tr("How each piece is made"), maker(IconName::designs),
          making<DesignsPlace>(bench)},
         {"go.garden", Words::tr("Garden"), Words::tr("Patches in walking order, plants, walks and weather"),

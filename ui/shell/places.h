@@ -16,6 +16,7 @@ struct PlaceEntry {
     QString tip;
     RailButton::IconMaker icon;
     std::function<Place*()> make; ///< called once, when the place is first wanted
+    bool wholeStrip = false;      ///< the bloom strip stands above it at its whole height
 };
 
 std::vector<PlaceEntry> placesOf(Workbench& bench);

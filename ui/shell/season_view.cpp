@@ -5,8 +5,12 @@
 #include "ui/shell/actions.h"
 #include "ui/shell/findings_panel.h"
 #include "ui/shell/rail.h"
+#include "ui/shell/strip/bloom_strip.h"
+#include "ui/shell/strip/strip_table.h"
 
 #include <QHBoxLayout>
+#include <QResizeEvent>
+#include <QSettings>
 #include <QStackedWidget>
 
 namespace withy::ui {
@@ -14,6 +18,13 @@ namespace withy::ui {
 namespace {
 
 constexpr int afterTheFirstPicture = 100; ///< ms
+constexpr auto stripKey = "view/strip";   ///< of this computer, not of a season
+
+/// Asks for no more height than its pages need: the rest of the window is the strip's before theirs.
+class Pages : public QStackedWidget {
+public:
+    [[nodiscard]] QSize sizeHint() const override { return minimumSizeHint(); }
+};
 
 } // namespace
 
@@ -21,7 +32,8 @@ SeasonView::SeasonView(std::unique_ptr<Workbench> bench, Actions& actions, QWidg
     : QWidget(parent)
     , bench_(std::move(bench))
     , rail_(new Rail)
-    , stack_(new QStackedWidget)
+    , strip_(new BloomStrip(*bench_))
+    , stack_(new Pages)
     , findings_(new FindingsPanel(*bench_))
     , actions_(actions)
     , entries_(placesOf(*bench_))
@@ -30,10 +42,20 @@ SeasonView::SeasonView(std::unique_ptr<Workbench> bench, Actions& actions, QWidg
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(0);
     row->addWidget(rail_);
-    row->addWidget(stack_, 1);
-    row->addWidget(findings_);
+    auto* below = new QHBoxLayout;
+    below->setSpacing(0);
+    below->addWidget(stack_, 1);
+    below->addWidget(findings_);
+    auto* column = new QVBoxLayout;
+    column->setSpacing(0);
+    column->addWidget(strip_);
+    column->addLayout(below, 1);
+    row->addLayout(column, 1);
     addPlaces();
+    addStripActions();
     keepBackups();
+    connect(strip_, &BloomStrip::leadTo, this, &SeasonView::goTo);
+    connect(stack_, &QStackedWidget::currentChanged, this, &SeasonView::fitStrip);
     connect(findings_, &FindingsPanel::leadTo, this, &SeasonView::goTo);
     connect(findings_, &FindingsPanel::refused, this, &SeasonView::refused);
     connect(rail_, &Rail::chosen, this, &SeasonView::showPlace);
@@ -43,6 +65,8 @@ SeasonView::SeasonView(std::unique_ptr<Workbench> bench, Actions& actions, QWidg
 
 SeasonView::~SeasonView() {
     // These look at the workbench until they are gone.
+    delete stripTable_;
+    delete strip_;
     delete findings_;
     for (auto* place : places_)
         delete place;
@@ -70,6 +94,42 @@ void SeasonView::addPlaces() {
     }
 }
 
+void SeasonView::addStripActions() {
+    auto* shown = actions_.add({"view.strip", tr("&Bloom strip"), QKeySequence(Qt::Key_F9),
+                                tr("Show the season's bloom across the top, or fold it away")},
+                               [] {}); // below: however it is switched
+    shown->setCheckable(true);
+    shown->setChecked(QSettings().value(QLatin1String(stripKey), true).toBool());
+    strip_->setVisible(shown->isChecked());
+    connect(shown, &QAction::toggled, this, [this](bool on) {
+        QSettings().setValue(QLatin1String(stripKey), on);
+        strip_->setVisible(on);
+    });
+    actions_.add({"view.strip_table", tr("Bloom strip as a &table"), QKeySequence(Qt::SHIFT | Qt::Key_F9),
+                  tr("What stands ready, week by week and plant by plant, to read and to copy")},
+                 [this] {
+                     if (!stripTable_) stripTable_ = new StripTable(*bench_, this);
+                     stripTable_->open();
+                 });
+}
+
+/// Whole where bookings are looked at, slim beside other work; the booking in view is the chosen one.
+void SeasonView::fitStrip() {
+    const auto index = static_cast<std::size_t>(std::max(0, stack_->currentIndex()));
+    strip_->setWhole(entries_[std::min(index, entries_.size() - 1)].wholeStrip);
+    const auto* place = current();
+    const auto shown = place ? place->shown() : std::nullopt;
+    if (shown && shown->table == model::TableKind::bookings)
+        strip_->setChosen(Id<model::Booking>(shown->id));
+    else
+        strip_->setChosen(std::nullopt);
+}
+
+void SeasonView::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    strip_->setRoom({width() - rail_->width(), height()});
+}
+
 Place& SeasonView::place(int index) {
     auto& made = places_[static_cast<std::size_t>(index)];
     if (made) return *made;
@@ -85,9 +145,11 @@ void SeasonView::wire(int index, Place& place) {
     stack_->insertWidget(index, &place);
     if (wasCurrent) stack_->setCurrentIndex(index);
     delete blank;
+    if (wasCurrent) fitStrip();
     connect(&place, &Place::refused, this, &SeasonView::refused);
     connect(&place, &Place::said, this, &SeasonView::said);
     connect(&place, &Place::leadTo, this, &SeasonView::goTo);
+    connect(&place, &Place::shownChanged, this, &SeasonView::fitStrip);
     connect(&place, &Place::restoreWanted, this, &SeasonView::restoreWanted);
     connect(&place, &Place::wanted, this, [this, index] {
         if (stack_->currentIndex() != index) showPlace(index);

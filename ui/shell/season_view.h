@@ -14,10 +14,12 @@ class QStackedWidget;
 
 namespace withy::ui {
 
+class BloomStrip;
 class FindingsPanel;
 class Rail;
+class StripTable;
 
-/// A season on screen: the rail, the six places and the line for notices.
+/// A season on screen: the rail, the bloom strip and the six places.
 class SeasonView : public QWidget {
     Q_OBJECT
 
@@ -32,6 +34,8 @@ public:
     [[nodiscard]] BackupKeeper* backups() { return keeper_.get(); } ///< null when only reading
 
     [[nodiscard]] FindingsPanel& findings() { return *findings_; }
+
+    [[nodiscard]] BloomStrip& strip() { return *strip_; }
 
     [[nodiscard]] Place* current() const;
 
@@ -52,8 +56,13 @@ Q_SIGNALS:
     void said(const QString& sentence);
     void restoreWanted(const withy::store::Backup& backup);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void addPlaces();
+    void addStripActions();
+    void fitStrip();
     Place& place(int index); ///< made by now
     void wire(int index, Place& place);
     bool makeNext();
@@ -63,6 +72,8 @@ private:
     std::unique_ptr<BackupKeeper> keeper_; ///< makes its last copy when the season is closed
     std::unique_ptr<Workbench> bench_;     ///< outlives the places
     Rail* rail_;
+    BloomStrip* strip_;
+    StripTable* stripTable_ = nullptr; ///< made when first asked for
     QStackedWidget* stack_;
     FindingsPanel* findings_;
 

@@ -157,14 +157,21 @@ QString BookingListModel::second(const model::Booking& b) const {
     const QString pieces = piecesWords(season_, linesOf(b.id));
     const QString standing = standingWords(b);
     // The state at the right often is the standing: not twice in one row.
-    const bool atRight =
-        choice_.sort != BookingSort::owed &&
-        bookingState(season_, b, planOf(bench_.plan(), b.id), bench_.today()).words == standing;
+    const bool atRight = choice_.sort != BookingSort::owed && stateOf(b).words == standing;
     return atRight ? tr("%1, %2").arg(day, pieces) : tr("%1, %2, %3").arg(day, pieces, standing);
 }
 
+BookingState BookingListModel::stateOf(const model::Booking& b) const {
+    return bookingState(season_, b, planOf(bench_.plan(), b.id), bench_.today(),
+                        coverFacts(bench_.plan().cover.get(), b.id));
+}
+
+std::optional<CoverFacts> BookingListModel::coverAt(int row) const {
+    const auto id = idAt(row);
+    return id ? coverFacts(bench_.plan().cover.get(), *id) : std::nullopt;
+}
+
 QVariant BookingListModel::bookingData(const model::Booking& b, int role) const {
-    const auto state = [&] { return bookingState(season_, b, planOf(bench_.plan(), b.id), bench_.today()); };
     switch (role) {
     case IdRole:
         return QVariant::fromValue<qlonglong>(b.id.value);
@@ -179,9 +186,11 @@ QVariant BookingListModel::bookingData(const model::Booking& b, int role) const 
             const auto* plan = planOf(bench_.plan(), b.id);
             return plan && plan->money ? amount(plan->money->owed.owed, season_.theSettings()) : QString();
         }
-        return state().words;
+        return stateOf(b).words;
     case AsksRole:
-        return choice_.sort != BookingSort::owed && state().asks;
+        return choice_.sort != BookingSort::owed && stateOf(b).asks;
+    case StrongRole:
+        return choice_.sort != BookingSort::owed && stateOf(b).strong;
     case DayRole:
         return QString::number(b.eventStart.day.dayOfMonth());
     case StandingRole:
@@ -192,7 +201,7 @@ QVariant BookingListModel::bookingData(const model::Booking& b, int role) const 
     }
     case Qt::ToolTipRole:
     case Qt::AccessibleTextRole:
-        return tr("%1, %2, %3").arg(text(b.title), second(b), state().words);
+        return tr("%1, %2, %3").arg(text(b.title), second(b), stateOf(b).words);
     default:
         return {};
     }

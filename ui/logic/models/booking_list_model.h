@@ -3,6 +3,7 @@
 
 #ifndef Q_MOC_RUN // moc cannot read the table of records
 #include "ui/logic/models/booking_groups.h"
+#include "ui/logic/models/cover_facts.h"
 #endif
 #include "ui/logic/workbench.h"
 
@@ -12,6 +13,8 @@
 #include <memory>
 
 namespace withy::ui {
+
+struct BookingState;
 
 /// The bookings in groups, heads among them as rows of their own. Words are made when a row is asked for,
 /// so that many bookings cost no more than those in view.
@@ -25,8 +28,9 @@ public:
         ShortHeadRole,             ///< of a head: "Sep", where the list's month changes
         FigureRole,                ///< of a head: "6–12 Sep, making 21 h"
         SecondRole,                ///< "Sat 11, 24 jars and 2 more, booked"
-        StateRole,                 ///< "2 to mend"
+        StateRole,                 ///< "2 to mend", "28 short"
         AsksRole,                  ///< the state wants the grower
+        StrongRole,                ///< the state is worth a second look
         DayRole,                   ///< "11", for the narrow list
         FoldRole,                  ///< of the head of what is gone by: true when open, false when shut
         StandingRole,              ///< int of model::Standing
@@ -47,6 +51,9 @@ public:
                                                               int by) const;
 
     [[nodiscard]] const BookingChoice& choice() const { return choice_; }
+
+    /// Of the booking's stems, for its mark.
+    [[nodiscard]] std::optional<CoverFacts> coverAt(int row) const;
 
     void setFind(const QString& words);
     void setSort(BookingSort sort);
@@ -87,6 +94,7 @@ private:
     [[nodiscard]] QString shortHead(std::size_t group) const;
     [[nodiscard]] QVariant bookingData(const model::Booking& booking, int role) const;
     [[nodiscard]] QString second(const model::Booking& booking) const;
+    [[nodiscard]] BookingState stateOf(const model::Booking& booking) const;
     [[nodiscard]] QString figures(const BookingGroup& group) const;
 
     Workbench& bench_;

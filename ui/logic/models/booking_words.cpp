@@ -152,11 +152,24 @@ std::int64_t stillOut(const model::Season& season, Id<model::Booking> booking) {
     return n;
 }
 
-BookingState planned(const model::Season& season, const plan::BookingPlan* plan) {
+bool isShort(const std::optional<CoverFacts>& cover) {
+    return cover && cover->standing == plan::CoverStanding::shortOf;
+}
+
+/// How well it is covered, in words; `otherwise` while that is not known.
+BookingState covered(model::Standing standing, const std::optional<CoverFacts>& cover,
+                     const BookingState& otherwise) {
+    const QString words = coverWords(standing, cover);
+    if (words.isEmpty()) return otherwise;
+    return {words, isShort(cover), cover->standing == plan::CoverStanding::tight};
+}
+
+BookingState planned(const model::Season& season, const plan::BookingPlan* plan,
+                     const std::optional<CoverFacts>& cover) {
     if (!plan) return {};
     if (plan->lines.empty()) return {Say::noPieces(), false};
     const int n = toMend(season, *plan);
-    if (n == 0) return {Say::ready(), false};
+    if (n == 0 || isShort(cover)) return covered(model::Standing::booked, cover, {Say::ready(), false});
     if (n > 1) return {Say::toMend(n), true};
     const auto lone = std::find_if(plan->findings.begin(), plan->findings.end(),
                                    [&](const auto& f) { return wantsMending(season, plan->booking, f); });
@@ -215,13 +228,18 @@ int toMend(const model::Season& season, const plan::BookingPlan& plan) {
 }
 
 BookingState bookingState(const model::Season& season, const model::Booking& booking,
-                          const plan::BookingPlan* plan, std::optional<Day> today) {
+                          const plan::BookingPlan* plan, std::optional<Day> today,
+                          const std::optional<CoverFacts>& cover) {
     using model::Standing;
     switch (booking.standing) {
-    case Standing::held:
-        return {standingWords(booking), today && booking.heldUntil && *booking.heldUntil <= *today + 7};
+    case Standing::held: {
+        const bool ends = today && booking.heldUntil && *booking.heldUntil <= *today + 7;
+        const BookingState held{standingWords(booking), ends};
+        return ends && !isShort(cover) ? held : covered(booking.standing, cover, held);
+    }
     case Standing::enquiry:
     case Standing::quoted:
+        return covered(booking.standing, cover, {standingWords(booking), false});
     case Standing::lost:
         return {standingWords(booking), false};
     case Standing::delivered:
@@ -233,7 +251,7 @@ BookingState bookingState(const model::Season& season, const model::Booking& boo
     case Standing::booked:
         break;
     }
-    return planned(season, plan);
+    return planned(season, plan, cover);
 }
 
 } // namespace withy::ui

@@ -3,6 +3,7 @@
 
 #include "core/plan/plan.h"
 #include "ui/logic/answers/answer.h"
+#include "ui/logic/models/cover_facts.h"
 
 #include <QString>
 
@@ -28,12 +29,15 @@ QString piecesWords(const model::Season& season, const std::vector<const model::
 /// What the list says at the right of a booking.
 struct BookingState {
     QString words;
-    bool asks = false; ///< something is to mend, or a hold ends within a week
+    bool asks = false;   ///< something is short or to mend, or a hold ends within a week
+    bool strong = false; ///< worth a second look: covered, if the season is kind
 };
 
-/// `plan` may be null: it lags an edit behind now and then.
+/// `plan` may be null: it lags an edit behind now and then. What is short comes before what is to mend, and
+/// that before how well the rest is covered.
 BookingState bookingState(const model::Season& season, const model::Booking& booking,
-                          const plan::BookingPlan* plan, std::optional<Day> today);
+                          const plan::BookingPlan* plan, std::optional<Day> today,
+                          const std::optional<CoverFacts>& cover = std::nullopt);
 
 /// How many of the findings want mending, rather than being worth a word; without those accepted.
 int toMend(const model::Season& season, const plan::BookingPlan& plan);

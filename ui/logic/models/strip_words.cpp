@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/models/strip_words.h"
+
+#include "ui/logic/format.h"
+#include "ui/logic/models/booking_words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include <algorithm>
+
+namespace withy::ui {
+
+namespace {
+
+class Say {
+    Q_DECLARE_TR_FUNCTIONS(BloomStrip)
+
+public:
+    static QString stems(std::int64_t n) {
+        return tr("%1 stem(s)", nullptr, static_cast<int>(std::min<std::int64_t>(n, 1'000'000'000)))
+            .arg(whole(n));
+    }
+
+    static QString readyOn(const StripFigures& f, int day, std::int64_t n) {
+        if (f.today == day) return n == 0 ? tr("nothing ready today") : tr("%1 ready today").arg(stems(n));
+        const QString when = shortDay(f.dayAt(day));
+        if (n == 0) return tr("%1: nothing ready").arg(when);
+        return f.today && day > *f.today ? tr("%1: %2 likely ready").arg(when, stems(n))
+                                         : tr("%1: %2 ready").arg(when, stems(n));
+    }
+
+    static QString range(const StripLevels& l) {
+        return tr("%1 to %2").arg(whole(l.cautious), whole(l.hopeful));
+    }
+};
+
+QString capitalised(QString words) {
+    if (!words.isEmpty()) words[0] = words[0].toUpper();
+    return words;
+}
+
+/// As a name stands within a sentence: "dahlia"; "Dahlia, plum" stays as it was typed.
+QString inSentence(const StripBand& band) {
+    QString words = band.kind;
+    if (!words.isEmpty() && !words.contains(QLatin1Char(',')) && !words.contains(QLatin1Char(' ')))
+        words[0] = words[0].toLower();
+    return words;
+}
+
+QString mostOf(const StripFigures& f, int day) {
+    const StripBand* first = nullptr;
+    const StripBand* second = nullptr;
+    const auto at = static_cast<std::size_t>(day);
+    const auto n = [at](const StripBand* b) { return b ? b->days[at].likely : 0; };
+    for (const auto& b : f.bands) {
+        if (n(&b) > n(first))
+            second = std::exchange(first, &b);
+        else if (n(&b) > n(second))
+            second = &b;
+    }
+    if (!first || n(first) == 0) return {};
+    if (!second || n(second) == 0) return Say::tr("all of them %1").arg(inSentence(*first));
+    return Say::tr("most of them %1 %2 and %3 %4")
+        .arg(inSentence(*first), whole(n(first)), inSentence(*second), whole(n(second)));
+}
+
+/// What the future can still bring, beside what is likely.
+QString rangeAfter(const StripFigures& f, int day, const StripLevels& levels) {
+    if (!f.today || day <= *f.today || levels.cautious == levels.hopeful) return {};
+    return Say::range(levels);
+}
+
+QString joined(const QStringList& parts) {
+    QStringList said;
+    for (const auto& p : parts)
+        if (!p.isEmpty()) said << p;
+    return said.join(QStringLiteral(", "));
+}
+
+StripReadout ofDay(const StripFigures& f, int day) {
+    const auto& sum = f.sums[static_cast<std::size_t>(day)];
+    return {capitalised(Say::readyOn(f, day, sum.likely)), joined({rangeAfter(f, day, sum), mostOf(f, day)})};
+}
+
+StripReadout ofBand(const StripFigures& f, int day, const StripBand& band) {
+    const auto& levels = band.days[static_cast<std::size_t>(day)];
+    const QString when = f.today == day ? Say::tr("today") : shortDay(f.dayAt(day));
+    StripReadout said{Say::tr("%1, %2: %3 ready").arg(band.name, when, whole(levels.likely)), {}};
+    said.rest = joined({rangeAfter(f, day, levels),
+                        Say::tr("of %1").arg(Say::stems(f.sums[static_cast<std::size_t>(day)].likely)),
+                        Say::tr("fullest %1").arg(shortDay(f.dayAt(band.peak)))});
+    return said;
+}
+
+int fullestDay(const StripFigures& f) {
+    const auto most = std::max_element(f.sums.begin(), f.sums.end(),
+                                       [](const auto& a, const auto& b) { return a.likely < b.likely; });
+    return static_cast<int>(most - f.sums.begin());
+}
+
+} // namespace
+
+QString StripReadout::whole() const {
+    return rest.isEmpty() ? strong : strong + QStringLiteral(", ") + rest;
+}
+
+StripReadout stripReadout(const StripFigures& f, std::optional<int> day, std::optional<std::size_t> band) {
+    if (f.sums.empty() || f.bands.empty()) return {};
+    const int at = std::clamp(day.value_or(f.today.value_or(fullestDay(f))), 0, f.days - 1);
+    return band && *band < f.bands.size() ? ofBand(f, at, f.bands[*band]) : ofDay(f, at);
+}
+
+StripReadout pinReadout(const StripFigures& f, const std::vector<std::size_t>& pins) {
+    if (pins.empty()) return {};
+    const auto& one = f.pins[pins.front()];
+    if (pins.size() == 1)
+        return {Say::tr("%1, %2").arg(one.title, shortDay(f.dayAt(one.day))),
+                joined({standingWords(one.standing), coverWords(one.standing, one.cover)})};
+    const auto& last = f.pins[pins.back()];
+    const QString count = Say::tr("%n booking(s)", nullptr, static_cast<int>(pins.size()));
+    const QString from = shortDay(f.dayAt(one.day));
+    QStringList titles;
+    for (const auto p : pins)
+        titles << f.pins[p].title;
+    return {one.day == last.day ? Say::tr("%1, %2").arg(count, from)
+                                : Say::tr("%1, %2 to %3").arg(count, from, shortDay(f.dayAt(last.day))),
+            titles.join(QStringLiteral(", "))};
+}
+
+QString stripEmptyWords(const model::Season& season, const StripFigures& f) {
+    if (!f.known || !f.bands.empty()) return {};
+    if (season.patches.empty())
+        return Say::tr(
+            "Nothing grows here yet. Write down a patch in the garden, and its bloom stands here.");
+    return Say::tr(
+        "No patch says how many stems it bears and when. Give one its stems and its usual days, and "
+        "its bloom stands here.");
+}
+
+QString stripLegend() {
+    return Say::tr("dashes: cautious, dots: hopeful");
+}
+
+QString todayWords(Day today, bool brief) {
+    return brief ? shortDay(today) : Say::tr("Today, %1").arg(shortDay(today));
+}
+
+QString monthWords(Day day, bool brief) {
+    static const QLocale british(QLocale::English, QLocale::UnitedKingdom);
+    const QString name = british.standaloneMonthName(day.month());
+    return brief ? name.left(3) : name;
+}
+
+QString dayOfMonthWords(Day day) {
+    return shortDay(day).section(QLatin1Char(' '), 1);
+}
+
+} // namespace withy::ui

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/paint/bloom_bands.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace withy::ui {
+
+namespace {
+
+struct Paint {
+    float red, green, blue;
+
+    explicit Paint(const QColor& c)
+        : red(static_cast<float>(c.red()))
+        , green(static_cast<float>(c.green()))
+        , blue(static_cast<float>(c.blue())) {}
+};
+
+struct Pixel {
+    float red = 0, green = 0, blue = 0, share = 0;
+
+    void add(const Paint& paint, float part) {
+        red += paint.red * part;
+        green += paint.green * part;
+        blue += paint.blue * part;
+        share += part;
+    }
+};
+
+/// One column of pixels, from the baseline up.
+class Column {
+public:
+    explicit Column(int height) : pixels_(static_cast<std::size_t>(height)) {}
+
+    void clear() { std::fill(pixels_.begin(), pixels_.end(), Pixel{}); }
+
+    void fill(float from, float to, const Paint& paint) {
+        to = std::min(to, static_cast<float>(pixels_.size()));
+        for (auto row = static_cast<std::size_t>(from); from < to; ++row) {
+            const float next = std::min(to, static_cast<float>(row + 1));
+            pixels_[row].add(paint, next - from);
+            from = next;
+        }
+    }
+
+    void write(QImage& image, int x) const {
+        const int height = static_cast<int>(pixels_.size());
+        for (int row = 0; row < height; ++row) {
+            const auto& p = pixels_[static_cast<std::size_t>(row)];
+            if (p.share <= 0) continue;
+            const auto byte = [](float v) { return static_cast<int>(std::min(v, 255.0F) + 0.5F); };
+            const auto at = reinterpret_cast<QRgb*>(image.scanLine(height - 1 - row)) + x;
+            *at = qRgba(byte(p.red), byte(p.green), byte(p.blue), byte(p.share * 255));
+        }
+    }
+
+private:
+    std::vector<Pixel> pixels_;
+};
+
+/// Between the noons of two days in a straight line.
+float thicknessAt(const std::vector<float>& days, double day) {
+    const double at = day - 0.5;
+    const double below = std::floor(at);
+    const auto value = [&](double i) {
+        return i < 0 || i >= static_cast<double>(days.size()) ? 0.0F : days[static_cast<std::size_t>(i)];
+    };
+    const float share = static_cast<float>(at - below);
+    return value(below) * (1 - share) + value(below + 1) * share;
+}
+
+struct Inks {
+    std::vector<Paint> fill, edge;
+};
+
+} // namespace
+
+QImage paintBloomBands(const std::vector<BloomBand>& bands, const BloomFrame& f) {
+    QImage image(f.size, QImage::Format_ARGB32_Premultiplied);
+    if (image.isNull()) return image;
+    image.fill(Qt::transparent);
+    Inks inks;
+    for (const auto& b : bands) {
+        inks.fill.emplace_back(b.fill);
+        inks.edge.emplace_back(b.edge);
+    }
+    Column column(f.size.height());
+    std::vector<float> before(bands.size(), 0.0F); // tops in the column at the left
+    const float line = static_cast<float>(f.edge);
+    for (int x = 0; x < f.size.width(); ++x) {
+        const double day = f.firstDay + (x + 0.5) / f.dayWidth;
+        column.clear();
+        float foot = 0;
+        for (std::size_t i = 0; i < bands.size(); ++i) {
+            const float thick = thicknessAt(bands[i].thickness, day) * static_cast<float>(f.unitHeight);
+            const float top = foot + thick;
+            const float rise = x > 0 ? std::min(std::abs(top - before[i]), 3.0F) : 0.0F;
+            before[i] = top;
+            if (thick <= 0) continue;
+            // A steep line is as thick as a level one, and a thin band still shows its colour.
+            const float edge = std::min(line * std::sqrt(1 + rise * rise), thick * 0.4F);
+            column.fill(foot, top - edge, inks.fill[i]);
+            column.fill(top - edge, top, inks.edge[i]);
+            foot = top;
+        }
+        if (foot > 0) column.write(image, x);
+    }
+    return image;
+}
+
+QColor bandFill(const Palette& palette, const std::optional<Colour>& bloom) {
+    const QColor plain = bloom ? Palette::bloom(*bloom) : palette.of(Role::line);
+    return palette.theme == Theme::light ? plain : mixed(plain, palette.of(Role::sheet), 0.12);
+}
+
+QColor bandEdge(const Palette& palette, const QColor& fill) {
+    return palette.theme == Theme::light ? palette.bloomEdge(fill)
+                                         : mixed(fill, palette.of(Role::night), 0.6);
+}
+
+QColor steppedBack(const Palette& palette, const QColor& band) {
+    return mixed(band, palette.of(Role::paper), 0.72);
+}
+
+} // namespace withy::ui
