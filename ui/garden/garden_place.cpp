@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/garden/garden_place.h"
 
+#include "ui/garden/free_page.h"
 #include "ui/garden/patches_page.h"
 #include "ui/garden/plants_page.h"
 #include "ui/garden/stock_pages.h"
@@ -15,6 +16,7 @@ GardenPlace::GardenPlace(Workbench& bench, QWidget* parent)
                   {"plants", tr("Plants"), [&bench] { return new PlantsPage(bench); }},
                   {"walks", tr("Walks"), [&bench] { return new WalksPage(bench); }},
                   {"weather", tr("Weather"), [&bench] { return new WeatherPage(bench); }},
+                  {"free", tr("Free to promise"), [&bench] { return new FreePage(bench); }},
                   {"past_blooms", tr("Past blooms"), [&bench] { return pastBloomsPage(bench); }},
                   {"stock", tr("In the store"), [&bench] { return stockPage(bench); }}},
                  parent) {}

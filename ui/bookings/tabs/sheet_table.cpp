@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bookings/tabs/sheet_table.h"
 
+#include "ui/bookings/tabs/cover_cells.h"
 #include "ui/bookings/tabs/field_cell.h"
 #include "ui/bookings/tabs/flow_row.h"
 #include "ui/bookings/tabs/row_marks.h"
@@ -20,7 +21,7 @@ namespace withy::ui {
 
 namespace {
 
-constexpr int linesARow = 4; // the row, what is folded below it, its working, its hairline
+constexpr int linesARow = 5; // the row, what is folded below it, its working, the ways out, its hairline
 
 const SheetCell& cellAt(const SheetRow& row, int column) {
     static const SheetCell none;
@@ -30,7 +31,8 @@ const SheetCell& cellAt(const SheetRow& row, int column) {
 
 bool sameKind(const SheetCell& a, const SheetCell& b) {
     return a.figure.has_value() == b.figure.has_value() && a.field == b.field &&
-           a.words.isEmpty() == b.words.isEmpty();
+           a.reach.has_value() == b.reach.has_value() && a.jar.has_value() == b.jar.has_value() &&
+           a.sources.size() == b.sources.size() && a.words.isEmpty() == b.words.isEmpty();
 }
 
 Ink inkOf(SheetCell::Tone tone) {
@@ -101,7 +103,9 @@ bool SheetTable::sameShape(const Sheet& sheet) const {
     for (std::size_t i = 0; i < sheet.rows.size(); ++i) {
         const auto& a = sheet.rows[i];
         const auto& b = sheet_.rows[i];
-        if (a.key != b.key || a.look != b.look || a.under.isEmpty() != b.under.isEmpty()) return false;
+        if (a.key != b.key || a.look != b.look || a.under.isEmpty() != b.under.isEmpty() ||
+            a.below != b.below)
+            return false;
         for (int c = 0; c < static_cast<int>(sheet.columns.size()); ++c)
             if (!sameKind(cellAt(a, c), cellAt(b, c))) return false;
     }
@@ -121,6 +125,7 @@ void SheetTable::setSheet(const Sheet& sheet) {
 
 void SheetTable::keepPlace() {
     placeKey_.clear();
+    placeWay_ = -1;
     wereOpen_.clear();
     const auto* focus = QApplication::focusWidget();
     for (const auto& row : rows_) {
@@ -130,6 +135,12 @@ void SheetTable::keepPlace() {
                           (row.cells[c].field && row.cells[c].field->isAncestorOf(focus)))) {
                 placeKey_ = row.key;
                 placeColumn_ = static_cast<int>(c);
+            }
+        for (int w = 0; focus && row.below && w < row.below->ways(); ++w)
+            if (row.below->way(w) == focus) {
+                placeKey_ = row.key;
+                placeColumn_ = 0;
+                placeWay_ = w;
             }
     }
 }
@@ -141,7 +152,9 @@ void SheetTable::findPlace() {
         if (placeKey_.isEmpty() || rows_[i].key != placeKey_) continue;
         if (static_cast<std::size_t>(placeColumn_) >= rows_[i].cells.size()) continue;
         const auto& cell = rows_[i].cells[static_cast<std::size_t>(placeColumn_)];
-        if (auto* target = cell.figure ? static_cast<QWidget*>(cell.figure) : cell.field)
+        if (auto* way = rows_[i].below ? rows_[i].below->way(placeWay_) : nullptr)
+            way->setFocus(Qt::OtherFocusReason);
+        else if (auto* target = cell.figure ? static_cast<QWidget*>(cell.figure) : cell.field)
             target->setFocus(Qt::OtherFocusReason);
     }
 }
@@ -239,9 +252,22 @@ void SheetTable::addRow(QGridLayout* cells, std::size_t index, int line) {
     for (int c = 0; c < static_cast<int>(sheet_.columns.size()); ++c)
         addCell(cells, index, c, line, below);
     if (below && below->count() == 0) delete below->parentWidget();
+    addBelow(cells, index, line + 3);
     const bool lastOfGroup = index + 1 == sheet_.rows.size() || isHead(sheet_.rows[index + 1].look);
     if (!lastOfGroup && !isHead(from.look))
-        cells->addWidget(new Rule(Rule::Kind::hair), line + 3, 0, 1, places());
+        cells->addWidget(new Rule(Rule::Kind::hair), line + 4, 0, 1, places());
+}
+
+void SheetTable::addBelow(QGridLayout* cells, std::size_t index, int line) {
+    const auto& from = sheet_.rows[index];
+    if (!from.below) return;
+    auto* panel = new BelowPanel(*from.below, QStringLiteral("%1.%2").arg(objectName(), from.key));
+    cells->addWidget(panel, line, 0, 1, places());
+    // Later: what is pressed may change the very row its button stands in.
+    connect(
+        panel, &BelowPanel::taken, this, [this, key = from.key](int way) { Q_EMIT wayTaken(key, way); },
+        Qt::QueuedConnection);
+    rows_[index].below = panel;
 }
 
 void SheetTable::addCell(QGridLayout* cells, std::size_t index, int column, int line, QLayout* below) {
@@ -269,7 +295,8 @@ void SheetTable::addCell(QGridLayout* cells, std::size_t index, int column, int 
         else
             stack->addWidget(widget, 0, head.right ? Qt::AlignRight : Qt::AlignLeft);
     };
-    const bool any = from.figure || from.field || !from.words.isEmpty();
+    const bool any =
+        from.figure || from.field || from.reach || !from.sources.empty() || !from.words.isEmpty();
     if (under && any && !head.title.isEmpty()) {
         cell.title = new TextLabel(TypeRole::caption, head.title, Ink::caption);
         below->addWidget(cell.title);
@@ -288,11 +315,37 @@ void SheetTable::addCell(QGridLayout* cells, std::size_t index, int column, int 
         cell.field->setMinimumWidth(grid(26));
         put(cell.field);
     }
+    for (std::size_t i = 0; i < from.sources.size(); ++i) {
+        cell.sources.push_back(new SourceRow);
+        put(cell.sources.back());
+    }
+    if (from.reach) {
+        cell.reach = new ReachCell;
+        put(cell.reach);
+    }
     if (!from.words.isEmpty()) {
         cell.words = new TextLabel(typeOf(from.tone), {}, inkOf(from.tone));
-        put(cell.words);
+        if (!from.jar) {
+            put(cell.words);
+        } else {
+            auto* both = new QWidget;
+            auto* side = new QHBoxLayout(both);
+            side->setContentsMargins(0, 0, 0, 0);
+            side->setSpacing(grid(1.5));
+            cell.jar = new JarCell;
+            side->addWidget(cell.jar);
+            side->addWidget(cell.words, 1);
+            put(both);
+        }
     }
     row.cells.push_back(cell);
+}
+
+void SheetTable::fillCover(Cell& cell, const SheetCell& said) {
+    if (cell.reach) cell.reach->setReach(*said.reach);
+    if (cell.jar) cell.jar->setJar(*said.jar);
+    for (std::size_t i = 0; i < cell.sources.size(); ++i)
+        cell.sources[i]->setSource(said.sources[i]);
 }
 
 void SheetTable::fillRow(std::size_t index) {
@@ -310,6 +363,7 @@ void SheetTable::fillRow(std::size_t index) {
             cell.words->setType(typeOf(said.tone));
             cell.words->setInk(inkOf(said.tone));
         }
+        fillCover(cell, said);
         if (!cell.figure) continue;
         cell.figure->setFacts(factsOf(*said.figure));
         if (row.open == c && row.panel) row.panel->setFacts(cell.figure->facts());
@@ -349,7 +403,11 @@ int SheetTable::widthNeeded() const {
         for (const auto& row : sheet_.rows) {
             const auto& cell = cellAt(row, static_cast<int>(c));
             const QString& words = cell.figure ? cell.figure->words : cell.words;
-            most = std::max(most, cell.field ? grid(26) : metrics.horizontalAdvance(words));
+            most = std::max(most, cell.field            ? grid(26)
+                                  : cell.reach           ? grid(45)
+                                  : cell.sources.empty() ? metrics.horizontalAdvance(words)
+                                                         : grid(54));
+            if (cell.jar) most = std::max(most, grid(6) + metrics.horizontalAdvance(words));
         }
         width += most + grid(4) + 6;
     }

@@ -16,7 +16,11 @@ class QGridLayout;
 namespace withy::ui {
 
 class AnswerLabel;
+class BelowPanel;
 class BusyBack;
+class JarCell;
+class ReachCell;
+class SourceRow;
 class RowMark;
 class TextLabel;
 
@@ -39,6 +43,8 @@ public:
 Q_SIGNALS:
     void leadTo(const withy::model::Ref& ref);
     void refused(const QString& sentence);
+    /// The button of a way out below a row was pressed.
+    void wayTaken(const QString& key, int way);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -50,6 +56,9 @@ private:
         TextLabel* title = nullptr; ///< the column's, when folded
         FigureButton* figure = nullptr;
         QWidget* field = nullptr;
+        ReachCell* reach = nullptr;
+        JarCell* jar = nullptr;
+        std::vector<SourceRow*> sources = {};
     };
 
     struct Row {
@@ -61,6 +70,7 @@ private:
         std::vector<Cell> cells;
         WorkingPanel* panel = nullptr;
         int open = -1; ///< the column whose working is open
+        BelowPanel* below = nullptr;
     };
 
     [[nodiscard]] bool sameShape(const Sheet& sheet) const;
@@ -78,7 +88,9 @@ private:
     void addRow(QGridLayout* grid, std::size_t index, int line);
     void addName(QGridLayout* grid, const SheetRow& from, Row& row, int line);
     void addCell(QGridLayout* grid, std::size_t index, int column, int line, QLayout* below);
+    void addBelow(QGridLayout* grid, std::size_t index, int line);
     void fillRow(std::size_t index);
+    void fillCover(Cell& cell, const SheetCell& said);
     void openFigure(std::size_t index, int column, bool open);
     void keepPlace();
     void findPlace();
@@ -91,6 +103,7 @@ private:
     bool marked_ = false; ///< some row has a mark, so all leave room for one
     QString placeKey_;    ///< where the focus was before the rows were made anew
     int placeColumn_ = -1;
+    int placeWay_ = -1;
     std::vector<std::pair<QString, int>> wereOpen_;
 };
 

@@ -4,7 +4,10 @@
 #include "ui/bookings/tabs/row_marks.h"
 #include "ui/bookings/tabs/sheet_table.h"
 #include "ui/common/finding_rows.h"
+#include "ui/logic/edits/cover_edits.h"
+#include "ui/logic/models/cover_rows.h"
 #include "ui/logic/models/stem_rows.h"
+#include "ui/logic/models/stem_sources.h"
 
 #include <QVBoxLayout>
 
@@ -15,6 +18,9 @@ StemsTab::StemsTab(Workbench& bench, QWidget* parent)
     , bar_(new ShareBar)
     , findings_(new FindingRows(bench, QStringLiteral("stems.findings"))) {
     body_->insertWidget(body_->count() - 1, bar_);
+    cover_ = addSheet(QStringLiteral("stems.cover"));
+    connect(cover_, &SheetTable::wayTaken, this, &StemsTab::take);
+    needsHead_ = addHead(tr("Spare, lengths and when to cut"));
     stems_ = addSheet(QStringLiteral("stems.rows"));
     roundsHead_ = addHead(tr("Cutting rounds"));
     rounds_ = addSheet(QStringLiteral("stems.rounds"));
@@ -25,7 +31,14 @@ StemsTab::StemsTab(Workbench& bench, QWidget* parent)
 
 void StemsTab::fill(const plan::BookingPlan& plan) {
     const auto list = findings();
-    say(stemAnswer(plan, list));
+    const auto* cover = coverOf(bench_.plan(), plan.booking);
+    const bool known = cover && !cover->slots.empty();
+    if (known)
+        fillCover(plan);
+    else
+        say(stemAnswer(plan, list));
+    cover_->setVisible(known);
+    needsHead_->setVisible(known);
     bar_->setShares(stemShares(bench_.season(), plan));
     stems_->setSheet(stemSheet(bench_.season(), plan));
     stems_->setVisible(!plan.lines.empty());
@@ -33,6 +46,27 @@ void StemsTab::fill(const plan::BookingPlan& plan) {
     rounds_->setVisible(!plan.rounds.empty());
     roundsHead_->setVisible(!plan.rounds.empty());
     findings_->setFindings(list);
+}
+
+void StemsTab::fillCover(const plan::BookingPlan& plan) {
+    const auto& all = *bench_.plan().cover;
+    const CoverView view{bench_.season(), plan, all, *coverOf(bench_.plan(), plan.booking),
+                         bench_.plan().garden.get()};
+    say(coverAnswer(view));
+    cover_->setSheet(coverSheet(view));
+}
+
+/// The plan is made anew first, so that a second press does not take what the first has mended.
+void StemsTab::take(const QString& row, int way) {
+    if (!booking_) return;
+    if (!bench_.planIsCurrent()) return bench_.waitForPlan(); // what was pressed is not what now stands there
+    const auto found = bench_.plan().bookings.find(*booking_);
+    const auto* cover = coverOf(bench_.plan(), *booking_);
+    const auto* slot = cover ? slotOf(*cover, row) : nullptr;
+    if (found == bench_.plan().bookings.end() || !slot) return;
+    if (way < 0 || static_cast<std::size_t>(way) >= slot->mends.size()) return;
+    Q_EMIT refused(bench_.apply(edits::takeMend(bench_.season(), *found->second, *slot,
+                                                slot->mends[static_cast<std::size_t>(way)])));
 }
 
 } // namespace withy::ui

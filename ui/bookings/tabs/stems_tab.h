@@ -8,8 +8,8 @@ namespace withy::ui {
 class FindingRows;
 class ShareBar;
 
-/// How many stems, of what, cut when; and what stands in the way. Which patch they come from is not said
-/// here yet: the rows have room for it.
+/// How many stems, of what, from where and how sure, cut when; what is short and what would mend it, taken by
+/// one press. While the cover is not known, what is needed alone.
 class StemsTab : public SheetTab {
     Q_OBJECT
 
@@ -20,7 +20,12 @@ protected:
     void fill(const plan::BookingPlan& plan) override;
 
 private:
+    void fillCover(const plan::BookingPlan& plan);
+    void take(const QString& row, int way);
+
     ShareBar* bar_;
+    SheetTable* cover_;
+    QWidget* needsHead_;
     SheetTable* stems_;
     QWidget* roundsHead_;
     SheetTable* rounds_;

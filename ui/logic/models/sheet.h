@@ -35,12 +35,61 @@ struct SheetField {
     friend bool operator==(const SheetField&, const SheetField&) = default;
 };
 
+/// Doubt against need, for a bar (ui/paint/reach_bar.h).
+struct SheetReach {
+    std::optional<Colour> colour; ///< the plant's; blank: none is known
+    std::int64_t need = 0;
+    std::int64_t cautious = 0; ///< covered
+    std::int64_t likely = 0;   ///< covered
+    std::int64_t thereCautious = 0;
+    std::int64_t thereLikely = 0;
+    std::optional<std::int64_t> thereHopeful;
+    bool known = true;
+    QString inWords;
+};
+
+enum class SheetState { covered, tight, missing, unknown };
+
+/// How well something is covered, for a small jar beside the cell's words.
+struct SheetJar {
+    SheetState state = SheetState::unknown;
+    double share = 0; ///< really covered, 0 to 1
+};
+
+/// Where stems come from: own ones from a patch or the store, or such as are not our own.
+enum class StemOrigin { patch, ownStore, boughtIn };
+
+struct SheetSource {
+    StemOrigin origin = StemOrigin::patch;
+    QString mark; ///< the patch's number on the walk
+    QString words;
+};
+
 struct SheetCell {
     enum class Tone { text, strong, second, asks };
     QString words;
     Tone tone = Tone::text;
     std::optional<SheetFigure> figure = std::nullopt;
     std::optional<SheetField> field = std::nullopt;
+    std::optional<SheetReach> reach = std::nullopt;
+    std::optional<SheetJar> jar = std::nullopt;
+    std::vector<SheetSource> sources = {};
+};
+
+/// A way out of what is wrong with a row, taken by one press.
+struct SheetWay {
+    Answer words;
+    bool dotted = false; ///< brings in a plant: shows its colour
+    std::optional<Colour> dot;
+    QString button;
+    QString means; ///< for screen readers
+    bool main = false;
+};
+
+/// Below a row: what is to be said of it, and the ways out.
+struct SheetBelow {
+    QStringList notes;
+    std::vector<SheetWay> ways;
 };
 
 enum class RowLook {
@@ -63,6 +112,7 @@ struct SheetRow {
     QString rest;  ///< after the name
     QString under; ///< second line, smaller
     std::vector<SheetCell> cells = {};
+    std::optional<SheetBelow> below = std::nullopt;
 };
 
 struct SheetColumn {

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/common/sub_page.h"
+
+class QTableView;
+
+namespace withy::ui {
+
+class FreeWeeksModel;
+class Segments;
+class TextLabel;
+
+/// Free to promise: plants by weeks, one figure at a time at the cautious and the likely level; the cell with
+/// the keyboard is told in full below. Enter leads to the plant.
+class FreePage : public SubPage {
+    Q_OBJECT
+
+public:
+    explicit FreePage(Workbench& bench, QWidget* parent = nullptr);
+
+    [[nodiscard]] Answer answer() const override;
+    void addActions(Actions& actions) override;
+    void enter() override;
+    [[nodiscard]] QWidget* tools() const override;
+
+private:
+    void refresh();
+    void tell();
+    void follow();
+    void copy();
+
+    FreeWeeksModel* model_;
+    QWidget* tools_;
+    Segments* figures_;
+    QTableView* view_;
+    TextLabel* told_;
+    TextLabel* empty_;
+    bool placed_ = false; ///< the view has once been taken to this week
+};
+
+} // namespace withy::ui
