@@ -5,6 +5,7 @@
 #include "ui/garden/patches_page.h"
 #include "ui/garden/plants_page.h"
 #include "ui/garden/stock_pages.h"
+#include "ui/garden/walk_entry_page.h"
 #include "ui/garden/walks_page.h"
 #include "ui/garden/weather_page.h"
 
@@ -14,6 +15,7 @@ GardenPlace::GardenPlace(Workbench& bench, QWidget* parent)
     : PagedPlace(bench, "garden", tr("Garden"),
                  {{"patches", tr("Patches"), [&bench] { return new PatchesPage(bench); }},
                   {"plants", tr("Plants"), [&bench] { return new PlantsPage(bench); }},
+                  {"walk_entry", tr("Key in a walk"), [&bench] { return new WalkEntryPage(bench); }},
                   {"walks", tr("Walks"), [&bench] { return new WalksPage(bench); }},
                   {"weather", tr("Weather"), [&bench] { return new WeatherPage(bench); }},
                   {"free", tr("Free to promise"), [&bench] { return new FreePage(bench); }},

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/format.h"
+#include "ui/logic/garden_finding_wording.h"
 #include "ui/logic/wording.h"
 
 #include <QCoreApplication>
@@ -30,6 +31,16 @@ public:
             return tr("Go to the shed");
         case TableKind::settings:
             return tr("Go to the settings");
+        case TableKind::patches:
+            return tr("Go to the patch");
+        case TableKind::walks:
+            return tr("Go to the walk");
+        case TableKind::weather:
+            return tr("Go to the weather");
+        case TableKind::monthNormals:
+            return tr("Go to the usual year");
+        case TableKind::pastBlooms:
+            return tr("Go to the past years");
         default:
             return tr("Go to the booking");
         }
@@ -130,7 +141,7 @@ private:
         case FindingCode::holdEnds:
             return tr("The hold ends on %1.").arg(shortDay(Day::parse(f_.subjects[0]).value_or(Day{})));
         default:
-            return {};
+            return gardenSentence(f_);
         }
     }
 

@@ -2,6 +2,7 @@
 #include "ui/logic/models/finding_list.h"
 
 #include "core/model/schema.h"
+#include "core/plan/forecast_plan.h"
 #include "ui/logic/format.h"
 #include "ui/logic/wording.h"
 
@@ -95,6 +96,15 @@ std::vector<ListedFinding> findingsOf(const model::Season& season, const plan::P
     return out;
 }
 
+std::vector<ListedFinding> findingsOfGarden(const model::Season& season, const plan::Plan& plan) {
+    std::vector<ListedFinding> out;
+    if (plan.garden)
+        for (const auto& f : plan.garden->findings)
+            add(out, season, f, std::nullopt);
+    sortList(out);
+    return out;
+}
+
 std::vector<ListedFinding> findingsOfSeason(const model::Season& season, const plan::Plan& plan) {
     std::vector<ListedFinding> out;
     for (const auto& [id, booked] : plan.bookings) {
@@ -105,6 +115,9 @@ std::vector<ListedFinding> findingsOfSeason(const model::Season& season, const p
     }
     for (const auto& [id, design] : plan.designs)
         for (const auto& f : design->findings)
+            add(out, season, f, std::nullopt);
+    if (plan.garden)
+        for (const auto& f : plan.garden->findings)
             add(out, season, f, std::nullopt);
     sortList(out);
     return out;

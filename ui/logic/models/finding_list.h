@@ -31,7 +31,10 @@ bool accepted(const model::Season& season, const plan::Finding& finding,
 /// Of one booking; empty when the plan does not know it (yet).
 std::vector<ListedFinding> findingsOf(const model::Season& season, const plan::Plan& plan,
                                       Id<model::Booking> booking);
-/// Of all bookings but those that are over or lost, and of all designs; a design's own are told once.
+/// Of the garden: walks, weather, patches and what is known of the plants' heat.
+std::vector<ListedFinding> findingsOfGarden(const model::Season& season, const plan::Plan& plan);
+/// Of all bookings but those that are over or lost, of all designs (a design's own are told
+/// once), and of the garden.
 std::vector<ListedFinding> findingsOfSeason(const model::Season& season, const plan::Plan& plan);
 
 /// "Library roof supper: 3 buckets needed, ...": the sentence with whose it is.

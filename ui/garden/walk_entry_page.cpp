@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/garden/walk_entry_page.h"
+
+#include "core/model/schema.h"
+#include "ui/common/field_control.h"
+#include "ui/common/list_and_detail.h"
+#include "ui/common/text_label.h"
+#include "ui/common/when_seen.h"
+#include "ui/garden/walk_changes.h"
+#include "ui/garden/walk_entry_table.h"
+#include "ui/logic/fields/field_text.h"
+#include "ui/logic/models/walk_entry_model.h"
+#include "ui/paint/spacing.h"
+#include "ui/shell/actions.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace withy::ui {
+
+namespace {
+
+const model::FieldInfo& dateField() {
+    return *model::tableInfo(model::TableKind::walks).field("date");
+}
+
+Day startingDay(const Workbench& bench) {
+    const auto& s = bench.season().theSettings();
+    return std::clamp(bench.today().value_or(s.firstDay), s.firstDay, s.lastDay);
+}
+
+QString dayWords(const Workbench& bench, Day day) {
+    return fieldText(bench.season(), model::TableKind::walks, dateField(), day.iso());
+}
+
+} // namespace
+
+WalkEntryPage::WalkEntryPage(Workbench& bench, QWidget* parent)
+    : SubPage(bench, parent)
+    , model_(new WalkEntryModel(bench, startingDay(bench), this))
+    , daySays_(new TextLabel(TypeRole::caption, {}, Ink::osier))
+    , cellSays_(new TextLabel(TypeRole::text, {}, Ink::osier))
+    , table_(new WalkEntryTable(*model_))
+    , changes_(new WalkChanges(bench))
+    , tools_(new QWidget) {
+    layPage();
+    connect(model_, &WalkEntryModel::answerChanged, this, &SubPage::answerChanged);
+    connect(model_, &WalkEntryModel::answerChanged, this, &WalkEntryPage::sayCell);
+    connect(model_, &WalkEntryModel::refused, this, &SubPage::refused);
+    connect(table_, &WalkEntryTable::cellChanged, this, [this] {
+        sayCell();
+        showChanges();
+    });
+    auto* seen = new WhenSeen(this, [this] { showChanges(); });
+    connect(&bench, &Workbench::planned, seen, &WhenSeen::ask);
+    connect(model_, &WalkEntryModel::expectedChanged, seen, &WhenSeen::ask);
+    sayDay(walkDayCaution(bench.season(), model_->day(), bench.today()), false);
+    showChanges();
+}
+
+WalkEntryPage::~WalkEntryPage() = default;
+
+QWidget* WalkEntryPage::makeTop() {
+    auto* top = new QWidget;
+    date_ = makeControl(bench_, model::TableKind::walks, dateField(), top);
+    auto* line = date_->widget();
+    line->setObjectName(QStringLiteral("garden.walk_entry.date"));
+    line->setAccessibleName(tr("Walked on"));
+    line->setFixedWidth(grid(44));
+    date_->setText(dayWords(bench_, model_->day()));
+    date_->picked = [this] { takeDay(); };
+    if (auto* edit = qobject_cast<QLineEdit*>(line)) {
+        connect(edit, &QLineEdit::editingFinished, this, &WalkEntryPage::takeDay);
+        connect(edit, &QLineEdit::returnPressed, this, [this] {
+            if (takeDay()) table_->begin();
+        });
+    }
+    auto* label = new QLabel(tr("Walked &on"));
+    label->setBuddy(line);
+    daySays_->setObjectName(QStringLiteral("garden.walk_entry.day_says"));
+    daySays_->setWordWrap(true);
+    auto* row = new QHBoxLayout(top);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(grid(2));
+    row->addWidget(label);
+    row->addWidget(line);
+    row->addWidget(daySays_, 1);
+    return top;
+}
+
+void WalkEntryPage::layPage() {
+    auto* list = new QWidget;
+    auto* column = new QVBoxLayout(list);
+    column->setContentsMargins(0, grid(2), grid(2), 0);
+    column->setSpacing(grid(1));
+    column->addWidget(makeTop());
+    column->addWidget(table_, 1);
+    cellSays_->setObjectName(QStringLiteral("garden.walk_entry.says"));
+    cellSays_->setWordWrap(true);
+    cellSays_->hide();
+    column->addWidget(cellSays_);
+    auto* keys = new TextLabel(TypeRole::caption,
+                               tr("Enter goes on · arrows move · = takes the last walk's figure · 4+30+6 is added "
+                                  "up · a blank is not a nought · “of 54”: so many were expected"),
+                               Ink::caption);
+    keys->setWordWrap(true);
+    column->addWidget(keys);
+    auto* both = new ListAndDetail(list, changes_);
+    both->setListShare(74);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(both);
+}
+
+Answer WalkEntryPage::answer() const {
+    return model_->answer();
+}
+
+void WalkEntryPage::addActions(Actions& actions) {
+    actions.add({"garden.walk", tr("&Key in a walk"), Qt::CTRL | Qt::SHIFT | Qt::Key_W,
+                 tr("All patches in walking order, by keyboard alone")},
+                [this] {
+                    Q_EMIT wanted();
+                    table_->begin();
+                });
+}
+
+void WalkEntryPage::enter() {
+    date_->widget()->setFocus();
+}
+
+bool WalkEntryPage::commit() {
+    return takeDay() && table_->keep();
+}
+
+void WalkEntryPage::sayDay(const QString& sentence, bool wrong) {
+    daySays_->setText(sentence);
+    daySays_->setVisible(!sentence.isEmpty());
+    date_->widget()->setProperty("wrong", wrong);
+}
+
+bool WalkEntryPage::takeDay() {
+    if (date_->text() == dayWords(bench_, model_->day())) {
+        sayDay(walkDayCaution(bench_.season(), model_->day(), bench_.today()), false);
+        return true;
+    }
+    const auto reading = readField(bench_.season(), model::TableKind::walks, dateField(), date_->text(),
+                                   model_->day().iso());
+    const auto* iso = reading.ok() ? std::get_if<std::string>(&*reading.value) : nullptr;
+    const auto day = iso ? Day::parse(*iso) : std::nullopt;
+    if (!day) {
+        sayDay(reading.sentence.isEmpty() ? tr("Which day was it? Write it as 6 Sep.") : reading.sentence, true);
+        return false;
+    }
+    if (!table_->keep()) return false;
+    model_->setDay(*day);
+    date_->setText(dayWords(bench_, *day));
+    sayDay(walkDayCaution(bench_.season(), *day, bench_.today()), false);
+    showChanges();
+    return true;
+}
+
+void WalkEntryPage::sayCell() {
+    const auto at = table_->currentIndex();
+    QString words = at.data(WalkEntryModel::SentenceRole).toString();
+    if (words.isEmpty()) words = at.data(WalkEntryModel::CautionRole).toString();
+    if (words.isEmpty() && at.isValid())
+        words = at.siblingAtColumn(WalkEntryModel::RemarkColumn).data(WalkEntryModel::CautionRole).toString();
+    cellSays_->setText(words);
+    cellSays_->setVisible(!words.isEmpty());
+}
+
+void WalkEntryPage::showChanges() {
+    const auto at = table_->currentIndex();
+    changes_->show(model_->day(), model_->expected(),
+                   at.isValid() ? std::optional(model_->patchAt(at.row())) : std::nullopt);
+}
+
+} // namespace withy::ui
