@@ -73,12 +73,15 @@ fitPlants(const model::Season& season, const GardenWeather& weather, std::vector
         const model::Ref place{model::TableKind::plants, plant.value};
         const std::string name = nameOf(season, plant);
         std::vector<garden::BloomYear> years;
+        std::vector<Day> leftOut;
         for (const Day day : days) {
             years.push_back(yearOf(day, weather));
-            if (years.back().days.size() <= 1)
+            if (years.back().days.size() <= 1) leftOut.push_back(day);
+        }
+        if (leftOut.size() < days.size()) // with none at all, that there are too few says it
+            for (const Day day : leftOut)
                 findings.push_back(
                     {FindingCode::bloomYearLeftOut, Severity::note, place, {name, day.iso()}, {}});
-        }
         auto model = garden::fitBloom(years);
         if (model.years < garden::fewestBloomYears)
             findings.push_back(

@@ -262,13 +262,17 @@ TEST(ForecastPlan, FewYearsOrNoneWithWeatherAreNamed) {
     const auto few = planned(withPastYears(3));
     EXPECT_TRUE(findingOf(few, FindingCode::bloomYearsTooFew));
     EXPECT_EQ(few.patches.at(bed).by, DatesBy::warmth);
-    Season s = season();
     model::PastBloom b;
-    b.id = Id<model::PastBloom>(1);
+    b.id = Id<model::PastBloom>(99);
     b.plant = Id<model::Plant>(1);
-    b.firstCut = day(2020, 6, 1);
+    b.firstCut = day(2009, 6, 1);
+    Season s = season();
     s.pastBlooms.put(b);
-    EXPECT_TRUE(findingOf(planned(s), FindingCode::bloomYearLeftOut));
+    EXPECT_TRUE(findingOf(planned(s), FindingCode::bloomYearsTooFew));
+    EXPECT_FALSE(findingOf(planned(s), FindingCode::bloomYearLeftOut)) << "said by there being none";
+    Season mixed = withPastYears(3);
+    mixed.pastBlooms.put(b);
+    EXPECT_TRUE(findingOf(planned(mixed), FindingCode::bloomYearLeftOut));
 }
 
 struct BadCase {

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#ifndef Q_MOC_RUN // moc cannot read the table of records
 #include "ui/logic/answers/walk_answers.h"
+#endif
 #include "ui/logic/workbench.h"
 
 #include <QAbstractTableModel>
