@@ -59,7 +59,7 @@ WalkEntryPage::WalkEntryPage(Workbench& bench, QWidget* parent)
     auto* seen = new WhenSeen(this, [this] { showChanges(); });
     connect(&bench, &Workbench::planned, seen, &WhenSeen::ask);
     connect(model_, &WalkEntryModel::expectedChanged, seen, &WhenSeen::ask);
-    sayDay(walkDayCaution(bench.season(), model_->day(), bench.today()), false);
+    sayDay(walkDayCaution(model_->day(), bench.today()), false);
     showChanges();
 }
 
@@ -146,7 +146,7 @@ void WalkEntryPage::sayDay(const QString& sentence, bool wrong) {
 
 bool WalkEntryPage::takeDay() {
     if (date_->text() == dayWords(bench_, model_->day())) {
-        sayDay(walkDayCaution(bench_.season(), model_->day(), bench_.today()), false);
+        sayDay(walkDayCaution(model_->day(), bench_.today()), false);
         return true;
     }
     const auto reading = readField(bench_.season(), model::TableKind::walks, dateField(), date_->text(),
@@ -157,10 +157,14 @@ bool WalkEntryPage::takeDay() {
         sayDay(reading.sentence.isEmpty() ? tr("Which day was it? Write it as 6 Sep.") : reading.sentence, true);
         return false;
     }
+    if (const QString why = walkDayRefusal(bench_.season(), *day); !why.isEmpty()) {
+        sayDay(why, true);
+        return false;
+    }
     if (!table_->keep()) return false;
     model_->setDay(*day);
     date_->setText(dayWords(bench_, *day));
-    sayDay(walkDayCaution(bench_.season(), *day, bench_.today()), false);
+    sayDay(walkDayCaution(*day, bench_.today()), false);
     showChanges();
     return true;
 }

@@ -113,11 +113,14 @@ QString countCaution(const model::Walk& walk, WalkCount count, const WalkExpecta
         .arg(whole(stems->value), whole(*likely));
 }
 
-QString walkDayCaution(const model::Season& season, Day day, std::optional<Day> today) {
+QString walkDayRefusal(const model::Season& season, Day day) {
     const auto& s = season.theSettings();
-    if (day < s.firstDay || s.lastDay < day)
-        return Walk::tr("%1 is outside the season, %2 to %3. It is kept all the same.")
-            .arg(longDay(day), longDay(s.firstDay), longDay(s.lastDay));
+    if (s.firstDay <= day && day <= s.lastDay) return {};
+    return Walk::tr("%1 is outside the season, %2 to %3. Give a day within it, or move the season's ends.")
+        .arg(longDay(day), longDay(s.firstDay), longDay(s.lastDay));
+}
+
+QString walkDayCaution(Day day, std::optional<Day> today) {
     if (today && *today < day) return Walk::tr("%1 has not come yet. Is the day right?").arg(shortDay(day));
     return {};
 }

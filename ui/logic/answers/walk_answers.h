@@ -32,8 +32,10 @@ Answer walkEntryAnswer(const model::Season& season, Day day, const WalkExpectati
 
 /// What is odd about a count, said beside it; it is taken all the same. Mostly empty.
 QString countCaution(const model::Walk& walk, edits::WalkCount count, const WalkExpectation& expected);
-/// What is odd about the day of a walk: out of the season, or not yet come.
-QString walkDayCaution(const model::Season& season, Day day, std::optional<Day> today);
+/// Why a walk of that day cannot be kept: it is out of the season. Empty when it can.
+QString walkDayRefusal(const model::Season& season, Day day);
+/// What is odd about the day: it has not come yet.
+QString walkDayCaution(Day day, std::optional<Day> today);
 /// "What this walk changes", in a line: "Tunnel side: 46 likely this week, 52 before."
 QString changeWords(const QString& patch, std::int64_t before, std::int64_t now);
 
