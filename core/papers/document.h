@@ -121,11 +121,16 @@ struct TallyRow {
 
 enum class Align { Left, Centre, Right };
 
+/// What a column's cells are: words; a box for the pencil with its words small in the corner; a line to
+/// write on; a number in a black circle.
+enum class CellKind { Words, Box, Line, Disc };
+
 struct Column {
     std::string title;
     Align align = Align::Left;
     double weight = 0;    // share of the width that is left over; 0 = as wide as its longest entry
     bool numeric = false; // right-aligned and never broken over lines while it fits
+    CellKind cells = CellKind::Words;
 };
 
 enum class RowKind {

@@ -32,6 +32,13 @@ bool hasHeads(const Table& table) {
                        [](const Column& c) { return !c.title.empty(); });
 }
 
+/// A box is written as brackets with room between, a line as underscores.
+std::string cellWords(const Column& column, const std::string& words) {
+    if (column.cells == CellKind::Line) return "________";
+    if (column.cells == CellKind::Box) return "[     ]" + (words.empty() ? words : ' ' + words);
+    return words;
+}
+
 std::vector<int> naturalWidths(const Table& table) {
     std::vector<int> widths;
     for (std::size_t c = 0; c < table.columns.size(); ++c) {
@@ -39,7 +46,7 @@ std::vector<int> naturalWidths(const Table& table) {
         if (c == 0 && table.columns[c].title.empty()) widest = displayWidth(oneLine(table.title));
         for (const TableRow& row : table.rows)
             if (row.kind != RowKind::Group && c < row.cells.size())
-                widest = std::max(widest, displayWidth(oneLine(words(row.cells[c]))));
+                widest = std::max(widest, displayWidth(oneLine(cellWords(table.columns[c], words(row.cells[c])))));
         widths.push_back(std::max(1, widest));
     }
     return widths;
@@ -89,10 +96,10 @@ std::vector<std::string> headCells(const Table& table) {
     return heads;
 }
 
-std::vector<std::string> cellWords(const TableRow& row) {
+std::vector<std::string> cellWords(const TableRow& row, const Table& table) {
     std::vector<std::string> cells;
-    for (const Text& cell : row.cells)
-        cells.push_back(words(cell));
+    for (std::size_t c = 0; c < table.columns.size(); ++c)
+        cells.push_back(cellWords(table.columns[c], c < row.cells.size() ? words(row.cells[c]) : std::string()));
     return cells;
 }
 
@@ -122,7 +129,7 @@ std::vector<std::string> tableLines(const Table& table, int width) {
                 out.push_back(std::move(line));
             continue;
         }
-        addRow(cellWords(row), table, widths, out);
+        addRow(cellWords(row, table), table, widths, out);
     }
     return out;
 }

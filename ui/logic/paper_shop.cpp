@@ -12,6 +12,7 @@ std::optional<PaperKind> paperKind(std::string_view word) {
     if (word == "prep") return PaperKind::prepSheet;
     if (word == "booking") return PaperKind::bookingSummary;
     if (word == "orders") return PaperKind::seasonOrders;
+    if (word == "walk") return PaperKind::walkSheet;
     return std::nullopt;
 }
 
@@ -23,12 +24,14 @@ QString paperTitle(PaperKind kind) {
         return QCoreApplication::translate("Papers", "Booking summary");
     case PaperKind::seasonOrders:
         return QCoreApplication::translate("Papers", "Season's orders");
+    case PaperKind::walkSheet:
+        return QCoreApplication::translate("Papers", "Walk sheet");
     }
     return {};
 }
 
 bool needsBooking(PaperKind kind) {
-    return kind != PaperKind::seasonOrders;
+    return kind == PaperKind::prepSheet || kind == PaperKind::bookingSummary;
 }
 
 std::vector<PaperPart> allPaperParts() {
@@ -42,6 +45,8 @@ std::vector<PaperPart> partsOf(PaperKind kind) {
         return {PaperPart::conditioning, PaperPart::writeHere, PaperPart::workings};
     case PaperKind::bookingSummary:
         return {PaperPart::brief, PaperPart::prices, PaperPart::toLookAt, PaperPart::workings};
+    case PaperKind::walkSheet:
+        return {PaperPart::writeHere};
     case PaperKind::seasonOrders:
         break;
     }
@@ -84,6 +89,9 @@ papers::Document paperOf(PaperKind kind, const PaperOrder& order) {
         break;
     case PaperKind::seasonOrders:
         d = ordersPaper(order);
+        break;
+    case PaperKind::walkSheet:
+        d = walkSheet(order);
         break;
     }
     d.kind = utf8(paperTitle(kind));

@@ -80,6 +80,29 @@ Row groupRow(const papers::TableRow& group, double width) {
     return row;
 }
 
+constexpr double kWriteBox = 10;
+
+bool isToWriteIn(const papers::Column& column) {
+    return column.cells == papers::CellKind::Box || column.cells == papers::CellKind::Line;
+}
+
+/// A cell that is no words: the printed figure stands in the corner of its box, never where one writes.
+void drawCell(Pen& pen, const papers::Column& column, const TableSlot& place, double top, double height,
+              const TextLine& words) {
+    using papers::CellKind;
+    const double middle = top + height / 2;
+    if (column.cells == CellKind::Line) return pen.across(top + height - 1, place.x, place.x + place.width);
+    if (column.cells == CellKind::Disc) {
+        if (words.spans.empty()) return;
+        pen.disc({place.x + kDiscRadius, middle}, kDiscRadius);
+        pen.in(place.x + kDiscRadius, middle - kDiscRadius, 2 * kDiscRadius, words, Align::Centre, Ink::White);
+        return;
+    }
+    const QRectF box(place.x, middle - kWriteBox / 2, place.width, kWriteBox);
+    pen.box(box);
+    pen.at(box.right() - 1, box.bottom() - 1.2, words, Align::Right, Ink::Grey);
+}
+
 Row bodyRow(const papers::TableRow& given, const papers::Table& table, const std::vector<TableSlot>& places,
             const Frame& frame) {
     const bool total = given.kind == RowKind::Total;
@@ -92,6 +115,8 @@ Row bodyRow(const papers::TableRow& given, const papers::Table& table, const std
         cells.push_back(breakLines(spansOf(words, total ? pair.strong : pair.normal, pair.strong),
                                    places[c].width, kMostCellLines));
         content = std::max(content, heightOf(cells.back(), pair.normal.lineMm));
+        if (isToWriteIn(table.columns[c])) content = std::max(content, kWriteBox + 1);
+        if (table.columns[c].cells == papers::CellKind::Disc) content = std::max(content, 2 * kDiscRadius);
     }
     const double rule = total ? kThick : kHairline;
     const Pads pads = tightened({0.75, 0.75 + rule}, content, frame.tight);
@@ -99,7 +124,11 @@ Row bodyRow(const papers::TableRow& given, const papers::Table& table, const std
     Pen pen(row);
     for (std::size_t c = 0; c < places.size(); ++c) {
         const Align align = alignOf(table.columns[c]);
-        pen.lines(edgeOf(places[c], align), pads.top, cells[c], pair.normal.lineMm, align);
+        if (table.columns[c].cells == papers::CellKind::Words)
+            pen.lines(edgeOf(places[c], align), pads.top, cells[c], pair.normal.lineMm, align);
+        else
+            drawCell(pen, table.columns[c], places[c], pads.top, content,
+                     cells[c].empty() ? TextLine{} : cells[c].front());
     }
     row.height = pads.top + content + pads.bottom;
     pen.across(row.height - rule / 2, 0, frame.width, rule);

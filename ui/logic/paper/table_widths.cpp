@@ -26,6 +26,9 @@ double natural(const papers::Table& table, std::size_t c, const Type& normal, co
     double widest = widthOf(spansOf(column.title, types::kDetail));
     if (c == 0 && column.title.empty())
         widest = std::max(widest, widthOf(spansOf(table.title, types::kHead)));
+    if (column.cells == papers::CellKind::Box) widest = std::max(widest, 19.0); // three figures in pencil
+    if (column.cells == papers::CellKind::Line) widest = std::max(widest, 24.0);
+    if (column.cells == papers::CellKind::Disc) widest = std::max(widest, 2 * kDiscRadius);
     std::size_t longest = 0;
     auto wordsOf = [&](const papers::TableRow& row) {
         return row.kind == papers::RowKind::Group || c >= row.cells.size() ? std::string()

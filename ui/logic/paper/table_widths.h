@@ -8,6 +8,9 @@
 
 namespace withy::paper {
 
+/// Of the number of a patch in a table.
+inline constexpr double kDiscRadius = 4;
+
 /// Where a column of a table stands, in millimetres.
 struct TableSlot {
     double x = 0;

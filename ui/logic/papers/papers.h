@@ -10,6 +10,8 @@ namespace withy::ui {
 papers::Document prepSheet(const PaperOrder& order);
 papers::Document bookingSummary(const PaperOrder& order);
 papers::Document ordersPaper(const PaperOrder& order);
+/// For the day it is printed; without one, the day is left to the pencil.
+papers::Document walkSheet(const PaperOrder& order);
 
 /// The timed steps of a prep sheet, busy hours in their place, a head for every day but the main one.
 std::vector<papers::Block> prepSteps(const model::Season& season, const plan::BookingPlan& plan, Day mainDay);

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/forecast_plan.h"
+#include "ui/logic/answers/garden_answers.h"
+#include "ui/logic/answers/walk_answers.h"
+#include "ui/logic/format.h"
+#include "ui/logic/garden_words.h"
+#include "ui/logic/models/forecast_rows.h"
+#include "ui/logic/papers/papers.h"
+
+#include <QCoreApplication>
+
+namespace withy::ui {
+
+namespace {
+
+using papers::CellKind;
+using papers::plain;
+using papers::strong;
+
+struct Say {
+    Q_DECLARE_TR_FUNCTIONS(WalkSheet)
+};
+
+std::optional<Day> dayOf(const QDateTime& printed) {
+    if (!printed.isValid()) return std::nullopt;
+    const QDate date = printed.date();
+    return Day::fromYmd(date.year(), date.month(), date.day());
+}
+
+/// What is expected of each count, small in the corner of its box.
+std::string expected(const WalkExpectations& all, Id<model::Patch> patch, std::size_t count) {
+    const auto found = all.find(patch);
+    const auto likely = found == all.end() ? std::nullopt : found->second.likely[count];
+    return likely ? utf8(whole(*likely)) : std::string();
+}
+
+papers::Text patchWords(const model::Season& season, const model::Patch& patch) {
+    const auto* plant = season.plants.find(patch.plant);
+    papers::Text words = strong(patch.label);
+    if (plant) words = words + plain(" " + plant->name);
+    if (!patch.wayThere.empty()) words = words + plain(" · " + patch.wayThere);
+    return words;
+}
+
+papers::Table sheetOf(const model::Season& season, const WalkExpectations& expectations) {
+    papers::Table t;
+    const auto head = [](const QString& words) { return utf8(words); };
+    t.columns = {{head(Say::tr("no.")), papers::Align::Left, 0, false, CellKind::Disc},
+                 {head(Say::tr("patch and plant")), papers::Align::Left, 2, false},
+                 {head(Say::tr("last walk")), papers::Align::Left, 0, false},
+                 {head(Say::tr("ready now")), papers::Align::Left, 0, false, CellKind::Box},
+                 {head(Say::tr("in three days")), papers::Align::Left, 0, false, CellKind::Box},
+                 {head(Say::tr("within the week")), papers::Align::Left, 0, false, CellKind::Box},
+                 {head(Say::tr("remark")), papers::Align::Left, 1, false, CellKind::Line}};
+    std::string before;
+    for (const auto* patch : inWalkingOrder(season)) {
+        const std::string number = utf8(walkingPlace(season, patch->id));
+        t.rows.push_back({{plain(number == before ? std::string() : number), patchWords(season, *patch),
+                           plain(utf8(lastWalkWords(season, patch->id))),
+                           plain(expected(expectations, patch->id, 0)), plain(expected(expectations, patch->id, 1)),
+                           plain(expected(expectations, patch->id, 2)), plain("")},
+                          papers::RowKind::Body});
+        before = number;
+    }
+    return t;
+}
+
+std::optional<Day> lastWalked(const model::Season& season) {
+    std::optional<Day> last;
+    for (const auto& w : season.walks)
+        if (w.readyNow) last = std::max(last.value_or(w.date), w.date);
+    return last;
+}
+
+std::vector<papers::Text> factsOf(const PaperOrder& order, std::optional<Day> day) {
+    const auto& season = order.season;
+    std::vector<papers::Text> facts;
+    facts.push_back(strong(std::to_string(season.patches.size())) + plain(utf8(Say::tr(" patches"))));
+    if (const auto last = lastWalked(season))
+        facts.push_back(plain(utf8(Say::tr("last walk "))) + strong(utf8(shortDay(*last))));
+    for (const auto& w : season.weather) {
+        if (!day || w.date != *day) continue;
+        facts.push_back(plain(utf8(w.kind == model::WeatherKind::forecast ? Say::tr("forecast ") : Say::tr("measured "))) +
+                        strong(utf8(Say::tr("%1 to %2 °C").arg(w.minCelsius).arg(w.maxCelsius))));
+        break;
+    }
+    if (const QString lead = leadFigure(order.plan); !lead.isEmpty())
+        facts.push_back(plain(utf8(Say::tr("the season runs "))) + strong(utf8(lead)));
+    return facts;
+}
+
+papers::Block writeHere() {
+    papers::WriteHere write;
+    write.title = utf8(Say::tr("Write here,\ntype in later"));
+    write.boxes = {{utf8(Say::tr("walked on")), 30},
+                   {utf8(Say::tr("walked by")), 30},
+                   {utf8(Say::tr("from")), 22},
+                   {utf8(Say::tr("note for the sheet")), 0}};
+    return {write};
+}
+
+} // namespace
+
+papers::Document walkSheet(const PaperOrder& order) {
+    const auto& season = order.season;
+    const auto day = dayOf(order.printedAt);
+    papers::Document d;
+    d.name = utf8(Say::tr("Round the garden"));
+    if (day) d.key = utf8(shortDay(*day));
+    d.keyNote = season.theSettings().placeName;
+    d.facts = factsOf(order, day);
+    if (season.patches.empty()) {
+        d.body.push_back({papers::Paragraph{plain(utf8(Say::tr("There is no patch to walk to yet.")))}});
+    } else {
+        d.body.push_back({sheetOf(season, day ? walkExpectations(season, *day) : WalkExpectations())});
+        d.body.push_back({papers::Paragraph{
+            plain(utf8(Say::tr("Count stems that could be cut, not buds you hope for. Write 0 for none; an empty box "
+                               "stays not known. Small in the corner: what is expected."))),
+            true}});
+    }
+    if (wants(order, PaperKind::walkSheet, PaperPart::writeHere)) d.last.push_back(writeHere());
+    d.footWhat = season.theSettings().seasonName;
+    return d;
+}
+
+} // namespace withy::ui
