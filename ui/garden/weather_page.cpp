@@ -3,9 +3,18 @@
 
 #include "ui/common/blocked_notice.h"
 #include "ui/common/text_label.h"
+#include "ui/garden/weather_import.h"
 #include "ui/logic/answers/garden_answers.h"
+#include "ui/logic/table_files.h"
 #include "ui/paint/spacing.h"
+#include "ui/shell/actions.h"
 
+#include <QApplication>
+#include <QClipboard>
+#include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 namespace withy::ui {
@@ -56,6 +65,15 @@ WeatherPage::WeatherPage(Workbench& bench, QWidget* parent)
     caption->setWordWrap(true);
     column->addWidget(caption);
     addBeside(box);
+    auto* file = new QPushButton(tr("From a &station's file…"));
+    file->setObjectName(QStringLiteral("garden.weather.import_button"));
+    connect(file, &QPushButton::clicked, this, &WeatherPage::chooseFile);
+    auto* copied = new QPushButton(tr("&As copied"));
+    copied->setObjectName(QStringLiteral("garden.weather.paste_button"));
+    copied->setToolTip(tr("Rows copied from a spreadsheet, in any order of columns"));
+    connect(copied, &QPushButton::clicked, this, &WeatherPage::pasteStation);
+    addTool(copied);
+    addTool(file);
     connect(normals_, &RecordTable::refused, this, &SubPage::refused);
 }
 
@@ -63,6 +81,54 @@ bool WeatherPage::goTo(const model::Ref& ref) {
     if (ref.table != model::TableKind::monthNormals) return RecordPage::goTo(ref);
     normals_->choose(ref.id);
     return true;
+}
+
+void WeatherPage::addActions(Actions& actions) {
+    RecordPage::addActions(actions);
+    actions.add({"garden.weather.file", tr("Weather from a &station's file…")}, [this] {
+        Q_EMIT wanted();
+        chooseFile();
+    });
+    actions.add({"garden.weather.copied", tr("Weather as copied from a spreadsheet")}, [this] {
+        Q_EMIT wanted();
+        pasteStation();
+    });
+}
+
+void WeatherPage::chooseFile() {
+    auto* choose = new QFileDialog(this, tr("A weather station's file"), {},
+                                   tr("Tables of text (*.csv *.txt *.tsv);;All files (*)"));
+    choose->setObjectName(QStringLiteral("garden.weather.file"));
+    choose->setAttribute(Qt::WA_DeleteOnClose);
+    choose->setFileMode(QFileDialog::ExistingFile);
+    connect(choose, &QFileDialog::fileSelected, this, &WeatherPage::readFile);
+    choose->open();
+}
+
+void WeatherPage::readFile(const QString& path) {
+    QFile file(path);
+    const QString name = QFileInfo(path).fileName();
+    if (!file.open(QIODevice::ReadOnly))
+        Q_EMIT refused(tr("%1 cannot be read: %2. Choose another file.").arg(name, file.errorString()));
+    else if (file.size() > mostCsvBytes)
+        Q_EMIT refused(tr("%1 is too large for days of weather. Choose another file.").arg(name));
+    else
+        openImport(name, stationText(file.readAll()));
+}
+
+void WeatherPage::pasteStation() {
+    const QString copied = QApplication::clipboard()->text();
+    if (copied.trimmed().isEmpty())
+        Q_EMIT refused(tr("Nothing is copied. Copy the days from the spreadsheet first."));
+    else
+        openImport(tr("what was copied"), copied.toStdString());
+}
+
+void WeatherPage::openImport(const QString& name, const std::string& text) {
+    auto* import = new WeatherImport(bench_, name, text, this);
+    import->setAttribute(Qt::WA_DeleteOnClose);
+    connect(import, &WeatherImport::said, this, &SubPage::said);
+    import->open();
 }
 
 bool WeatherPage::commit() {

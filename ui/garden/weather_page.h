@@ -13,8 +13,15 @@ public:
     explicit WeatherPage(Workbench& bench, QWidget* parent = nullptr);
     bool goTo(const model::Ref& ref) override;
     bool commit() override;
+    void addActions(Actions& actions) override;
+    /// Reads a text as a station's rows; shown before anything is taken.
+    void openImport(const QString& name, const std::string& text);
 
 private:
+    void chooseFile();
+    void pasteStation();
+    void readFile(const QString& path);
+
     RecordTable* normals_;
 };
 

@@ -58,6 +58,7 @@ const QHash<QString, const char*>& patterns() {
         {QStringLiteral("record.copy"), QT_TRANSLATE_NOOP("Edit", "%1, duplicated")},
         {QStringLiteral("plant.from_catalogue"), QT_TRANSLATE_NOOP("Edit", "%1 from the catalogue")},
         {QStringLiteral("walk.new"), QT_TRANSLATE_NOOP("Edit", "new walk of %1")},
+        {QStringLiteral("weather.import"), QT_TRANSLATE_NOOP("Edit", "weather of %1 days read in")},
         {QStringLiteral("walk.blank"), QT_TRANSLATE_NOOP("Edit", "count of %1 blanked")},
         {QStringLiteral("finding.tell"), QT_TRANSLATE_NOOP("Edit", "told again: %1")},
         {QStringLiteral("record.move"), QT_TRANSLATE_NOOP("Edit", "%1 moved")},
