@@ -58,22 +58,22 @@ private:
         using plan::FindingCode;
         switch (f_.code) {
         case FindingCode::weatherMinAboveMax:
-            return tr("%n day(s) have a minimum above their maximum, the first on %1. They are left out: put the "
-                      "two right.",
+            return tr("%n day(s) (has|have) a minimum above the maximum, the first on %1, and (is|are) left out. Put "
+                      "the two right.",
                       nullptr, count())
                 .arg(day(0));
         case FindingCode::weatherImpossible:
-            return tr("%n day(s) hold what no thermometer shows, the first on %1. They are left out: correct "
-                      "them.",
+            return tr("%n day(s) (holds|hold) what no thermometer shows, the first on %1, and (is|are) left out. "
+                      "Correct what is written.",
                       nullptr, count())
                 .arg(day(0));
         case FindingCode::weatherMissing:
-            return tr("%n day(s) between others have no weather, the first is %1. A usual year stands in; type or "
-                      "import them.",
+            return tr("%n day(s) between others (has|have) no weather, the first is %1. A usual year stands in; "
+                      "type or import what is missing.",
                       nullptr, count())
                 .arg(day(0));
         case FindingCode::weatherDoubled:
-            return tr("%n day(s) are there twice, the first on %1. The later row stands; take the other out.",
+            return tr("%n day(s) (is|are) there twice, the first on %1. The later row stands; take the other out.",
                       nullptr, count())
                 .arg(day(0));
         case FindingCode::weatherLooksFahrenheit:
@@ -125,7 +125,7 @@ private:
                       "date. Import that year's weather, or take one out.")
                 .arg(subject(0), longDay(Day::parse(f_.subjects[1]).value_or(Day{})));
         case FindingCode::bloomYearsTooFew:
-            return tr("%1: %n noted year(s) are too few to learn from; %2 are wanted. The usual dates stand.",
+            return tr("%1: %n noted year(s) (is|are) too few to learn from; %2 are wanted. The usual dates stand.",
                       nullptr, count())
                 .arg(subject(0), whole(std::llround(number(1))));
         case FindingCode::regrowthTooLate:

@@ -1,0 +1,287 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/garden/forecast_page.h"
+
+#include "ui/common/figure.h"
+#include "ui/common/finding_rows.h"
+#include "ui/common/list_and_detail.h"
+#include "ui/common/segments.h"
+#include "ui/common/text_label.h"
+#include "ui/common/when_seen.h"
+#include "ui/garden/forecast_delegate.h"
+#include "ui/logic/format.h"
+#include "ui/logic/models/finding_list.h"
+#include "ui/logic/models/forecast_rows.h"
+#include "ui/paint/spacing.h"
+#include "ui/shell/actions.h"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <cmath>
+
+namespace withy::ui {
+
+namespace {
+
+constexpr int daysBack = 21;
+constexpr int daysOn = 42;
+
+TextLabel* wrapped(TypeRole type, const QString& words = {}, Ink ink = Ink::text) {
+    auto* label = new TextLabel(type, words, ink);
+    label->setWordWrap(true);
+    return label;
+}
+
+} // namespace
+
+ForecastPage::ForecastPage(Workbench& bench, QWidget* parent)
+    : SubPage(bench, parent)
+    , model_(new ForecastModel(this))
+    , delegate_(new ForecastDelegate(this))
+    , heads_(new ForecastHeads(nullptr))
+    , table_(new QTableView)
+    , empty_(wrapped(TypeRole::name, tr("No patch yet. Write down what grows where; the curves come of themselves.")))
+    , lead_(new FigureButton)
+    , leadWorking_(new WorkingPanel)
+    , warmth_(wrapped(TypeRole::text, {}, Ink::second))
+    , zoom_(new Segments(tr("Days shown"), {tr("Around today"), tr("All the season")}))
+    , name_(wrapped(TypeRole::title))
+    , plant_(wrapped(TypeRole::text, {}, Ink::second))
+    , facts_(new QPushButton(tr("Patch &facts")))
+    , range_(wrapped(TypeRole::text))
+    , datesHead_(wrapped(TypeRole::strong))
+    , dates_(new WorkingPanel)
+    , stemsHead_(wrapped(TypeRole::strong))
+    , stems_(new WorkingPanel)
+    , findings_(new FindingRows(bench, QStringLiteral("garden.forecast.findings")))
+    , tools_(new QWidget)
+    , walkButton_(new QPushButton(tr("&Key in a walk")))
+    , sheetButton_(new QPushButton(tr("Print walk &sheet"))) {
+    auto* both = new ListAndDetail(makeList(), makeDetail());
+    both->setListShare(66);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(both);
+    walkButton_->setObjectName(QStringLiteral("garden.forecast.walk"));
+    walkButton_->setProperty("look", QStringLiteral("main"));
+    sheetButton_->setObjectName(QStringLiteral("garden.forecast.sheet"));
+    auto* row = new QHBoxLayout(tools_);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(grid(2));
+    row->addWidget(sheetButton_);
+    row->addWidget(walkButton_);
+    auto* seen = new WhenSeen(this, [this] { refresh(); });
+    connect(&bench, &Workbench::planned, seen, &WhenSeen::ask);
+    connect(&bench, &Workbench::changed, seen, &WhenSeen::ask);
+    connect(findings_, &FindingRows::leadTo, this, &SubPage::leadTo);
+    connect(findings_, &FindingRows::refused, this, &SubPage::refused);
+    dress();
+    seen->ask();
+}
+
+QWidget* ForecastPage::makeLead() {
+    auto* line = new QWidget;
+    lead_->setObjectName(QStringLiteral("garden.forecast.lead"));
+    leadWorking_->setObjectName(QStringLiteral("garden.forecast.lead_working"));
+    leadWorking_->hide();
+    zoom_->setObjectName(QStringLiteral("garden.forecast.days"));
+    connect(lead_, &FigureButton::opened, leadWorking_, &QWidget::setVisible);
+    connect(zoom_, &Segments::chosen, this, &ForecastPage::showAxis);
+    auto* column = new QVBoxLayout(line);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(grid(1));
+    auto* row = new QHBoxLayout;
+    row->setSpacing(grid(2));
+    row->addWidget(lead_);
+    row->addWidget(warmth_, 1);
+    row->addWidget(zoom_);
+    column->addLayout(row);
+    column->addWidget(leadWorking_);
+    return line;
+}
+
+QWidget* ForecastPage::makeList() {
+    table_->setObjectName(QStringLiteral("garden.forecast.table"));
+    table_->setAccessibleName(tr("Forecast of each patch"));
+    table_->setModel(model_);
+    table_->setHorizontalHeader(heads_);
+    table_->setItemDelegate(delegate_);
+    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table_->setSelectionMode(QAbstractItemView::SingleSelection);
+    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table_->setTabKeyNavigation(false);
+    table_->setShowGrid(false);
+    table_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    table_->verticalHeader()->hide();
+    table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &ForecastPage::showChosen);
+    auto* list = new QWidget;
+    auto* column = new QVBoxLayout(list);
+    column->setContentsMargins(0, grid(2), grid(2), 0);
+    column->setSpacing(grid(2));
+    column->addWidget(makeLead());
+    column->addWidget(empty_);
+    column->addWidget(table_, 1);
+    column->addWidget(wrapped(TypeRole::caption,
+                              tr("Line: likely · band: cautious to hopeful · dotted: a usual year · dot: a walk"),
+                              Ink::caption));
+    return list;
+}
+
+QWidget* ForecastPage::makeDetail() {
+    auto* detail = new QWidget;
+    auto* column = new QVBoxLayout(detail);
+    column->setContentsMargins(grid(4), grid(2), grid(1), grid(2));
+    column->setSpacing(grid(1));
+    auto* head = new QHBoxLayout;
+    head->addWidget(name_, 1);
+    facts_->setObjectName(QStringLiteral("garden.forecast.facts"));
+    head->addWidget(facts_, 0, Qt::AlignTop);
+    column->addLayout(head);
+    column->addWidget(plant_);
+    column->addWidget(range_);
+    column->addSpacing(grid(1));
+    dates_->setObjectName(QStringLiteral("garden.forecast.dates"));
+    stems_->setObjectName(QStringLiteral("garden.forecast.stems"));
+    for (auto* part : std::initializer_list<QWidget*>{datesHead_, dates_, stemsHead_, stems_, findings_})
+        column->addWidget(part);
+    column->addStretch(1);
+    connect(facts_, &QPushButton::clicked, this, [this] {
+        const auto at = table_->currentIndex();
+        if (at.isValid()) Q_EMIT leadTo({model::TableKind::patches, model_->at(at.row()).patch.value});
+    });
+    return detail;
+}
+
+Answer ForecastPage::answer() const {
+    return forecastAnswer(bench_.season(), bench_.plan());
+}
+
+void ForecastPage::addActions(Actions& actions) {
+    const auto press = [this, &actions](QPushButton* button, const char* id) {
+        connect(button, &QPushButton::clicked, this, [&actions, id] {
+            if (auto* action = actions.find(QString::fromLatin1(id))) action->trigger();
+        });
+    };
+    press(walkButton_, "garden.walk");
+    press(sheetButton_, "paper.walk");
+}
+
+void ForecastPage::enter() {
+    if (!table_->currentIndex().isValid() && model_->rowCount() > 0) table_->selectRow(0);
+    table_->setFocus();
+}
+
+void ForecastPage::refresh() {
+    const auto at = table_->currentIndex();
+    const auto chosen = at.isValid() ? std::optional(model_->at(at.row()).patch) : std::nullopt;
+    model_->setRows(forecastRows(bench_.season(), bench_.plan(), bench_.today()));
+    const bool any = model_->rowCount() > 0;
+    empty_->setVisible(bench_.season().patches.empty());
+    table_->setVisible(any);
+    zoom_->setVisible(any);
+    const auto& garden = bench_.plan().garden;
+    const bool leads = garden && garden->lead;
+    lead_->setVisible(leads);
+    warmth_->setVisible(leads);
+    leadWorking_->setVisible(leads && lead_->isChecked());
+    if (leads) {
+        FigureFacts facts;
+        facts.figure = leadFigure(bench_.plan());
+        facts.means = tr("is how the season runs");
+        facts.working = garden->lead->working;
+        lead_->setFacts(facts);
+        leadWorking_->setFacts(facts);
+        warmth_->setText(leadWarmth(bench_.plan()));
+    }
+    showAxis();
+    const int row = chosen ? model_->rowOf(*chosen) : -1;
+    if (any) table_->selectRow(std::max(0, row));
+    showChosen();
+    findings_->setFindings(findingsOfGarden(bench_.season(), bench_.plan()));
+    Q_EMIT answerChanged();
+}
+
+void ForecastPage::showAxis() {
+    const auto span = model_->span();
+    const auto& s = bench_.season().theSettings();
+    ForecastAxis axis{span ? span->first : s.firstDay, span ? span->second : s.lastDay, bench_.today()};
+    const auto today = bench_.today();
+    const bool near = today && axis.from <= *today && *today <= axis.to;
+    if (near && zoom_->current() == 0) {
+        axis.from = *today - daysBack;
+        axis.to = *today + daysOn;
+    }
+    delegate_->setAxis(axis);
+    heads_->setAxis(axis);
+    table_->viewport()->update();
+}
+
+void ForecastPage::showChosen() {
+    const auto at = table_->currentIndex();
+    const auto* row = at.isValid() ? &model_->at(at.row()) : nullptr;
+    const plan::PatchOutlook* outlook = nullptr;
+    if (row && bench_.plan().garden) {
+        const auto found = bench_.plan().garden->patches.find(row->patch);
+        if (found != bench_.plan().garden->patches.end()) outlook = &found->second;
+    }
+    const bool dated = outlook && outlook->dates;
+    const bool borne = outlook && outlook->forecast;
+    for (QWidget* w : std::initializer_list<QWidget*>{name_, plant_, facts_})
+        w->setVisible(row != nullptr);
+    for (QWidget* w : std::initializer_list<QWidget*>{range_, datesHead_, dates_})
+        w->setVisible(dated);
+    for (QWidget* w : std::initializer_list<QWidget*>{stemsHead_, stems_})
+        w->setVisible(borne);
+    if (!row) return;
+    name_->setText(breakable(row->name));
+    plant_->setText(breakable(tr("%1. %2.").arg(row->plant, row->lastWalk)));
+    if (dated) {
+        range_->setText(rangeWords(*outlook));
+        datesHead_->setText(whyHead(*outlook));
+        FigureFacts facts;
+        facts.working = outlook->datesWorking;
+        dates_->setFacts(facts);
+    }
+    if (!borne) return;
+    stemsHead_->setText(tr("%1 stems expected").arg(whole(std::llround(outlook->forecast->expected))));
+    FigureFacts facts;
+    facts.working = outlook->forecast->working;
+    stems_->setFacts(facts);
+}
+
+void ForecastPage::dress() {
+    const QFontMetrics name(typeFont(TypeRole::name));
+    const QFontMetrics plain(typeFont(TypeRole::text));
+    const int high = std::max(listRow(), name.height() + plain.height() + grid(2));
+    table_->verticalHeader()->setMinimumSectionSize(high);
+    table_->verticalHeader()->setDefaultSectionSize(high);
+    const int figure = grid(15);
+    const int first = std::max(grid(25), plain.horizontalAdvance(tr("usual %1").arg(shortDay(Day{}))) + grid(3));
+    const int room = table_->viewport()->width();
+    const int patch = std::clamp(room / 4, grid(36), grid(52));
+    table_->setColumnWidth(ForecastModel::PatchColumn, patch);
+    table_->setColumnWidth(ForecastModel::FirstColumn, first);
+    table_->setColumnWidth(ForecastModel::EarlyColumn, grid(18));
+    for (const int c : {ForecastModel::StemsColumn, ForecastModel::TodayColumn})
+        table_->setColumnWidth(c, figure);
+    table_->setColumnWidth(ForecastModel::WeekColumn, grid(18));
+    const int others = patch + first + grid(36) + 2 * figure;
+    table_->setColumnWidth(ForecastModel::CurveColumn, std::max(grid(40), room - others));
+}
+
+void ForecastPage::resizeEvent(QResizeEvent* event) {
+    SubPage::resizeEvent(event);
+    QMetaObject::invokeMethod(this, [this] { dress(); }, Qt::QueuedConnection); // once the table has its width
+}
+
+void ForecastPage::changeEvent(QEvent* event) {
+    SubPage::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) dress();
+}
+
+} // namespace withy::ui
