@@ -20,7 +20,7 @@ std::vector<Entry> menus() {
     return {
         {QT_TRANSLATE_NOOP("Menus", "&Season"), {"season."}},
         {QT_TRANSLATE_NOOP("Menus", "&Edit"), {"edit."}},
-        {QT_TRANSLATE_NOOP("Menus", "&Booking"), {"booking."}},
+        {QT_TRANSLATE_NOOP("Menus", "&Booking"), {"booking.", "fit."}},
         {QT_TRANSLATE_NOOP("Menus", "&Design"), {"design."}},
         {QT_TRANSLATE_NOOP("Menus", "&Garden"), {"garden.", "shed.", "diary."}},
         {QT_TRANSLATE_NOOP("Menus", "&Papers"), {"paper."}},

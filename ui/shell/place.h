@@ -47,6 +47,8 @@ Q_SIGNALS:
     void leadTo(const withy::model::Ref& ref);
     /// shown() is another.
     void shownChanged();
+    /// It is done with: please go back to where one came from.
+    void left();
     /// One of its commands was asked for: please show this place.
     void wanted();
     /// Please close the season, put this backup in its place and open it anew.

@@ -5,6 +5,7 @@
 #include "ui/common/style.h"
 #include "ui/designs/designs_place.h"
 #include "ui/diary/diary_place.h"
+#include "ui/fit/fit_place.h"
 #include "ui/garden/garden_place.h"
 #include "ui/paint/icons.h"
 #include "ui/season/season_place.h"
@@ -45,6 +46,13 @@ std::vector<PlaceEntry> placesOf(Workbench& bench) {
          maker(IconName::diary), making<DiaryPlace>(bench)},
         {"go.season", Words::tr("Season"), Words::tr("Orders, settings and backups"), maker(IconName::season),
          making<SeasonPlace>(bench)},
+        {"fit.check",
+         Words::tr("&Can I take it?"),
+         Words::tr("Stems, hours, containers and buckets against a date"),
+         {},
+         making<FitPlace>(bench),
+         false,
+         Qt::Key_F9},
     };
 }
 

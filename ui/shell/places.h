@@ -7,7 +7,8 @@
 #include <functional>
 #include <vector>
 
-/// Which places there are, in the order of the rail: the only list of them.
+/// Which places there are, in the order of the rail: the only list of them. Those without an icon are not on
+/// the rail: they are reached by their key and left by Esc.
 namespace withy::ui {
 
 struct PlaceEntry {
@@ -17,6 +18,7 @@ struct PlaceEntry {
     RailButton::IconMaker icon;
     std::function<Place*()> make; ///< called once, when the place is first wanted
     bool wholeStrip = false;      ///< the bloom strip stands above it at its whole height
+    QKeySequence keys = {};       ///< of a place that is not on the rail
 };
 
 std::vector<PlaceEntry> placesOf(Workbench& bench);

@@ -86,6 +86,10 @@ void SeasonView::addPlaces() {
                  [this] { findings_->toggle(); });
     for (int i = 0; i < placeCount(); ++i) {
         const auto& entry = entries_[static_cast<std::size_t>(i)];
+        if (!entry.icon) {
+            addHiddenPlace(i, entry);
+            continue;
+        }
         rail_->addPlace(entry.words, entry.icon, entry.tip);
         stack_->addWidget(new QWidget);
         actions_.add({entry.actionId, tr("Go to %1").arg(entry.words),
@@ -95,7 +99,7 @@ void SeasonView::addPlaces() {
 }
 
 void SeasonView::addStripActions() {
-    auto* shown = actions_.add({"view.strip", tr("&Bloom strip"), QKeySequence(Qt::Key_F9),
+    auto* shown = actions_.add({"view.strip", tr("&Bloom strip"), QKeySequence(Qt::Key_F7),
                                 tr("Show the season's bloom across the top, or fold it away")},
                                [] {}); // below: however it is switched
     shown->setCheckable(true);
@@ -105,7 +109,7 @@ void SeasonView::addStripActions() {
         QSettings().setValue(QLatin1String(stripKey), on);
         strip_->setVisible(on);
     });
-    actions_.add({"view.strip_table", tr("Bloom strip as a &table"), QKeySequence(Qt::SHIFT | Qt::Key_F9),
+    actions_.add({"view.strip_table", tr("Bloom strip as a &table"), QKeySequence(Qt::SHIFT | Qt::Key_F7),
                   tr("What stands ready, week by week and plant by plant, to read and to copy")},
                  [this] {
                      if (!stripTable_) stripTable_ = new StripTable(*bench_, this);
@@ -130,6 +134,11 @@ void SeasonView::resizeEvent(QResizeEvent* event) {
     strip_->setRoom({width() - rail_->width(), height()});
 }
 
+void SeasonView::addHiddenPlace(int index, const PlaceEntry& entry) {
+    stack_->addWidget(new QWidget);
+    actions_.add({entry.actionId, entry.words, entry.keys, entry.tip}, [this, index] { showPlace(index); });
+}
+
 Place& SeasonView::place(int index) {
     auto& made = places_[static_cast<std::size_t>(index)];
     if (made) return *made;
@@ -151,6 +160,7 @@ void SeasonView::wire(int index, Place& place) {
     connect(&place, &Place::leadTo, this, &SeasonView::goTo);
     connect(&place, &Place::shownChanged, this, &SeasonView::fitStrip);
     connect(&place, &Place::restoreWanted, this, &SeasonView::restoreWanted);
+    connect(&place, &Place::left, this, [this] { showPlace(cameFrom_); });
     connect(&place, &Place::wanted, this, [this, index] {
         if (stack_->currentIndex() != index) showPlace(index);
     });
@@ -187,11 +197,11 @@ Place* SeasonView::current() const {
 
 void SeasonView::showPlace(int index) {
     if (index < 0 || index >= placeCount()) return;
-    if (index != stack_->currentIndex() && !commitFocusedField(this))
-        return rail_->setCurrent(stack_->currentIndex());
+    if (index != stack_->currentIndex() && !commitFocusedField(this)) return rail_->setCurrent(cameFrom_);
     place(index);
     stack_->setCurrentIndex(index);
-    rail_->setCurrent(index);
+    if (entries_[static_cast<std::size_t>(index)].icon) cameFrom_ = index;
+    rail_->setCurrent(cameFrom_);
     place(index).enter();
     Q_EMIT placeChanged(index);
 }
@@ -201,6 +211,7 @@ bool SeasonView::goTo(const model::Ref& ref) {
     for (int i = 0; i < placeCount(); ++i) {
         if (!place(i).goTo(ref)) continue;
         stack_->setCurrentIndex(i);
+        cameFrom_ = i;
         rail_->setCurrent(i);
         Q_EMIT placeChanged(i);
         return true;

@@ -63,6 +63,7 @@ private:
     void addPlaces();
     void addStripActions();
     void fitStrip();
+    void addHiddenPlace(int index, const PlaceEntry& entry);
     Place& place(int index); ///< made by now
     void wire(int index, Place& place);
     bool makeNext();
@@ -80,6 +81,7 @@ private:
     Actions& actions_;
     std::vector<PlaceEntry> entries_;
     std::vector<Place*> places_; ///< by entry; null: not yet
+    int cameFrom_ = 0;           ///< the place of the rail that was seen last
     QTimer idle_;
 };
 

@@ -11,6 +11,8 @@
 
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace withy::ui {
 
 StemsTab::StemsTab(Workbench& bench, QWidget* parent)
@@ -56,17 +58,25 @@ void StemsTab::fillCover(const plan::BookingPlan& plan) {
     cover_->setSheet(coverSheet(view));
 }
 
-/// The plan is made anew first, so that a second press does not take what the first has mended.
+/// The mend that was pressed, as the plan of now proposes it: by a second press in a row there is none.
+const plan::Mend* StemsTab::mendNow(const plan::SlotCover& slot, const plan::Mend& pressed) {
+    const auto same = [&](const plan::Mend& m) { return m.kind == pressed.kind && m.plant == pressed.plant; };
+    const auto found = std::find_if(slot.mends.begin(), slot.mends.end(), same);
+    return found == slot.mends.end() ? nullptr : &*found;
+}
+
 void StemsTab::take(const QString& row, int way) {
-    if (!booking_) return;
-    if (!bench_.planIsCurrent()) return bench_.waitForPlan(); // what was pressed is not what now stands there
+    const auto* before = booking_ ? coverOf(bench_.plan(), *booking_) : nullptr;
+    const auto* was = before ? slotOf(*before, row) : nullptr;
+    if (!was || way < 0 || static_cast<std::size_t>(way) >= was->mends.size()) return;
+    const plan::Mend pressed = was->mends[static_cast<std::size_t>(way)];
+    bench_.waitForPlan();
     const auto found = bench_.plan().bookings.find(*booking_);
     const auto* cover = coverOf(bench_.plan(), *booking_);
     const auto* slot = cover ? slotOf(*cover, row) : nullptr;
     if (found == bench_.plan().bookings.end() || !slot) return;
-    if (way < 0 || static_cast<std::size_t>(way) >= slot->mends.size()) return;
-    Q_EMIT refused(bench_.apply(edits::takeMend(bench_.season(), *found->second, *slot,
-                                                slot->mends[static_cast<std::size_t>(way)])));
+    if (const auto* mend = mendNow(*slot, pressed))
+        Q_EMIT refused(bench_.apply(edits::takeMend(bench_.season(), *found->second, *slot, *mend)));
 }
 
 } // namespace withy::ui

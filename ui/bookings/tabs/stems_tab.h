@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#ifndef Q_MOC_RUN // moc cannot read the table of records
+#include "core/plan/cover_plan.h"
+#endif
+
 #include "ui/bookings/tabs/sheet_tab.h"
 
 namespace withy::ui {
@@ -22,6 +26,7 @@ protected:
 private:
     void fillCover(const plan::BookingPlan& plan);
     void take(const QString& row, int way);
+    static const plan::Mend* mendNow(const plan::SlotCover& slot, const plan::Mend& pressed);
 
     ShareBar* bar_;
     SheetTable* cover_;

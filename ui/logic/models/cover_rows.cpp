@@ -247,14 +247,16 @@ private:
         if (known.empty() && dark == 0) {
             if (uncertain == 0) return plain(tr("All are covered."));
             plain(tr("All are covered if the garden gives the likely number; "));
-            strong(tr("%1 are not sure").arg(whole(uncertain)));
+            strong(tr("%1 (is|are) not sure", nullptr, static_cast<int>(uncertain)).arg(whole(uncertain)));
             return plain(tr("."));
         }
-        plain(tr("%1 are covered").arg(whole(cover_.covered[at(Level::likely)].value)));
+        const auto covered = cover_.covered[at(Level::likely)].value;
+        plain(tr("%1 (is|are) covered", nullptr, static_cast<int>(covered)).arg(whole(covered)));
         for (std::size_t i = 0; i < known.size(); ++i) {
             plain(i == 0 ? tr(", ") : i + 1 == known.size() ? tr(" and ") : tr(", "));
             asks(known.size() == 1 || i + 1 == known.size()
-                     ? tr("%1 %2 are short").arg(whole(known[i].second), known[i].first)
+                     ? tr("%1 %2 (is|are) short", nullptr, static_cast<int>(known[i].second))
+                           .arg(whole(known[i].second), known[i].first)
                      : tr("%1 %2").arg(whole(known[i].second), known[i].first));
         }
         if (!known.empty()) plain(mend());

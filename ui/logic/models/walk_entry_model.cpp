@@ -178,8 +178,9 @@ QVariant WalkEntryModel::countData(const QModelIndex& index, int role) const {
     const auto& row = rows_[static_cast<std::size_t>(index.row())];
     const auto count = countAt(index.column());
     const auto e = expected_.find(row.patch);
-    const auto likely =
-        e == expected_.end() ? std::nullopt : e->second.likely[static_cast<std::size_t>(count)];
+    QString expected;
+    if (e != expected_.end())
+        if (const auto& likely = e->second.likely[static_cast<std::size_t>(count)]) expected = whole(*likely);
     const auto stems = row.walk ? edits::countOf(*row.walk, count) : std::nullopt;
     switch (role) {
     case Qt::DisplayRole:
@@ -189,12 +190,12 @@ QVariant WalkEntryModel::countData(const QModelIndex& index, int role) const {
     case Qt::TextAlignmentRole:
         return QVariant::fromValue(Qt::Alignment(Qt::AlignRight | Qt::AlignVCenter));
     case ExpectedRole:
-        return likely ? whole(*likely) : QString();
+        return expected;
     case CautionRole:
         return cautionOf(row, count);
     case Qt::AccessibleTextRole: {
         const QString counted = stems ? whole(stems->value) : tr("blank");
-        return likely ? tr("%1, expected %2").arg(counted, whole(*likely)) : counted;
+        return expected.isEmpty() ? counted : tr("%1, expected %2").arg(counted, expected);
     }
     default:
         return {};

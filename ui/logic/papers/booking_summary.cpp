@@ -2,6 +2,7 @@
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/finding_list.h"
+#include "ui/logic/models/stem_sources.h"
 #include "ui/logic/papers/papers.h"
 #include "ui/logic/wording.h"
 
@@ -39,6 +40,8 @@ public:
         if (has(PaperPart::brief)) addBrief(d);
         d.body.push_back(Block{pieces()});
         d.body.push_back(Block{stems()});
+        for (auto& block : stemOrigins(season_, plan_, coverOf(order_.plan, plan_.booking)))
+            d.body.push_back(std::move(block));
         addDrops(d);
         if (has(PaperPart::prices)) addMoney(d);
         if (has(PaperPart::toLookAt)) addFindings(d);

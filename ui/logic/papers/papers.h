@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/plan/cover_plan.h"
 #include "ui/logic/paper_shop.h"
 
 #include <QString>
@@ -13,8 +14,20 @@ papers::Document ordersPaper(const PaperOrder& order);
 /// For the day it is printed; without one, the day is left to the pencil.
 papers::Document walkSheet(const PaperOrder& order);
 
-/// The timed steps of a prep sheet, busy hours in their place, a head for every day but the main one.
-std::vector<papers::Block> prepSteps(const model::Season& season, const plan::BookingPlan& plan, Day mainDay);
+/// The timed steps of a prep sheet, busy hours in their place, a head for every day but the main one. A round
+/// says from which patches it cuts what, once the cover is known.
+std::vector<papers::Block> prepSteps(const model::Season& season, const plan::BookingPlan& plan, Day mainDay,
+                                     const plan::BookingCover* cover = nullptr);
+/// "From patch 5, Tunnel side: 46 Zinnia, coral; ...": what this round cuts, and where. Empty while no cover
+/// says so; `cover` may be null here and below.
+QString cutFrom(const model::Season& season, const plan::BookingPlan& plan, const plan::BookingCover* cover,
+                const plan::TimedStep& step);
+/// Stems from the store (own and bought told apart) or cut on other days than the rounds; what is short.
+std::vector<papers::Block> stemsBesideRounds(const model::Season& season, const plan::BookingPlan& plan,
+                                             const plan::BookingCover* cover);
+/// A table of places, plants, days and stems.
+std::vector<papers::Block> stemOrigins(const model::Season& season, const plan::BookingPlan& plan,
+                                       const plan::BookingCover* cover);
 /// The day the make-up begins: the prep sheet's day.
 Day prepDay(const plan::BookingPlan& plan);
 

@@ -2,6 +2,7 @@
 #include "core/plan/day_heat.h"
 #include "core/plan/index.h"
 #include "ui/logic/format.h"
+#include "ui/logic/models/stem_sources.h"
 #include "ui/logic/papers/papers.h"
 
 #include <QCoreApplication>
@@ -37,7 +38,7 @@ public:
         d.keyNote = utf8(keyNote());
         d.facts = facts();
         papers::Columns columns;
-        columns.left = prepSteps(season_, plan_, day_);
+        columns.left = prepSteps(season_, plan_, day_, coverOf(all_, plan_.booking));
         columns.left.push_back(Block{papers::Spacer{4}});
         addCautions(columns.left);
         fillRight(columns.right);

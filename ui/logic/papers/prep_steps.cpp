@@ -18,8 +18,9 @@ class Steps {
     Q_DECLARE_TR_FUNCTIONS(PrepSheet)
 
 public:
-    Steps(const model::Season& season, const plan::BookingPlan& plan, Day mainDay)
-        : season_(season), plan_(plan), day_(mainDay) {}
+    Steps(const model::Season& season, const plan::BookingPlan& plan, Day mainDay,
+          const plan::BookingCover* cover)
+        : season_(season), plan_(plan), cover_(cover), day_(mainDay) {}
 
     std::vector<papers::Block> blocks() {
         for (const auto& step : plan_.steps) {
@@ -27,6 +28,8 @@ public:
             enter(step.from);
             add(task(step));
         }
+        for (auto& block : stemsBesideRounds(season_, plan_, cover_))
+            out_.push_back(std::move(block));
         return std::move(out_);
     }
 
@@ -38,6 +41,9 @@ private:
             if (step.minutes.value > 0) title = tr("%1, %2 min").arg(title).arg(step.minutes.value);
             detail.clear();
         }
+        if (step.kind == StepKind::cut)
+            if (const QString from = cutFrom(season_, plan_, cover_, step); !from.isEmpty())
+                detail += QStringLiteral(". ") + from;
         // One piece has the step's own box to tick.
         const auto ticks = step.kind == StepKind::make && step.count > 1 ? step.count : 0;
         return {step.from.clock(), utf8(title), papers::plain(utf8(detail)), needsNobody(step) ? "–" : " ",
@@ -87,6 +93,7 @@ private:
 
     const model::Season& season_;
     const plan::BookingPlan& plan_;
+    const plan::BookingCover* cover_;
     Day day_;
     Day current_;
     bool begun_ = false;
@@ -101,8 +108,8 @@ Day prepDay(const plan::BookingPlan& plan) {
 }
 
 std::vector<papers::Block> prepSteps(const model::Season& season, const plan::BookingPlan& plan,
-                                     Day mainDay) {
-    return Steps(season, plan, mainDay).blocks();
+                                     Day mainDay, const plan::BookingCover* cover) {
+    return Steps(season, plan, mainDay, cover).blocks();
 }
 
 } // namespace withy::ui

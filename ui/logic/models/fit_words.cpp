@@ -1,0 +1,345 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/models/fit_words.h"
+
+#include "ui/logic/models/booking_words.h"
+#include "ui/logic/models/stem_sources.h"
+#include "ui/logic/wording.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace withy::ui {
+
+namespace {
+
+using plan::Fit;
+using plan::Level;
+
+std::size_t at(Level level) {
+    return static_cast<std::size_t>(level);
+}
+
+class Words {
+    Q_DECLARE_TR_FUNCTIONS(FitCheck)
+
+public:
+    explicit Words(const FitView& view) : view_(view), season_(view.season), answer_(view.answer) {}
+
+    [[nodiscard]] Answer head() const {
+        const auto weight = answer_.fit == Fit::no ? AnswerPart::Weight::asks : AnswerPart::Weight::strong;
+        if (answer_.fit == Fit::yes) return {{tr("Yes. %1 fit.").arg(all()), weight}};
+        if (answer_.fit == Fit::tight) return {{tr("Yes, but tight: %1.").arg(all()), weight}};
+        if (const QString some = part(); !some.isEmpty())
+            return {{tr("%1, yes. ").arg(some), AnswerPart::Weight::strong},
+                    {tr("All %1, no.").arg(whole(countOf(line()))), weight}};
+        return {{tr("No, not %1.").arg(all()), weight}};
+    }
+
+    [[nodiscard]] QString reason() const {
+        if (answer_.fit == Fit::yes) return tr("Nothing stands in the way.");
+        const auto [hard, tight] = std::pair(tr("What stops it: %1. %2"), tr("What decides it: %1. %2"));
+        const QString& how = answer_.fit == Fit::no ? hard : tight;
+        if (answer_.stems == answer_.fit) return how.arg(tr("stems"), stemsReason());
+        if (answer_.hours == answer_.fit) return how.arg(tr("hours"), hoursReason());
+        for (const auto& kit : answer_.kits)
+            if (kit.fit == answer_.fit) return how.arg(kitName(kit), kitReason(kit));
+        return {};
+    }
+
+    [[nodiscard]] QString toSay() const {
+        const QString day = view_.draft.day ? longDay(*view_.draft.day) : QString();
+        if (answer_.fit == Fit::yes) return tr("%1 on %2, gladly.").arg(capital(all()), day);
+        if (answer_.fit == Fit::tight)
+            return tr("%1 on %2, if the garden keeps its word; a few stems may be swapped.")
+                .arg(capital(all()), day);
+        QStringList ways;
+        if (const QString some = part(); !some.isEmpty())
+            ways << tr("%1 on %2, gladly.").arg(capital(some), day);
+        if (!answer_.dates.empty()) {
+            const QString other = longDay(answer_.dates.front().eventStart.day);
+            ways << (ways.isEmpty() ? tr("Not on %1, but all of it on %2.").arg(day, other)
+                                    : tr("Or all of it on %1.").arg(other));
+        }
+        return ways.isEmpty() ? tr("Not on %1, and no day near it; shall I ring you back?").arg(day)
+                              : ways.join(QLatin1Char(' '));
+    }
+
+    [[nodiscard]] Sheet sheet() const {
+        Sheet sheet;
+        sheet.firstTitle = tr("What it takes");
+        sheet.columns = {{tr("Fits"), false, false}, {tr("Reach against need"), false, false}};
+        sheet.rows.push_back(row(QStringLiteral("stems"), tr("Stems"), stemsReason(), answer_.stems, stems()));
+        sheet.rows.push_back(row(QStringLiteral("hours"), tr("Hours"), hoursReason(), answer_.hours, hours()));
+        int i = 0;
+        for (const auto& kit : answer_.kits)
+            sheet.rows.push_back(row(QStringLiteral("kit%1").arg(i++), kitName(kit), kitReason(kit), kit.fit,
+                                     reachOf(kit)));
+        return sheet;
+    }
+
+    [[nodiscard]] QStringList most() const {
+        QStringList out;
+        const auto& lines = view_.draft.lines;
+        for (std::size_t i = 0; i < std::min(lines.size(), answer_.most.size()); ++i) {
+            const auto& m = answer_.most[i];
+            const QString name = nameIn(season_.designs, lines[i].design);
+            const QString sure = tablesOrPieces(lines[i], m.sure.value);
+            QString words = tr("The most of %1 that fits: %2").arg(name, sure);
+            if (lines.size() > 1) words = tr("With the rest as asked, the most of %1: %2").arg(name, sure);
+            words += m.likely > m.sure
+                         ? tr(" for sure, %1 if the likely stems come.").arg(tablesOrPieces(lines[i], m.likely.value))
+                         : tr(".");
+            out << words;
+        }
+        return out;
+    }
+
+    [[nodiscard]] QString leaning() const {
+        if (answer_.leaning.empty()) return tr("Nothing else leans on the same patches that week.");
+        QStringList names;
+        for (const auto id : answer_.leaning)
+            if (const auto* b = season_.bookings.find(id))
+                names << tr("%1 (%2)").arg(text(b->title), shortDay(b->eventStart.day));
+        return tr("Leaning on the same patches that week: %1.").arg(names.join(QStringLiteral(", ")));
+    }
+
+    static QString date(const plan::FitDate& date) {
+        const QString day = shortDay(date.eventStart.day);
+        return date.fit == Fit::tight ? tr("%1, tight").arg(day) : tr("%1, fits").arg(day);
+    }
+
+    static QString fault(const Problem& p) {
+        if (p.field == "lines" && p.code == ProblemCode::required)
+            return tr("What: nothing is asked for yet. Type how many of which design.");
+        if (p.field == "lines") return tr("What: that design is gone. Name another.");
+        if (p.field == "pieces") return tr("What: %1").arg(sentence(p));
+        if (p.field == "event_end") return tr("Guests from: %1").arg(sentence(p));
+        if (p.field == "cover")
+            return tr("The garden's stems cannot be shared out as they stand. What needs looking at says why.");
+        return sentence(p);
+    }
+
+    static QString waiting(const FitDraft& draft) {
+        if (!draft.day && draft.lines.empty()) return tr("A day and a number, and the garden answers.");
+        return draft.day ? tr("And what do they want? 16 tables of a jar, say.") : tr("And on which day?");
+    }
+
+private:
+    [[nodiscard]] const FitPieces& line() const { return view_.draft.lines.front(); }
+
+    [[nodiscard]] QString all() const {
+        QStringList parts;
+        for (const auto& l : view_.draft.lines)
+            parts << fitCount(season_, l, l.pieces);
+        return parts.join(tr(" and "));
+    }
+
+    /// The most of the only line; empty when nothing of it fits, or several lines are asked for.
+    [[nodiscard]] QString part() const {
+        if (view_.draft.lines.size() != 1 || answer_.most.size() != 1) return {};
+        const std::int64_t each = line().tables > 0 ? line().perTable : 1;
+        const std::int64_t pieces = answer_.most.front().likely.value / each * each;
+        if (pieces < 1 || pieces >= line().pieces) return {};
+        return fitCount(season_, line(), pieces);
+    }
+
+    static QString capital(QString words) {
+        if (!words.isEmpty()) words[0] = words[0].toUpper();
+        return words;
+    }
+
+    [[nodiscard]] QString tablesOrPieces(const FitPieces& l, std::int64_t pieces) const {
+        return l.tables > 0 ? fitCount(season_, l, pieces) : whole(pieces);
+    }
+
+    static SheetRow row(const QString& key, const QString& name, const QString& reason, Fit fit,
+                        SheetReach reach) {
+        SheetRow out;
+        out.key = key;
+        out.name = name;
+        out.under = reason;
+        SheetCell state;
+        state.jar = SheetJar{fitState(fit), 0.3};
+        state.words = fit == Fit::yes ? tr("yes") : fit == Fit::tight ? tr("tight") : tr("no");
+        state.tone = fit == Fit::yes     ? SheetCell::Tone::text
+                     : fit == Fit::tight ? SheetCell::Tone::strong
+                                         : SheetCell::Tone::asks;
+        SheetCell bar;
+        reach.inWords = reason;
+        bar.reach = std::move(reach);
+        out.cells = {std::move(state), std::move(bar)};
+        return out;
+    }
+
+    static SheetReach reachFrom(std::int64_t need, std::int64_t cautious, std::int64_t likely) {
+        SheetReach r;
+        r.need = need;
+        r.thereCautious = std::max<std::int64_t>(0, cautious);
+        r.thereLikely = std::max(r.thereCautious, likely);
+        r.cautious = std::min(need, r.thereCautious);
+        r.likely = std::min(need, r.thereLikely);
+        return r;
+    }
+
+    [[nodiscard]] Stems sum(Stems plan::FitStems::*part) const {
+        Stems all;
+        for (const auto& s : answer_.slots)
+            all += s.*part;
+        return all;
+    }
+
+    [[nodiscard]] std::int64_t covered(Level level) const {
+        std::int64_t all = 0;
+        for (const auto& s : answer_.slots)
+            all += s.covered[at(level)].value;
+        return all;
+    }
+
+    [[nodiscard]] SheetReach stems() const {
+        auto r = reachFrom(sum(&plan::FitStems::needed).value, covered(Level::cautious), covered(Level::likely));
+        r.known = std::all_of(answer_.slots.begin(), answer_.slots.end(),
+                              [](const auto& s) { return s.supplyKnown; });
+        return r;
+    }
+
+    /// The slot that lacks most at the level the answer is short at.
+    [[nodiscard]] const plan::FitStems* worst(Level level) const {
+        const plan::FitStems* most = nullptr;
+        const auto missing = [&](const plan::FitStems& s) { return (s.needed - s.covered[at(level)]).value; };
+        for (const auto& s : answer_.slots)
+            if (missing(s) > 0 && (!most || missing(s) > missing(*most))) most = &s;
+        return most;
+    }
+
+    [[nodiscard]] QString slotName(const plan::FitStems& s) const {
+        const auto* slot = season_.slots.find(s.slot);
+        const model::SlotPlant* first = nullptr;
+        for (const auto& p : season_.slotPlants)
+            if (p.slot == s.slot && (!first || p.position < first->position)) first = &p;
+        if (first) return inPassing(season_, first->plant);
+        return slot ? text(slot->label) : QString();
+    }
+
+    [[nodiscard]] QString stemsReason() const {
+        QString words = tr("%1 needed; %2 cautious, %3 likely.")
+                            .arg(whole(sum(&plan::FitStems::needed).value), whole(covered(Level::cautious)),
+                                 whole(covered(Level::likely)));
+        const auto* s = worst(Level::likely);
+        const Level level = s ? Level::likely : Level::cautious;
+        if (!s) s = worst(Level::cautious);
+        if (!s) return words;
+        const auto lacking = (s->needed - s->covered[at(level)]).value;
+        if (!s->supplyKnown)
+            return words + tr(" Of %1 %2 nothing is known yet.").arg(whole(lacking), slotName(*s));
+        words += tr(" %1 %2 (is|are) short.", nullptr, static_cast<int>(lacking))
+                     .arg(whole(lacking), slotName(*s));
+        if (s->competitors.empty()) return words;
+        const auto& c = s->competitors.front();
+        const auto* b = season_.bookings.find(c.booking);
+        return b ? words + tr(" %1 (%2) has %3 %4.")
+                               .arg(text(b->title), shortDay(b->eventStart.day), whole(c.stems.value),
+                                    inPassing(season_, c.plant))
+                 : words;
+    }
+
+    static QString span(Minutes m) {
+        if (m.value < 60) return tr("%1 min").arg(m.value);
+        return m.value % 60 == 0 ? tr("%1 h").arg(m.value / 60)
+                                 : tr("%1 h %2").arg(m.value / 60).arg(m.value % 60, 2, 10, QLatin1Char('0'));
+    }
+
+    [[nodiscard]] SheetReach hours() const {
+        return reachFrom(answer_.work.work.value, answer_.work.freeBesideAll.value, answer_.work.free.value);
+    }
+
+    [[nodiscard]] QString hoursReason() const {
+        const auto& w = answer_.work;
+        QString words = tr("%1 of work; %2 free from %3 to %4 beside what is promised")
+                            .arg(span(w.work), span(w.free), shortDay(w.from.day), shortDay(w.to.day));
+        return words + (w.freeBesideAll < w.free
+                            ? tr(", %1 if what is asked for comes too.").arg(span(w.freeBesideAll))
+                            : tr("."));
+    }
+
+    [[nodiscard]] QString kitName(const plan::FitKit& kit) const {
+        if (kit.kind == plan::FitKitKind::bucket) return tr("Buckets");
+        return kit.container ? nameIn(season_.containers, *kit.container) : tr("Containers");
+    }
+
+    static SheetReach reachOf(const plan::FitKit& kit) {
+        const std::int64_t owned = kit.owned.value_or(0);
+        auto r = reachFrom(kit.needed, owned - kit.promised - kit.asked, owned - kit.promised);
+        r.known = kit.owned.has_value();
+        return r;
+    }
+
+    [[nodiscard]] QString kitReason(const plan::FitKit& kit) const {
+        if (!kit.owned)
+            return tr("%1 needed; how many there are is not counted yet.").arg(whole(kit.needed));
+        QString words = tr("%1 needed; %2 of %3 free")
+                            .arg(whole(kit.needed),
+                                 whole(std::max<std::int64_t>(0, *kit.owned - kit.promised)),
+                                 whole(*kit.owned));
+        if (kit.asked > 0) words += tr(", %1 of them asked for").arg(whole(kit.asked));
+        QStringList names;
+        for (const auto id : kit.others)
+            if (const auto* b = season_.bookings.find(id)) names << text(b->title);
+        if (names.isEmpty()) return words + tr(".");
+        if (names.size() > 2) {
+            const int more = static_cast<int>(names.size()) - 2;
+            names = names.mid(0, 2) << tr("%n more", nullptr, more);
+        }
+        return words + tr(", beside %1.").arg(names.join(QStringLiteral(", ")));
+    }
+
+    const FitView& view_;
+    const model::Season& season_;
+    const plan::FitAnswer& answer_;
+};
+
+} // namespace
+
+Answer fitAnswer(const FitView& view) {
+    return Words(view).head();
+}
+
+QString fitReason(const FitView& view) {
+    return Words(view).reason();
+}
+
+QString fitToSay(const FitView& view) {
+    return Words(view).toSay();
+}
+
+Sheet fitSheet(const FitView& view) {
+    return Words(view).sheet();
+}
+
+QStringList fitMost(const FitView& view) {
+    return Words(view).most();
+}
+
+QString fitLeaning(const FitView& view) {
+    return Words(view).leaning();
+}
+
+QString fitDateWords(const plan::FitDate& date) {
+    return Words::date(date);
+}
+
+SheetState fitState(plan::Fit fit) {
+    return fit == Fit::yes     ? SheetState::covered
+           : fit == Fit::tight ? SheetState::tight
+                               : SheetState::missing;
+}
+
+QString fitFault(const Problem& problem) {
+    return Words::fault(problem);
+}
+
+QString fitWaiting(const FitDraft& draft) {
+    return Words::waiting(draft);
+}
+
+} // namespace withy::ui
