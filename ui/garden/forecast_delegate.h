@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#ifndef Q_MOC_RUN // moc cannot read the table of records
 #include "core/base/day.h"
+#endif
 
 #include <QHeaderView>
 #include <QStyledItemDelegate>

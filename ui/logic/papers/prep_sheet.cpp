@@ -18,11 +18,11 @@ using papers::Block;
 using papers::plain;
 using papers::strong;
 
-class Sheet {
+class Prep {
     Q_DECLARE_TR_FUNCTIONS(PrepSheet)
 
 public:
-    explicit Sheet(const PaperOrder& order)
+    explicit Prep(const PaperOrder& order)
         : order_(order)
         , season_(order.season)
         , index_(order.season)
@@ -255,7 +255,7 @@ private:
 } // namespace
 
 papers::Document prepSheet(const PaperOrder& order) {
-    return Sheet(order).document();
+    return Prep(order).document();
 }
 
 } // namespace withy::ui
