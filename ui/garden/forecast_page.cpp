@@ -62,7 +62,7 @@ ForecastPage::ForecastPage(Workbench& bench, QWidget* parent)
     , walkButton_(new QPushButton(tr("&Key in a walk")))
     , sheetButton_(new QPushButton(tr("Print walk &sheet"))) {
     auto* both = new ListAndDetail(makeList(), makeDetail());
-    both->setListShare(66);
+    both->setListShare(70);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(both);
@@ -115,6 +115,7 @@ QWidget* ForecastPage::makeList() {
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setTabKeyNavigation(false);
     table_->setShowGrid(false);
+    table_->viewport()->installEventFilter(this);
     table_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     table_->verticalHeader()->hide();
     table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
@@ -257,26 +258,27 @@ void ForecastPage::showChosen() {
 void ForecastPage::dress() {
     const QFontMetrics name(typeFont(TypeRole::name));
     const QFontMetrics plain(typeFont(TypeRole::text));
+    const QFontMetrics caption(typeFont(TypeRole::caption));
     const int high = std::max(listRow(), name.height() + plain.height() + grid(2));
     table_->verticalHeader()->setMinimumSectionSize(high);
     table_->verticalHeader()->setDefaultSectionSize(high);
-    const int figure = grid(15);
-    const int first = std::max(grid(25), plain.horizontalAdvance(tr("usual %1").arg(shortDay(Day{}))) + grid(3));
+    const int figure = grid(13);
+    const int early = std::max(grid(15), plain.horizontalAdvance(earlyWords(0)) + grid(3));
+    const int first = std::max(grid(23), caption.horizontalAdvance(tr("usual %1").arg(shortDay(Day{}))) + grid(3));
     const int room = table_->viewport()->width();
-    const int patch = std::clamp(room / 4, grid(36), grid(52));
+    const int patch = std::clamp(room / 4, grid(34), grid(44));
     table_->setColumnWidth(ForecastModel::PatchColumn, patch);
     table_->setColumnWidth(ForecastModel::FirstColumn, first);
-    table_->setColumnWidth(ForecastModel::EarlyColumn, grid(18));
-    for (const int c : {ForecastModel::StemsColumn, ForecastModel::TodayColumn})
+    table_->setColumnWidth(ForecastModel::EarlyColumn, early);
+    for (const int c : {ForecastModel::StemsColumn, ForecastModel::TodayColumn, ForecastModel::WeekColumn})
         table_->setColumnWidth(c, figure);
-    table_->setColumnWidth(ForecastModel::WeekColumn, grid(18));
-    const int others = patch + first + grid(36) + 2 * figure;
+    const int others = patch + first + early + 3 * figure;
     table_->setColumnWidth(ForecastModel::CurveColumn, std::max(grid(40), room - others));
 }
 
-void ForecastPage::resizeEvent(QResizeEvent* event) {
-    SubPage::resizeEvent(event);
-    QMetaObject::invokeMethod(this, [this] { dress(); }, Qt::QueuedConnection); // once the table has its width
+bool ForecastPage::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == table_->viewport() && event->type() == QEvent::Resize) dress();
+    return SubPage::eventFilter(watched, event);
 }
 
 void ForecastPage::changeEvent(QEvent* event) {

@@ -34,7 +34,7 @@ public:
     [[nodiscard]] ForecastModel& rows() const { return *model_; }
 
 protected:
-    void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
     void changeEvent(QEvent* event) override;
 
 private:

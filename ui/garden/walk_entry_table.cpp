@@ -123,7 +123,15 @@ void WalkEntryTable::currentChanged(const QModelIndex& current, const QModelInde
 void WalkEntryTable::placeCell() {
     const auto at = currentIndex();
     const bool writes = at.isValid() && at.column() >= WalkEntryModel::ReadyColumn;
-    if (!writes) return cell_->hide();
+    if (!writes) {
+        if (cell_->hasFocus()) { // a click beside the boxes: on to the first of its row
+            const int row = std::max(0, at.row());
+            QMetaObject::invokeMethod(this, [this, row] { openCell(row, WalkEntryModel::ReadyColumn); },
+                                      Qt::QueuedConnection);
+            return;
+        }
+        return cell_->hide();
+    }
     const QRect room = visualRect(at);
     cell_->setGeometry(WalkEntryModel::isCount(at.column())
                            ? WalkEntryDelegate::boxIn(room)

@@ -275,7 +275,7 @@ QVariant ForecastModel::headerData(int section, Qt::Orientation orientation, int
     case TodayColumn:
         return tr("Today");
     case WeekColumn:
-        return tr("In a week");
+        return tr("Week");
     default:
         return tr("Stems standing, by day");
     }
