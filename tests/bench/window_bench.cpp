@@ -6,10 +6,12 @@
 #include "ui/logic/translations.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/season_view.h"
+#include "ui/shell/strip/bloom_strip.h"
 
 #include <QApplication>
 #include <QElapsedTimer>
 #include <QFile>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QProcess>
@@ -136,6 +138,50 @@ void editToRepaint(benchmark::State& state) {
     state.counters["longest_block_ms"] = longest;
 }
 
+/// The demo season with its patches again and again, each with a plant of its own.
+model::Season seasonOfPatches(std::size_t count) {
+    const auto demo = demoSeason();
+    model::Edit edit("patches");
+    auto plantId = demo.plants.nextId();
+    auto patchId = demo.patches.nextId();
+    for (auto patch = demo.patches.begin(); edit.puts().size() / 2 + demo.patches.size() < count; ++patch) {
+        if (patch == demo.patches.end()) patch = demo.patches.begin();
+        auto plant = *demo.plants.find(patch->plant);
+        plant.id = plantId;
+        plant.name += " " + std::to_string(plantId.value);
+        auto copy = *patch;
+        copy.id = patchId;
+        copy.plant = plantId;
+        copy.place = patchId.value;
+        edit.put(plant).put(copy);
+        plantId.value += 1;
+        patchId.value += 1;
+    }
+    return model::apply(demo, edit).value().season;
+}
+
+/// The bloom strip drawn anew after a key that zooms, with 400 patches of as many plants.
+void stripOfFourHundred(benchmark::State& state) {
+    QTemporaryDir folder;
+    auto file = store::SeasonFile::create(folder.filePath(QStringLiteral("a.withy")), seasonOfPatches(400));
+    MainWindow window(today);
+    window.resize(1280, 800);
+    window.show();
+    window.showSeason(std::make_unique<Workbench>(std::move(file), today));
+    window.view()->makeAll();
+    window.bench().waitForPlan();
+    QApplication::processEvents();
+    auto& strip = window.view()->strip();
+    state.counters["bands"] = static_cast<double>(strip.figures().bands.size());
+    bool in = true;
+    for (auto _ : state) {
+        QKeyEvent key(QEvent::KeyPress, in ? Qt::Key_Plus : Qt::Key_Minus, Qt::NoModifier);
+        QApplication::sendEvent(&strip, &key);
+        strip.repaint();
+        in = !in;
+    }
+}
+
 /// Ends without taking anything apart: that is not part of the start.
 [[noreturn]] void paintAndEnd(QWidget& window) {
     QApplication::processEvents();
@@ -169,6 +215,7 @@ BENCHMARK(startBare)->Unit(benchmark::kMillisecond)->UseManualTime();
 BENCHMARK(startDemo)->Unit(benchmark::kMillisecond)->UseManualTime();
 BENCHMARK(startTwoHundred)->Unit(benchmark::kMillisecond)->UseManualTime();
 BENCHMARK(keyToFilteredPlants)->Unit(benchmark::kMillisecond);
+BENCHMARK(stripOfFourHundred)->Unit(benchmark::kMillisecond);
 BENCHMARK(editToRepaint)->Unit(benchmark::kMillisecond)->UseManualTime()->Iterations(200);
 
 int main(int argc, char** argv) {

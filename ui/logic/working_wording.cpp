@@ -14,7 +14,17 @@ class Say {
     Q_DECLARE_TR_FUNCTIONS(Working)
 
 public:
-    static QString number(double value) { return QString::number(value, 'g', 7); }
+    /// Whole numbers as they are; of others no more places than the eye can use.
+    static QString number(double value) {
+        const double size = std::abs(value);
+        const double places = size >= 100 ? 10 : size >= 10 ? 100 : 0;
+        return QString::number(places > 0 ? std::round(value * places) / places : value, 'g', 7);
+    }
+
+    /// What a line is called; the core names it in English.
+    static QString called(const QString& key) {
+        return QCoreApplication::translate("WorkingKeys", key.toUtf8().constData());
+    }
 
     static QString figure(const WorkingLine& line) {
         const QString n = number(line.value);
@@ -41,7 +51,7 @@ public:
             return tr("%1 %").arg(n);
         case Unit::time: {
             const auto t = LocalTime::fromMinutes(static_cast<std::int64_t>(line.value));
-            return shortDay(t.day) + QLatin1Char(' ') + clock(t);
+            return t.minute == 0 ? shortDay(t.day) : shortDay(t.day) + QLatin1Char(' ') + clock(t);
         }
         case Unit::none:
         case Unit::count:
@@ -89,13 +99,14 @@ public:
         const QString unit = unitWord(l.unit);
         if (!unit.isEmpty() && key.startsWith(unit)) {
             const bool one = l.value == 1 && unit != QLatin1String("minutes");
-            return number(l.value) + QLatin1Char(' ') + (one ? unit.chopped(1) + key.mid(unit.size()) : key);
+            const QString words = one ? unit.chopped(1) + key.mid(unit.size()) : key;
+            return number(l.value) + QLatin1Char(' ') + called(words);
         }
         if (l.unit == Unit::count && (key == QLatin1String("count") || key.isEmpty())) return number(l.value);
         const QString figure_ = l.unit == Unit::minorMoney && settings
                                     ? amount(Money{std::llround(l.value)}, *settings)
                                     : figure(l);
-        return figure_ + QStringLiteral(", ") + key;
+        return figure_ + QStringLiteral(", ") + called(key);
     }
 
     /// Counts typed by the grower need no note that they are the grower's.

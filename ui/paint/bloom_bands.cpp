@@ -44,14 +44,12 @@ public:
         }
     }
 
-    void write(QImage& image, int x) const {
-        const int height = static_cast<int>(pixels_.size());
-        for (int row = 0; row < height; ++row) {
-            const auto& p = pixels_[static_cast<std::size_t>(row)];
-            if (p.share <= 0) continue;
-            const auto byte = [](float v) { return static_cast<int>(std::min(v, 255.0F) + 0.5F); };
-            const auto at = reinterpret_cast<QRgb*>(image.scanLine(height - 1 - row)) + x;
-            *at = qRgba(byte(p.red), byte(p.green), byte(p.blue), byte(p.share * 255));
+    /// Into the pixel at `foot` and those above it, each `stride` before the one below.
+    void write(QRgb* foot, std::ptrdiff_t stride) const {
+        const auto byte = [](float v) { return static_cast<int>(std::min(v, 255.0F) + 0.5F); };
+        for (const auto& p : pixels_) {
+            if (p.share > 0) *foot = qRgba(byte(p.red), byte(p.green), byte(p.blue), byte(p.share * 255));
+            foot -= stride;
         }
     }
 
@@ -59,8 +57,13 @@ private:
     std::vector<Pixel> pixels_;
 };
 
-/// Between the noons of two days in a straight line.
-float thicknessAt(const std::vector<float>& days, double day) {
+struct Inks {
+    std::vector<Paint> fill, edge;
+};
+
+} // namespace
+
+float betweenNoons(const std::vector<float>& days, double day) {
     const double at = day - 0.5;
     const double below = std::floor(at);
     const auto value = [&](double i) {
@@ -69,12 +72,6 @@ float thicknessAt(const std::vector<float>& days, double day) {
     const float share = static_cast<float>(at - below);
     return value(below) * (1 - share) + value(below + 1) * share;
 }
-
-struct Inks {
-    std::vector<Paint> fill, edge;
-};
-
-} // namespace
 
 QImage paintBloomBands(const std::vector<BloomBand>& bands, const BloomFrame& f) {
     QImage image(f.size, QImage::Format_ARGB32_Premultiplied);
@@ -86,6 +83,8 @@ QImage paintBloomBands(const std::vector<BloomBand>& bands, const BloomFrame& f)
         inks.edge.emplace_back(b.edge);
     }
     Column column(f.size.height());
+    const auto stride = image.bytesPerLine() / static_cast<std::ptrdiff_t>(sizeof(QRgb));
+    auto* const baseline = reinterpret_cast<QRgb*>(image.bits()) + stride * (f.size.height() - 1);
     std::vector<float> before(bands.size(), 0.0F); // tops in the column at the left
     const float line = static_cast<float>(f.edge);
     for (int x = 0; x < f.size.width(); ++x) {
@@ -93,7 +92,7 @@ QImage paintBloomBands(const std::vector<BloomBand>& bands, const BloomFrame& f)
         column.clear();
         float foot = 0;
         for (std::size_t i = 0; i < bands.size(); ++i) {
-            const float thick = thicknessAt(bands[i].thickness, day) * static_cast<float>(f.unitHeight);
+            const float thick = betweenNoons(bands[i].thickness, day) * static_cast<float>(f.unitHeight);
             const float top = foot + thick;
             const float rise = x > 0 ? std::min(std::abs(top - before[i]), 3.0F) : 0.0F;
             before[i] = top;
@@ -104,7 +103,7 @@ QImage paintBloomBands(const std::vector<BloomBand>& bands, const BloomFrame& f)
             column.fill(top - edge, top, inks.edge[i]);
             foot = top;
         }
-        if (foot > 0) column.write(image, x);
+        if (foot > 0) column.write(baseline + x, stride);
     }
     return image;
 }

@@ -30,6 +30,9 @@ struct BloomFrame {
 /// little and still show their right share of colour.
 QImage paintBloomBands(const std::vector<BloomBand>& bands, const BloomFrame& frame);
 
+/// A value given at each noon, at any time: in a straight line from noon to noon, nought outside.
+float betweenNoons(const std::vector<float>& days, double day);
+
 /// A plant's colour as its band: a shade nearer the sheet on dark. `none`: no colour is known.
 QColor bandFill(const Palette& palette, const std::optional<Colour>& bloom);
 QColor bandEdge(const Palette& palette, const QColor& fill);

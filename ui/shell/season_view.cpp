@@ -64,6 +64,7 @@ SeasonView::SeasonView(std::unique_ptr<Workbench> bench, Actions& actions, QWidg
 }
 
 SeasonView::~SeasonView() {
+    stack_->disconnect(this);
     // These look at the workbench until they are gone.
     delete stripTable_;
     delete strip_;
@@ -132,6 +133,7 @@ void SeasonView::fitStrip() {
 void SeasonView::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     strip_->setRoom({width() - rail_->width(), height()});
+    layout()->activate(); // at its height before the first picture
 }
 
 void SeasonView::addHiddenPlace(int index, const PlaceEntry& entry) {

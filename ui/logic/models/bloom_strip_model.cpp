@@ -27,9 +27,14 @@ struct Stretch {
 struct Flowering {
     const model::Patch* patch;
     const garden::PatchForecast* forecast;
+    bool leaf = false;
     int from = 0; ///< into forecast->days: the first and the last that have a hopeful stem
     int to = 0;
 };
+
+bool isLeaf(const model::Plant& p) {
+    return p.foliage && !p.focal && !p.spike && !p.filler;
+}
 
 std::vector<Flowering> floweringOf(const model::Season& season, const plan::Plan& plan) {
     std::vector<Flowering> all;
@@ -37,16 +42,20 @@ std::vector<Flowering> floweringOf(const model::Season& season, const plan::Plan
     for (const auto& patch : season.patches) {
         const auto found = plan.garden->patches.find(patch.id);
         if (found == plan.garden->patches.end() || !found->second.forecast) continue;
-        if (!season.plants.find(patch.plant)) continue;
+        const auto* plant = season.plants.find(patch.plant);
+        if (!plant) continue;
         const auto& forecast = *found->second.forecast;
         const auto stands = [](const garden::DayForecast& d) { return d.standing.hopeful.value > 0; };
         const auto& days = forecast.days;
         const auto begin = std::find_if(days.begin(), days.end(), stands);
         if (begin == days.end()) continue;
         const auto end = std::find_if(days.rbegin(), days.rend(), stands).base();
-        all.push_back({&patch, &forecast, static_cast<int>(begin - days.begin()),
+        all.push_back({&patch, &forecast, isLeaf(*plant), static_cast<int>(begin - days.begin()),
                        static_cast<int>(end - days.begin()) - 1});
     }
+    if (std::all_of(all.begin(), all.end(), [](const auto& f) { return f.leaf; }))
+        for (auto& f : all)
+            f.leaf = false;
     return all;
 }
 
@@ -54,23 +63,25 @@ bool isPinned(const model::Booking& b) {
     return b.standing != model::Standing::lost;
 }
 
-/// The days that have something to show; the season itself while nothing has.
+/// The season, its bookings before and after it too; without the ends in which nothing stands.
 void setDays(StripFigures& f, const model::Season& season, const std::vector<Flowering>& flowering) {
     const auto& s = season.theSettings();
-    Stretch shown;
-    for (const auto& p : flowering)
-        shown.take(p.forecast->from + p.from, p.forecast->from + p.to);
-    const Day earliest = s.firstDay - farthest;
-    const Day latest = std::max(s.firstDay, s.lastDay) + farthest;
+    const Day last = std::max(s.firstDay, s.lastDay);
+    Stretch shown; // bookings first: nothing of them is cut off
     for (const auto& b : season.bookings) {
         const Day day = b.eventStart.day;
-        if (isPinned(b) && earliest <= day && day <= latest) shown.take(day, day);
+        if (isPinned(b) && s.firstDay - farthest <= day && day <= last + farthest) shown.take(day, day);
     }
-    if (!shown.from) shown.take(s.firstDay, std::max(s.firstDay, s.lastDay));
-    const Day from = std::max(*shown.from - margin, earliest);
-    const Day to = std::min(std::max(*shown.to + margin, from + (shortest - 1)), latest);
-    f.first = std::min(from, to);
-    f.days = to - f.first + 1;
+    const Day from = shown.from ? std::min(*shown.from, s.firstDay) : s.firstDay;
+    const Day to = shown.to ? std::max(*shown.to, last) : last;
+    for (const auto& p : flowering) {
+        const Day begins = p.forecast->from + p.from;
+        const Day ends = p.forecast->from + p.to;
+        if (begins <= to && from <= ends) shown.take(std::max(begins, from), std::min(ends, to));
+    }
+    if (!shown.from) shown.take(from, to);
+    f.first = *shown.from - margin;
+    f.days = std::max(*shown.to + margin - f.first + 1, shortest);
 }
 
 void addTo(StripLevels& sum, const garden::StemLevels& day) {
@@ -89,14 +100,15 @@ void addBands(StripFigures& f, const model::Season& season, const std::vector<Fl
     std::map<Id<model::Plant>, StripBand> bands;
     const auto days = static_cast<std::size_t>(f.days);
     for (const auto& p : flowering) {
-        auto& band = bands[p.patch->plant];
-        band.days.resize(days);
+        auto* band = p.leaf ? nullptr : &bands[p.patch->plant].days;
+        if (band) band->resize(days);
+        auto& sums = p.leaf ? f.leaf : f.sums;
         for (int i = p.from; i <= p.to; ++i) {
             const int at = p.forecast->from + i - f.first;
             if (at < 0 || at >= f.days) continue;
             const auto& standing = p.forecast->days[static_cast<std::size_t>(i)].standing;
-            addTo(band.days[static_cast<std::size_t>(at)], standing);
-            addTo(f.sums[static_cast<std::size_t>(at)], standing);
+            if (band) addTo((*band)[static_cast<std::size_t>(at)], standing);
+            addTo(sums[static_cast<std::size_t>(at)], standing);
         }
     }
     for (auto& [plant, band] : bands) {
@@ -149,6 +161,7 @@ StripFigures stripFigures(const model::Season& season, const plan::Plan& plan, s
     const auto flowering = floweringOf(season, plan);
     setDays(f, season, flowering);
     f.sums.resize(static_cast<std::size_t>(f.days));
+    f.leaf.resize(static_cast<std::size_t>(f.days));
     addBands(f, season, flowering);
     nameKinds(f.bands);
     addPins(f, season, plan);

@@ -49,8 +49,10 @@ struct StripFigures {
     bool known = false;       ///< false: the garden has not been reckoned yet
     std::vector<StripBand>
         bands; ///< in order of peak, the earliest at the baseline; none without a likely stem
-    std::vector<StripLevels> sums; ///< over all patches, by day
-    std::vector<StripPin> pins;    ///< by day; lost bookings are left out
+    std::vector<StripLevels> sums; ///< over the bands' patches, by day
+    std::vector<StripLevels> leaf; ///< over those of foliage, which stands for months and would hide the
+                                   ///< rest: counted, and no band of it unless nothing else grows
+    std::vector<StripPin> pins; ///< by day; lost bookings are left out
 
     [[nodiscard]] Day dayAt(int index) const { return first + index; }
 

@@ -22,13 +22,15 @@ int StripTableModel::rowCount(const QModelIndex& parent) const {
 }
 
 int StripTableModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() || figures_.bands.empty() ? 0 : static_cast<int>(figures_.bands.size()) + 1;
+    return parent.isValid() || figures_.bands.empty() ? 0 : static_cast<int>(figures_.bands.size()) + 2;
 }
 
 std::int64_t StripTableModel::stems(int row, int column) const {
     const auto day = static_cast<std::size_t>(mondayAt(row));
     const auto band = static_cast<std::size_t>(column);
-    return (band < figures_.bands.size() ? figures_.bands[band].days[day] : figures_.sums[day]).likely;
+    if (band < figures_.bands.size()) return figures_.bands[band].days[day].likely;
+    const auto leaf = figures_.leaf[day].likely;
+    return band == figures_.bands.size() ? leaf : leaf + figures_.sums[day].likely;
 }
 
 QVariant StripTableModel::data(const QModelIndex& index, int role) const {
@@ -52,7 +54,8 @@ QVariant StripTableModel::headerData(int section, Qt::Orientation orientation, i
     if (role == Qt::TextAlignmentRole) return QVariant(Qt::AlignRight | Qt::AlignVCenter);
     if (role != Qt::DisplayRole) return {};
     const auto band = static_cast<std::size_t>(section);
-    return band < figures_.bands.size() ? figures_.bands[band].name : tr("All together");
+    if (band < figures_.bands.size()) return figures_.bands[band].name;
+    return band == figures_.bands.size() ? tr("Foliage") : tr("All together");
 }
 
 QString StripTableModel::asText() const {

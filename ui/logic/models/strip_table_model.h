@@ -7,8 +7,8 @@
 
 namespace withy::ui {
 
-/// The bloom strip as a table: a row for each week, by its Monday, a column for each plant, all plants
-/// together last; stems standing ready on that Monday, at the likely level.
+/// The bloom strip as a table: a row for each week, by its Monday, a column for each plant, then
+/// foliage and all together; stems standing ready on that Monday, at the likely level.
 class StripTableModel : public QAbstractTableModel {
     Q_OBJECT
 

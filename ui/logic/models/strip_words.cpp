@@ -71,6 +71,11 @@ QString rangeAfter(const StripFigures& f, int day, const StripLevels& levels) {
     return Say::range(levels);
 }
 
+QString leafOn(const StripFigures& f, int day) {
+    const auto n = f.leaf[static_cast<std::size_t>(day)].likely;
+    return n > 0 ? Say::tr("besides %1 of foliage").arg(whole(n)) : QString();
+}
+
 QString joined(const QStringList& parts) {
     QStringList said;
     for (const auto& p : parts)
@@ -80,7 +85,8 @@ QString joined(const QStringList& parts) {
 
 StripReadout ofDay(const StripFigures& f, int day) {
     const auto& sum = f.sums[static_cast<std::size_t>(day)];
-    return {capitalised(Say::readyOn(f, day, sum.likely)), joined({rangeAfter(f, day, sum), mostOf(f, day)})};
+    return {capitalised(Say::readyOn(f, day, sum.likely)),
+            joined({rangeAfter(f, day, sum), mostOf(f, day), leafOn(f, day)})};
 }
 
 StripReadout ofBand(const StripFigures& f, int day, const StripBand& band) {

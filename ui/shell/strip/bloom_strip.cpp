@@ -112,7 +112,7 @@ void BloomStrip::paintEvent(QPaintEvent*) {
         paintEmpty(p);
     p.setPen(QPen(palette.of(Role::line), hairline));
     p.drawLine(QPointF(0, height() - 0.5), QPointF(width(), height() - 0.5));
-    if (!hasFocus()) return;
+    if (!hasFocus() || !ringed_) return;
     p.setPen(QPen(palette.of(Role::green), focusRing));
     p.drawRoundedRect(QRectF(rect()).adjusted(2, 2, -2, -3), corner, corner);
 }

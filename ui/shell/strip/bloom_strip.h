@@ -100,6 +100,7 @@ private:
     std::optional<QPointF> pressed_;
     StripSpan spanPressed_;
     bool dragging_ = false;
+    bool ringed_ = false; ///< the keyboard works here, and so it is shown
 };
 
 } // namespace withy::ui

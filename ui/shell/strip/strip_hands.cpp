@@ -195,6 +195,8 @@ bool BloomStrip::takeKey(int key, Qt::KeyboardModifiers modifiers) {
 }
 
 void BloomStrip::keyPressEvent(QKeyEvent* event) {
+    ringed_ = true;
+    update();
     const auto plain = event->modifiers() & ~(Qt::ControlModifier | Qt::ShiftModifier | Qt::KeypadModifier);
     if (plain || figures_.days == 0 || !takeKey(event->key(), event->modifiers()))
         QWidget::keyPressEvent(event);
@@ -202,6 +204,7 @@ void BloomStrip::keyPressEvent(QKeyEvent* event) {
 
 void BloomStrip::focusInEvent(QFocusEvent* event) {
     QWidget::focusInEvent(event);
+    ringed_ = event->reason() != Qt::MouseFocusReason && event->reason() != Qt::ActiveWindowFocusReason;
     update();
 }
 

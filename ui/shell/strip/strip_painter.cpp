@@ -65,7 +65,7 @@ public:
     }
 
     void doubt() {
-        if (!f_.today || lookedAt_ || g_.slim) return;
+        if (!f_.today || f_.bands.empty() || lookedAt_ || g_.slim) return;
         line(&StripLevels::cautious, QPen(palette_.of(Role::ink), 1.3), {5 / 1.3, 3 / 1.3});
         line(&StripLevels::hopeful, QPen(palette_.of(Role::ink3), 1.1), {1.5 / 1.1, 3 / 1.1});
     }
@@ -84,7 +84,10 @@ public:
             p_.setPen(QPen(stem, m.chosen ? 1.4 : 0.9));
             for (const auto pin : m.pins) {
                 const double at = g_.noon(f_.pins[pin].day);
-                p_.drawLine(QPointF(at, m.jar.bottom()), QPointF(at, g_.plot.bottom()));
+                const double elbow = m.jar.bottom() + grid(1.5);
+                if (pin == m.pins.front())
+                    p_.drawLine(QPointF(m.jar.center().x(), m.jar.bottom()), QPointF(at, elbow));
+                p_.drawLine(QPointF(at, elbow), QPointF(at, g_.plot.bottom()));
             }
         }
         for (const auto& m : g_.marks)
@@ -178,13 +181,23 @@ private:
         double top, foot;
     };
 
+    /// Stems up to the top of each band, by day; a straight line between noons is one for sums too.
+    [[nodiscard]] const std::vector<std::vector<float>>& tops() const {
+        if (!tops_.empty()) return tops_;
+        std::vector<float> sum(static_cast<std::size_t>(f_.days), 0.0F);
+        tops_.push_back(sum);
+        for (const auto& b : f_.bands) {
+            for (std::size_t d = 0; d < sum.size(); ++d)
+                sum[d] += static_cast<float>(b.days[d].likely);
+            tops_.push_back(sum);
+        }
+        return tops_;
+    }
+
     /// Of a band at a pixel.
     [[nodiscard]] Edges edgesAt(std::size_t band, double x) const {
         const double day = g_.dayOf(x);
-        double foot = 0;
-        for (std::size_t i = 0; i < band; ++i)
-            foot += stemsBetween(f_.bands[i], day);
-        return {g_.y(foot + stemsBetween(f_.bands[band], day)), g_.y(foot)};
+        return {g_.y(betweenNoons(tops()[band + 1], day)), g_.y(betweenNoons(tops()[band], day))};
     }
 
     void outline(std::size_t band) {
@@ -215,7 +228,7 @@ private:
         const QFontMetricsF metrics(p_.font());
         const QString& words = f_.bands[i].kind;
         const double half = metrics.horizontalAdvance(words) / 2 + grid(1);
-        const double high = metrics.ascent() * 0.95; // of letters with their tails
+        const double high = metrics.height() * 0.92; // letters with their tails, and air
         if (static_cast<double>(f_.bands[i].days[static_cast<std::size_t>(f_.bands[i].peak)].likely) *
                 g_.stemHeight <
             high)
@@ -266,6 +279,7 @@ private:
     const Palette& palette_;
     QPainter& p_;
     std::vector<QRectF> names_;
+    mutable std::vector<std::vector<float>> tops_; ///< made when first asked for
 };
 
 } // namespace
