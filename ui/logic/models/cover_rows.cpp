@@ -251,7 +251,8 @@ private:
             return plain(tr("."));
         }
         const auto covered = cover_.covered[at(Level::likely)].value;
-        plain(tr("%1 (is|are) covered", nullptr, static_cast<int>(covered)).arg(whole(covered)));
+        plain(covered == 0 ? tr("None are covered")
+                           : tr("%1 (is|are) covered", nullptr, static_cast<int>(covered)).arg(whole(covered)));
         for (std::size_t i = 0; i < known.size(); ++i) {
             plain(i == 0 ? tr(", ") : i + 1 == known.size() ? tr(" and ") : tr(", "));
             asks(known.size() == 1 || i + 1 == known.size()
