@@ -77,10 +77,11 @@ TEST_F(FitPage, OneKeyFromAnywhereAndEscBack) {
     auto* action = window_->actions().find(QStringLiteral("fit.check"));
     ASSERT_NE(action, nullptr);
     EXPECT_EQ(action->shortcut(), QKeySequence(Qt::Key_F9));
-    action->trigger();
+    QTest::keyClick(window_.get(), Qt::Key_F9);
     QApplication::processEvents();
     auto* fit = qobject_cast<FitPlace*>(view.current());
     ASSERT_NE(fit, nullptr);
+    ASSERT_EQ(QApplication::focusWidget(), find<QLineEdit>("fit.when"));
     type(find<QLineEdit>("fit.when"), "25 sep 12:30");
     type(find<QLineEdit>("fit.what"), "16 tables of 2 supper jar");
     fit->waitForAnswer();
@@ -91,6 +92,40 @@ TEST_F(FitPage, OneKeyFromAnywhereAndEscBack) {
     QTest::keyClick(find<QLineEdit>("fit.when"), Qt::Key_Escape);
     QApplication::processEvents();
     EXPECT_EQ(view.current()->helpPage(), QStringLiteral("garden"));
+}
+
+/// The telephone, by keyboard alone; chords, Enters and each thing typed count, Tab does not.
+TEST_F(FitPage, FromAnyPageToAHeldDateInSixPresses) {
+    open(demoSeason(), Day::fromYmd(2027, 9, 6));
+    const auto before = season().bookings.size();
+    int presses = 0;
+    const auto key = [&](Qt::Key k, Qt::KeyboardModifiers with = Qt::NoModifier) {
+        QTest::keyClick(QApplication::focusWidget() ? QApplication::focusWidget() : window_.get(), k, with);
+        QApplication::processEvents();
+        ++presses;
+    };
+    const auto words = [&](const char* typed) {
+        QTest::keyClicks(QApplication::focusWidget(), QString::fromUtf8(typed));
+        ++presses;
+    };
+    key(Qt::Key_F9);
+    words("25 sep 12:30");
+    key(Qt::Key_Return);
+    while (QApplication::focusWidget() != find<QLineEdit>("fit.what")) {
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+        ASSERT_NE(QApplication::focusWidget(), find<QLineEdit>("fit.when")) << "came round";
+    }
+    words("16 tables of supper jar");
+    key(Qt::Key_Return);
+    qobject_cast<FitPlace*>(window_->view()->current())->waitForAnswer();
+    key(Qt::Key_U, Qt::AltModifier);
+    EXPECT_EQ(presses, 6);
+    ASSERT_EQ(season().bookings.size(), before + 1);
+    const auto& held = *std::max_element(season().bookings.begin(), season().bookings.end(),
+                                         [](const auto& a, const auto& b) { return a.id < b.id; });
+    EXPECT_EQ(held.standing, model::Standing::held);
+    EXPECT_EQ(held.heldUntil, Day::fromYmd(2027, 9, 13));
+    EXPECT_EQ(window_->view()->current()->helpPage(), QStringLiteral("bookings"));
 }
 
 class FreePageTest : public PlaceTest {};

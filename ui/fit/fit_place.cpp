@@ -101,7 +101,7 @@ void FitPlace::showAnswer() {
     if (!shown_) return reply_->showWords(fitFault(run->answer.error()));
     const auto& draft = questions_->draft();
     reply_->showAnswer({run->question->season, draft, *run->answer},
-                       tr("&Hold until %1").arg(shortDay(edits::usualHold(draft, bench_.today()))));
+                       tr("Hold &until %1").arg(shortDay(edits::usualHold(draft, bench_.today()))));
 }
 
 void FitPlace::waitForAnswer() {

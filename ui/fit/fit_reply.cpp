@@ -74,7 +74,7 @@ FitReply::FitReply(Workbench& bench, QWidget* parent)
 
 QWidget* FitReply::makeButtons() {
     auto* holder = new QWidget;
-    auto* enquiry = new QPushButton(tr("Make it an &enquiry"));
+    auto* enquiry = new QPushButton(tr("Make it an enquir&y"));
     enquiry->setObjectName(QStringLiteral("fit.enquiry"));
     enquiry->setProperty("look", QStringLiteral("main"));
     hold_ = new QPushButton;
@@ -136,9 +136,6 @@ void FitReply::showWords(const QString& words) {
 
 void FitReply::setThinking(bool thinking) {
     reason_->setInk(thinking ? Ink::caption : Ink::second);
-    buttons_->setEnabled(!thinking);
-    for (auto* button : dateButtons_)
-        button->setEnabled(!thinking);
 }
 
 } // namespace withy::ui
