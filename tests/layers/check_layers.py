@@ -36,11 +36,11 @@ for folder, applies, banned, why in RULES:
         for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), 1):
             if line.startswith("#include") and banned.search(line):
                 wrong.append(f"{name}:{number}: {line.strip()} ({why})")
-for path in sorted(root.joinpath("ui/shell").glob("*")):
-    if path.name != "places.cpp":
+for path in sorted(root.joinpath("ui/shell").rglob("*")):
+    if path.suffix in (".h", ".cpp") and path.name != "places.cpp":
         for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), 1):
-            if re.search(r'#include "ui/(bookings|designs|garden|shed|diary|season)/', line):
-                wrong.append(f"ui/shell/{path.name}:{number}: {line.strip()} (the shell knows places, not pages)")
+            if re.search(r'#include "ui/(bookings|designs|garden|shed|diary|season|fit)/', line):
+                wrong.append(f"{path.relative_to(root).as_posix()}:{number}: {line.strip()} (the shell knows places, not pages)")
 for folder in PAGES:
     for path in sorted(root.joinpath(folder).rglob("*")):
         if path.suffix not in (".h", ".cpp"):
