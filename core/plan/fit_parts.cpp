@@ -129,12 +129,12 @@ bool isHandWork(StepKind kind) {
     return false;
 }
 
-/// A step may be spread over free hours: it takes its minutes from its start.
+/// The planner gives a step all free hours between its two times.
 Stretch workOf(const TimedStep& step) {
-    return stretchOf(step.from, std::min(step.to, step.from + step.minutes));
+    return stretchOf(step.from, step.to);
 }
 
-/// Working days, and the trial's own steps outside them, between the two times.
+/// Working days, and the trial's own cutting and stripping outside them, between the two times.
 Stretches openHours(const model::Settings& s, const BookingPlan& trial, LocalTime from, LocalTime to) {
     Stretches open;
     for (Day d = from.day; d <= to.day; d = d + 1) {
@@ -143,7 +143,7 @@ Stretches openHours(const model::Settings& s, const BookingPlan& trial, LocalTim
                                  std::min(to, midnight + Minutes(s.workTo))));
     }
     for (const auto& step : trial.steps) {
-        if (isHandWork(step.kind)) open.push_back(workOf(step));
+        if (step.kind == StepKind::cut || step.kind == StepKind::strip) open.push_back(workOf(step));
     }
     return merged(std::move(open));
 }
@@ -189,7 +189,7 @@ FitHours fitHours(const Index& index, const BookingPlan& trial, const std::vecto
         if (!isHandWork(step.kind)) continue;
         hours.work += step.minutes;
         hours.from = std::min(hours.from, step.from);
-        hours.to = std::max(hours.to, std::min(step.to, step.from + step.minutes));
+        hours.to = std::max(hours.to, step.to);
     }
     Stretches firm, all;
     for (const auto& b : trial.busy)

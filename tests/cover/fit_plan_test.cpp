@@ -102,18 +102,45 @@ TEST(FitPlan, JarsOutOnTheSameDayAreCounted) {
     }
 }
 
-/// A grower who is away for the whole week before has no free minutes.
-TEST(FitPlan, BusyHoursTakeTheHours) {
+/// Forty minutes a jar: the thirty booked ones take 20 of the 26 working hours from the morning before to the
+/// evening, sixteen more want 10 h 40. An enquiry's hours are in the way of a "yes" alone.
+TEST(FitPlan, TheOthersWorkTakesTheHours) {
+    const struct {
+        double minutes;
+        model::Standing standing;
+        Fit hours;
+    } rows[] = {{6, model::Standing::booked, Fit::yes},
+                {40, model::Standing::booked, Fit::no},
+                {40, model::Standing::quoted, Fit::tight}};
+
+    for (const auto& row : rows) {
+        SCOPED_TRACE(row.minutes);
+        auto ground = oneSupper(500);
+        auto design = *ground.season.designs.find(jar);
+        design.minutes = row.minutes;
+        auto booking = *ground.season.bookings.find(bookedSupper);
+        booking.standing = row.standing;
+        const Ground changed(applied(ground.season, model::Edit("t").put(design).put(booking)), 100);
+        const auto answer = changed.check(16);
+        EXPECT_EQ(answer.hours, row.hours);
+        EXPECT_GE(answer.work.work.value, static_cast<std::int64_t>(16 * row.minutes));
+        EXPECT_EQ(answer.work.others, std::vector{bookedSupper});
+    }
+}
+
+/// A grower who is away every day before has the work pushed back until the flowers would not keep.
+TEST(FitPlan, BusyHoursPushTheWorkBeyondTheFlowers) {
     const auto ground = oneSupper(500);
-    const auto before = ground.check(16);
-    EXPECT_EQ(before.hours, Fit::yes);
-    EXPECT_GE(before.work.work.value, 16 * 6); // six minutes a jar, and the rest of the bench
+    EXPECT_EQ(ground.check(16).fit, Fit::yes);
     model::BusyHours away;
     away.id = Id<model::BusyHours>(1);
     away.from = model::sample::at(2027, 6, 1, 0);
-    away.to = model::sample::at(2027, 9, 11, 12);
+    away.to = model::sample::at(2027, 6, 1, 23, 59);
+    away.label = "Away";
+    away.repeats = model::Repeat::daily;
+    away.repeatsUntil = model::sample::day(2027, 9, 11);
     const Ground busy(applied(ground.season, model::Edit("t").put(away)), 100);
-    EXPECT_EQ(busy.check(16).hours, Fit::no);
+    EXPECT_EQ(busy.check(16).fit, Fit::no);
 }
 
 /// Every bed is over by the 12th; a booking for October is sent back to the days when there are stems.
