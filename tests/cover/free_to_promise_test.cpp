@@ -8,8 +8,8 @@
 
 namespace withy::cover::tests {
 
-/// Examples of ISO 8601 as given in its article 3.2.2 and in Markus Kuhn's summary of the standard
-/// ("A summary of the international standard date and time notation"); days around the turns of years.
+/// 12 April 1985 is W15 in ISO 8601's own examples (from memory); the others lie around turns of years and
+/// are counted from its rule, the week with the year's first Thursday (from memory).
 TEST(FreeToPromise, WeeksAreThoseOfIso8601) {
     const struct {
         int year, month, day, isoYear, isoWeek;
