@@ -79,8 +79,18 @@ TEST(WeatherCsv, TemperaturesAsWritten) {
         std::optional<double> read;
     };
 
-    const Case cases[] = {{"4.4", 4.4},     {"4,4", 4.4}, {"-1.6", -1.6}, {"\xE2\x88\x92" "3", -3.0}, {"+7", 7.0},
-                          {" 12.5 °C ", 12.5}, {"39F", 39.0}, {"", {}},       {"M", {}},              {"1.2.3", {}},
+    const Case cases[] = {{"4.4", 4.4},
+                          {"4,4", 4.4},
+                          {"-1.6", -1.6},
+                          {"\xE2\x88\x92"
+                           "3",
+                           -3.0},
+                          {"+7", 7.0},
+                          {" 12.5 °C ", 12.5},
+                          {"39F", 39.0},
+                          {"", {}},
+                          {"M", {}},
+                          {"1.2.3", {}},
                           {"1e400", {}}};
     for (const auto& c : cases) {
         SCOPED_TRACE(c.cell);
@@ -98,16 +108,23 @@ TEST(WeatherCsv, ColumnsUnitAndOrderAreGuessed) {
     using enum DateOrder;
     using enum TemperatureUnit;
     const Case cases[] = {
-        {"plain", "date,tmin_c,tmax_c\n2027-05-01,4,17\n2027-05-02,6,19\n", {0, 1, 2, yearMonthDay, celsius, true}},
+        {"plain",
+         "date,tmin_c,tmax_c\n2027-05-01,4,17\n2027-05-02,6,19\n",
+         {0, 1, 2, yearMonthDay, celsius, true}},
         {"highest first, semicolons, decimal commas, a mark in front",
          "\xEF\xBB\xBFTag;Max;Min\r\n13.05.2027;17,5;4,1\r\n14.05.2027;19;6\r\n",
          {0, 2, 1, dayMonthYear, celsius, true}},
-        {"Fahrenheit by its head", "Station,Date,High (F),Low (F)\nA,05/13/2027,66,41\nA,05/14/2027,70,44\n",
+        {"Fahrenheit by its head",
+         "Station,Date,High (F),Low (F)\nA,05/13/2027,66,41\nA,05/14/2027,70,44\n",
          {1, 3, 2, monthDayYear, fahrenheit, true}},
-        {"Fahrenheit by its figures, no heads", "2027-07-01\t58\t81\n2027-07-02\t60\t85\n",
+        {"Fahrenheit by its figures, no heads",
+         "2027-07-01\t58\t81\n2027-07-02\t60\t85\n",
          {0, 1, 2, yearMonthDay, fahrenheit, true}},
-        {"either order", "d,min,max\n04/03/2027,4,17\n05/03/2027,4,18\n", {0, 1, 2, dayMonthYear, celsius, false}},
-        {"quoted, a remark in front", "# a station\n\"date\",\"rain, mm\",\"min\",\"max\"\n\"2027-05-01\",\"3\",4,17\n",
+        {"either order",
+         "d,min,max\n04/03/2027,4,17\n05/03/2027,4,18\n",
+         {0, 1, 2, dayMonthYear, celsius, false}},
+        {"quoted, a remark in front",
+         "# a station\n\"date\",\"rain, mm\",\"min\",\"max\"\n\"2027-05-01\",\"3\",4,17\n",
          {0, 2, 3, yearMonthDay, celsius, true}},
     };
     for (const auto& c : cases) {
@@ -125,13 +142,13 @@ TEST(WeatherCsv, ColumnsUnitAndOrderAreGuessed) {
 TEST(WeatherCsv, EachTroubleIsNamedAndTheRestTaken) {
     const auto sheet = splitWeather("date,min,max\n"
                                     "2027-05-01,4,17\n"
-                                    "2027-05-02,19,6\n"  // minimum above maximum
+                                    "2027-05-02,19,6\n" // minimum above maximum
                                     "2027-05-03,5,18\n"
-                                    "2027-05-03,6,18\n"  // doubled
-                                    "someday,5,18\n"     // no date
+                                    "2027-05-03,6,18\n" // doubled
+                                    "someday,5,18\n"    // no date
                                     "2027-05-06,5,warm\n"
-                                    "2027-05-07,,18\n"   // blank
-                                    "2027-05-08,5,99\n"  // impossible
+                                    "2027-05-07,,18\n"  // blank
+                                    "2027-05-08,5,99\n" // impossible
                                     "2027-05-09,5,18\n");
     const auto read = readWeather(sheet, {0, 1, 2, DateOrder::yearMonthDay, TemperatureUnit::celsius, true});
     ASSERT_EQ(read.days.size(), 3u);
@@ -163,8 +180,9 @@ TEST(WeatherCsv, FahrenheitReadAsCelsiusIsSuspected) {
 
 TEST(WeatherCsv, OddTextsAreTakenCalmly) {
     const std::string longRow(100000, 'x');
-    for (const std::string text : {std::string(), std::string("\n\n"), std::string("\""), std::string(",,,\n,,"),
-                                   std::string("date\n"), longRow, std::string("\0\0,\0", 5)}) {
+    for (const std::string& text :
+         {std::string(), std::string("\n\n"), std::string("\""), std::string(",,,\n,,"),
+          std::string("date\n"), longRow, std::string("\0\0,\0", 5)}) {
         const auto sheet = splitWeather(text);
         const auto read = readWeather(sheet, guessWeather(sheet));
         EXPECT_TRUE(read.days.empty());
@@ -173,7 +191,8 @@ TEST(WeatherCsv, OddTextsAreTakenCalmly) {
 
 TEST(WeatherCsv, AYearOfARealStation) {
     const auto text = referenceFile("weather_sample.csv");
-    if (!text) GTEST_SKIP() << "skipped: WITHY_REFERENCE is not set, so there is no reference weather to read";
+    if (!text)
+        GTEST_SKIP() << "skipped: WITHY_REFERENCE is not set, so there is no reference weather to read";
     const auto sheet = splitWeather(*text);
     const auto choice = guessWeather(sheet);
     EXPECT_EQ(choice.date, 0);
@@ -181,7 +200,8 @@ TEST(WeatherCsv, AYearOfARealStation) {
     EXPECT_EQ(choice.maximum, 2);
     const auto read = readWeather(sheet, choice);
     EXPECT_EQ(read.days.size(), sheet.rows.size());
-    EXPECT_TRUE(read.gaps.empty() && read.doubled.empty() && read.minAboveMax.empty() && read.badDates.empty());
+    EXPECT_TRUE(read.gaps.empty() && read.doubled.empty() && read.minAboveMax.empty() &&
+                read.badDates.empty());
     EXPECT_EQ(read.days.front().day, day(2025, 1, 1)); // the file's first row: 2025-01-01,4.4,11.1
     EXPECT_EQ(read.days.front().minimum, 4.4);
     EXPECT_EQ(read.days.front().maximum, 11.1);

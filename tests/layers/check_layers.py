@@ -16,7 +16,7 @@ RULES = [
     ("ui/logic", lambda f: True, re.compile(r'"app/|<QSql'), "ui/logic knows neither the program nor SQL"),
     ("app/cli", lambda f: True, WIDGETS, "the command line knows no Widgets"),
 ]
-PAGES = ("ui/shell", "ui/common", "ui/bookings", "ui/designs", "ui/garden", "ui/shed", "ui/diary", "ui/season", "ui/print", "app")
+PAGES = ("ui/shell", "ui/common", "ui/bookings", "ui/designs", "ui/garden", "ui/shed", "ui/diary", "ui/season", "ui/fit", "ui/print", "app")
 # What a line of a page may not hold.
 BANNED = [
     (re.compile(r'<QSql|\b(SELECT|INSERT INTO|UPDATE \w+ SET|DELETE FROM)\b'), "SQL lives in core/store"),

@@ -64,7 +64,9 @@ TEST(FitAsk, ReadsWhatIsSaidOnTheTelephone) {
         EXPECT_EQ(read.pieces.has_value(), row.pieces > 0);
         EXPECT_EQ(read.sentence.startsWith(QStringLiteral("What: ")), row.pieces == 0)
             << read.sentence.toStdString();
-        if (read.pieces) EXPECT_EQ(*read.pieces, (FitPieces{jar, row.pieces, row.tables, row.each}));
+        if (read.pieces) {
+            EXPECT_EQ(*read.pieces, (FitPieces{jar, row.pieces, row.tables, row.each}));
+        }
     }
     const auto these = readFitPieces(season, QStringLiteral("16 tables of this jar"), jar);
     ASSERT_TRUE(these.pieces);
@@ -105,7 +107,8 @@ TEST(FitWords, SayYesNoAndTheMostThatFits) {
     const auto sheet = fitSheet({season, no, lacks});
     EXPECT_EQ(sheet.rows[0].cells[0].words, QStringLiteral("no"));
     EXPECT_EQ(sheet.rows[0].cells[1].reach->likely, 60);
-    EXPECT_TRUE(fitLeaning({season, no, lacks}).contains(QStringLiteral("Supper 1")) || lacks.leaning.empty());
+    EXPECT_TRUE(fitLeaning({season, no, lacks}).contains(QStringLiteral("Supper 1")) ||
+                lacks.leaning.empty());
 }
 
 TEST(FitWords, FaultsAreNamedByTheirField) {

@@ -6,6 +6,7 @@
 #include "ui/fit/fit_line_row.h"
 #include "ui/logic/fields/day_reading.h"
 #include "ui/logic/format.h"
+#include "ui/logic/models/fit_words.h"
 #include "ui/paint/spacing.h"
 
 #include <QComboBox>
@@ -121,7 +122,7 @@ void FitQuestions::readGuests() {
     const auto minute = readClock(guests_->text());
     const bool ok = minute && *minute < 24 * 60;
     say(guestsTrouble_, guests_,
-        ok ? QString() : tr("Guests from: “%1” is not an hour. Type it as 12:30.").arg(guests_->text()));
+        ok ? QString() : fitBadHour(guests_->text()));
     if (!ok || *minute == draft_.minute) return;
     draft_.minute = *minute;
     showDay();

@@ -49,7 +49,10 @@ void paintPatch(QPainter& p, const QRect& cell, const ForecastRow& row) {
 class CurvePainter {
 public:
     CurvePainter(QPainter& p, const QRect& cell, const ForecastRow& row, const ForecastAxis& axis)
-        : p_(p), room_(QRectF(cell).adjusted(grid(2), grid(1.5), -grid(2), -grid(1.5))), row_(row), axis_(axis) {
+        : p_(p)
+        , room_(QRectF(cell).adjusted(grid(2), grid(1.5), -grid(2), -grid(1.5)))
+        , row_(row)
+        , axis_(axis) {
         for (const auto* line : {&row.curve.usual, &row.curve.hopeful, &row.curve.likely})
             for (std::size_t i = 0; i < line->size(); ++i)
                 if (inView(row.curve.from + static_cast<int>(i))) most_ = std::max(most_, (*line)[i]);
@@ -89,7 +92,8 @@ private:
 
     void base() {
         p_.setPen(QPen(col(Role::edge), hairline));
-        p_.drawLine(QPointF(room_.left(), room_.bottom() + 0.5), QPointF(room_.right(), room_.bottom() + 0.5));
+        p_.drawLine(QPointF(room_.left(), room_.bottom() + 0.5),
+                    QPointF(room_.right(), room_.bottom() + 0.5));
     }
 
     void band() {

@@ -9,6 +9,7 @@
 #include "ui/common/when_seen.h"
 #include "ui/garden/forecast_delegate.h"
 #include "ui/logic/format.h"
+#include "ui/logic/garden_words.h"
 #include "ui/logic/models/finding_list.h"
 #include "ui/logic/models/forecast_rows.h"
 #include "ui/paint/spacing.h"
@@ -44,7 +45,8 @@ ForecastPage::ForecastPage(Workbench& bench, QWidget* parent)
     , delegate_(new ForecastDelegate(this))
     , heads_(new ForecastHeads(nullptr))
     , table_(new QTableView)
-    , empty_(wrapped(TypeRole::name, tr("No patch yet. Write down what grows where; the curves come of themselves.")))
+    , empty_(wrapped(TypeRole::name,
+                     tr("No patch yet. Write down what grows where; the curves come of themselves.")))
     , lead_(new FigureButton)
     , leadWorking_(new WorkingPanel)
     , warmth_(wrapped(TypeRole::text, {}, Ink::second))
@@ -119,7 +121,8 @@ QWidget* ForecastPage::makeList() {
     table_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     table_->verticalHeader()->hide();
     table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &ForecastPage::showChosen);
+    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            &ForecastPage::showChosen);
     auto* list = new QWidget;
     auto* column = new QVBoxLayout(list);
     column->setContentsMargins(0, grid(2), grid(2), 0);
@@ -127,9 +130,9 @@ QWidget* ForecastPage::makeList() {
     column->addWidget(makeLead());
     column->addWidget(empty_);
     column->addWidget(table_, 1);
-    column->addWidget(wrapped(TypeRole::caption,
-                              tr("Line: likely · band: cautious to hopeful · dotted: a usual year · dot: a walk"),
-                              Ink::caption));
+    column->addWidget(wrapped(
+        TypeRole::caption,
+        tr("Line: likely · band: cautious to hopeful · dotted: a usual year · dot: a walk"), Ink::caption));
     return list;
 }
 
@@ -240,7 +243,7 @@ void ForecastPage::showChosen() {
         w->setVisible(borne);
     if (!row) return;
     name_->setText(breakable(row->name));
-    plant_->setText(breakable(tr("%1. %2.").arg(row->plant, row->lastWalk)));
+    plant_->setText(breakable(plantAndWalk(row->plant, row->lastWalk)));
     if (dated) {
         range_->setText(rangeWords(*outlook));
         datesHead_->setText(whyHead(*outlook));
@@ -264,7 +267,8 @@ void ForecastPage::dress() {
     table_->verticalHeader()->setDefaultSectionSize(high);
     const int figure = grid(13);
     const int early = std::max(grid(15), plain.horizontalAdvance(earlyWords(0)) + grid(3));
-    const int first = std::max(grid(23), caption.horizontalAdvance(tr("usual %1").arg(shortDay(Day{}))) + grid(3));
+    const int first =
+        std::max(grid(23), caption.horizontalAdvance(tr("usual %1").arg(shortDay(Day{}))) + grid(3));
     const int room = table_->viewport()->width();
     const int patch = std::clamp(room / 4, grid(34), grid(44));
     table_->setColumnWidth(ForecastModel::PatchColumn, patch);

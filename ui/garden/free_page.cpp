@@ -111,7 +111,8 @@ void FreePage::enter() {
     if (model_->rowCount() == 0) return figures_->setFocus();
     view_->setFocus();
     if (!view_->currentIndex().isValid())
-        view_->setCurrentIndex(model_->index(0, std::max(0, model_->columnOf(bench_.today().value_or(Day())))));
+        view_->setCurrentIndex(
+            model_->index(0, std::max(0, model_->columnOf(bench_.today().value_or(Day())))));
 }
 
 QWidget* FreePage::tools() const {
@@ -140,8 +141,9 @@ void FreePage::refresh() {
 
 void FreePage::tell() {
     const auto at = view_->currentIndex();
-    told_->setText(at.isValid() ? model_->sentence(at)
-                                : tr("Each cell: cautious to likely. Go to one, and it is told in full here."));
+    told_->setText(at.isValid()
+                       ? model_->sentence(at)
+                       : tr("Each cell: cautious to likely. Go to one, and it is told in full here."));
 }
 
 void FreePage::follow() {

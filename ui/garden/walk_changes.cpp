@@ -6,6 +6,7 @@
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
 #include "ui/logic/format.h"
+#include "ui/logic/garden_words.h"
 #include "ui/paint/spacing.h"
 
 #include <QPainter>
@@ -37,7 +38,8 @@ std::vector<Change> changesOf(const Workbench& bench, Day day, const WalkExpecta
         const auto now = likelyThisWeek(bench.plan(), patch.id, day);
         if (e == expected.end() || !now || !edits::walkOf(season, patch.id, day)) continue;
         const auto* plant = season.plants.find(patch.plant);
-        changes.push_back({text(patch.label), plant && plant->colour1 ? Palette::bloom(*plant->colour1) : QColor(),
+        changes.push_back({text(patch.label),
+                           plant && plant->colour1 ? Palette::bloom(*plant->colour1) : QColor(),
                            e->second.week, *now});
     }
     std::stable_sort(changes.begin(), changes.end(),
@@ -101,7 +103,8 @@ private:
                    QFontMetrics(font).elidedText(c.patch, Qt::ElideRight, head.width()));
         const double room = std::max(10, row.width() - grid(18));
         const double high = grid(3.5);
-        QRectF was(row.left() + 0.5, head.bottom() + grid(1) + 0.5, room * static_cast<double>(c.before) / most, high);
+        QRectF was(row.left() + 0.5, head.bottom() + grid(1) + 0.5,
+                   room * static_cast<double>(c.before) / most, high);
         QRectF now = was.translated(0, high + grid(1));
         now.setWidth(std::max(1.0, room * static_cast<double>(c.now) / most));
         p.setPen(QPen(palette.of(Role::edge), hairline, Qt::DashLine));
@@ -136,7 +139,8 @@ WalkChanges::WalkChanges(Workbench& bench, QWidget* parent)
     column->setContentsMargins(grid(4), 0, grid(1), grid(2));
     column->setSpacing(grid(1));
     column->addWidget(new TextLabel(TypeRole::head, tr("What this walk changes")));
-    auto* caption = new TextLabel(TypeRole::caption, tr("Likely stems within the week of the walk."), Ink::caption);
+    auto* caption =
+        new TextLabel(TypeRole::caption, tr("Likely stems within the week of the walk."), Ink::caption);
     caption->setWordWrap(true);
     column->addWidget(caption);
     column->addWidget(new Rule);
@@ -160,7 +164,7 @@ void WalkChanges::show(Day day, const WalkExpectations& expected, std::optional<
     nothing_->setVisible(all == 0);
     bars_->setVisible(all > 0);
     more_->setVisible(all > mostRows);
-    more_->setText(tr("%n more moved less.", nullptr, static_cast<int>(all > mostRows ? all - mostRows : 0)));
+    more_->setText(moreMovedLess(static_cast<int>(all > mostRows ? all - mostRows : 0)));
     bars_->setChanges(std::move(changes));
     showWorking(inHand);
 }
@@ -176,10 +180,11 @@ void WalkChanges::showWorking(std::optional<Id<model::Patch>> inHand) {
     workingHead_->setVisible(patch != nullptr);
     working_->setVisible(there);
     if (!patch) return;
-    workingHead_->setText(breakable(there ? tr("How the walks count at %1").arg(text(patch->label))
-                                          : tr("%1 has no forecast yet: it wants its usual first and last cut, and "
-                                               "how many stems.")
-                                                .arg(text(patch->label))));
+    workingHead_->setText(
+        breakable(there ? tr("How the walks count at %1").arg(text(patch->label))
+                        : tr("%1 has no forecast yet: it wants its usual first and last cut, and "
+                             "how many stems.")
+                              .arg(text(patch->label))));
     if (!there) return;
     FigureFacts facts;
     facts.figure = whole(std::llround(outlook->forecast->expected));

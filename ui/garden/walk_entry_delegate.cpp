@@ -19,8 +19,9 @@ QColor col(Role role) {
 }
 
 QString elided(const QFont& font, const QString& words, int width) {
-    return QFontMetrics(font).elidedText(QString(words).replace(QLatin1Char('\n'), QLatin1Char(' ')).left(2000),
-                                         Qt::ElideRight, std::max(0, width));
+    return QFontMetrics(font).elidedText(
+        QString(words).replace(QLatin1Char('\n'), QLatin1Char(' ')).left(2000), Qt::ElideRight,
+        std::max(0, width));
 }
 
 void words(QPainter& p, const QRect& room, TypeRole type, Role ink, const QString& text,
@@ -87,7 +88,8 @@ void paintCount(QPainter& p, const QRect& cell, const QModelIndex& index) {
           Qt::AlignRight | Qt::AlignVCenter);
     const QString expected = index.data(Model::ExpectedRole).toString();
     if (expected.isEmpty()) return;
-    words(p, QRect(box.right() + grid(1.5), cell.top(), cell.right() - box.right() - grid(1.5), cell.height()),
+    words(p,
+          QRect(box.right() + grid(1.5), cell.top(), cell.right() - box.right() - grid(1.5), cell.height()),
           TypeRole::caption, Role::ink3, WalkEntryDelegate::tr("of %1").arg(expected));
 }
 

@@ -104,10 +104,11 @@ void WalkEntryPage::layPage() {
     cellSays_->setWordWrap(true);
     cellSays_->hide();
     column->addWidget(cellSays_);
-    auto* keys = new TextLabel(TypeRole::caption,
-                               tr("Enter goes on · arrows move · = takes the last walk's figure · 4+30+6 is added "
-                                  "up · a blank is not a nought · “of 54”: so many were expected"),
-                               Ink::caption);
+    auto* keys =
+        new TextLabel(TypeRole::caption,
+                      tr("Enter goes on · arrows move · = takes the last walk's figure · 4+30+6 is added "
+                         "up · a blank is not a nought · “of 54”: so many were expected"),
+                      Ink::caption);
     keys->setWordWrap(true);
     column->addWidget(keys);
     auto* both = new ListAndDetail(list, changes_);
@@ -149,12 +150,13 @@ bool WalkEntryPage::takeDay() {
         sayDay(walkDayCaution(model_->day(), bench_.today()), false);
         return true;
     }
-    const auto reading = readField(bench_.season(), model::TableKind::walks, dateField(), date_->text(),
-                                   model_->day().iso());
+    const auto reading =
+        readField(bench_.season(), model::TableKind::walks, dateField(), date_->text(), model_->day().iso());
     const auto* iso = reading.ok() ? std::get_if<std::string>(&*reading.value) : nullptr;
     const auto day = iso ? Day::parse(*iso) : std::nullopt;
     if (!day) {
-        sayDay(reading.sentence.isEmpty() ? tr("Which day was it? Write it as 6 Sep.") : reading.sentence, true);
+        sayDay(reading.sentence.isEmpty() ? tr("Which day was it? Write it as 6 Sep.") : reading.sentence,
+               true);
         return false;
     }
     if (const QString why = walkDayRefusal(bench_.season(), *day); !why.isEmpty()) {

@@ -60,8 +60,7 @@ void WalkEntryTable::dress() {
 void WalkEntryTable::shareWidth() {
     const int last = grid(30);
     const int count = grid(31);
-    const int patch =
-        std::clamp(viewport()->width() - last - 3 * count - grid(40), grid(44), grid(64));
+    const int patch = std::clamp(viewport()->width() - last - 3 * count - grid(40), grid(44), grid(64));
     setColumnWidth(WalkEntryModel::PatchColumn, patch);
     setColumnWidth(WalkEntryModel::LastColumn, last);
     for (int c = WalkEntryModel::ReadyColumn; c <= WalkEntryModel::WeekColumn; ++c)
@@ -126,8 +125,8 @@ void WalkEntryTable::placeCell() {
     if (!writes) {
         if (cell_->hasFocus()) { // a click beside the boxes: on to the first of its row
             const int row = std::max(0, at.row());
-            QMetaObject::invokeMethod(this, [this, row] { openCell(row, WalkEntryModel::ReadyColumn); },
-                                      Qt::QueuedConnection);
+            QMetaObject::invokeMethod(
+                this, [this, row] { openCell(row, WalkEntryModel::ReadyColumn); }, Qt::QueuedConnection);
             return;
         }
         return cell_->hide();
@@ -149,7 +148,8 @@ void WalkEntryTable::fillCell() {
     if (cell_->text() != words) cell_->setText(words);
     cell_->setModified(false);
     if (cell_->hasFocus()) cell_->selectAll();
-    const QString patch = sheet_.index(at.row(), WalkEntryModel::PatchColumn).data(Qt::AccessibleTextRole).toString();
+    const QString patch =
+        sheet_.index(at.row(), WalkEntryModel::PatchColumn).data(Qt::AccessibleTextRole).toString();
     const QString expected = at.data(WalkEntryModel::ExpectedRole).toString();
     const QString head = sheet_.headerData(at.column(), Qt::Horizontal, Qt::DisplayRole).toString();
     cell_->setAccessibleName(expected.isEmpty() ? tr("%1: %2").arg(patch, head)
@@ -235,13 +235,14 @@ bool WalkEntryTable::eventFilter(QObject* watched, QEvent* event) {
         const auto* key = static_cast<QKeyEvent*>(event);
         return handleKey(key->key(), key->modifiers());
     }
-    if (event->type() == QEvent::ShortcutOverride && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape &&
-        cell_->isModified())
+    if (event->type() == QEvent::ShortcutOverride &&
+        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape && cell_->isModified())
         event->accept();
     if (event->type() == QEvent::FocusOut) {
         const auto why = static_cast<QFocusEvent*>(event)->reason();
         if (why != Qt::PopupFocusReason && why != Qt::ActiveWindowFocusReason)
-            QMetaObject::invokeMethod(this, [this] { cell_->setVisible(cell_->hasFocus()); }, Qt::QueuedConnection);
+            QMetaObject::invokeMethod(
+                this, [this] { cell_->setVisible(cell_->hasFocus()); }, Qt::QueuedConnection);
     }
     return false;
 }

@@ -2,6 +2,7 @@
 #include "ui/garden/weather_import.h"
 
 #include "ui/common/text_label.h"
+#include "ui/logic/garden_words.h"
 #include "ui/paint/spacing.h"
 
 #include <QComboBox>
@@ -20,7 +21,7 @@ namespace {
 constexpr std::size_t previewed = 6;
 
 QString tally(const edits::WeatherImport& import) {
-    return WeatherImport::tr("%n day(s) of weather read in.", nullptr, import.added + import.changed);
+    return weatherReadIn(import.added + import.changed);
 }
 
 } // namespace
@@ -39,7 +40,8 @@ WeatherImport::WeatherImport(Workbench& bench, const QString& name, const std::s
     date_ = choice("date", tr("&Date in"), columns);
     minimum_ = choice("minimum", tr("&Lowest in"), columns);
     maximum_ = choice("maximum", tr("&Highest in"), columns);
-    order_ = choice("order", tr("Date &written"), {tr("year, month, day"), tr("day, month, year"), tr("month, day, year")});
+    order_ = choice("order", tr("Date &written"),
+                    {tr("year, month, day"), tr("day, month, year"), tr("month, day, year")});
     unit_ = choice("unit", tr("&Unit"), {tr("°C"), tr("°F")});
     kind_ = choice("kind", tr("These da&ys are"), {tr("measured"), tr("forecast")});
     const auto guess = exchange::guessWeather(sheet_);
@@ -121,7 +123,8 @@ exchange::WeatherChoice WeatherImport::chosen() const {
     c.minimum = minimum_->currentIndex() - 1;
     c.maximum = maximum_->currentIndex() - 1;
     c.order = static_cast<exchange::DateOrder>(order_->currentIndex());
-    c.unit = unit_->currentIndex() == 1 ? exchange::TemperatureUnit::fahrenheit : exchange::TemperatureUnit::celsius;
+    c.unit = unit_->currentIndex() == 1 ? exchange::TemperatureUnit::fahrenheit
+                                        : exchange::TemperatureUnit::celsius;
     return c;
 }
 
@@ -150,7 +153,8 @@ void WeatherImport::showPreview(const exchange::WeatherChoice& choice) {
     for (int r = 0; r < preview_->rowCount(); ++r)
         for (int c = 0; c < 3; ++c) {
             auto* item = new QTableWidgetItem(rows[static_cast<std::size_t>(r)][c]);
-            item->setTextAlignment(c == 0 ? Qt::AlignLeft | Qt::AlignVCenter : Qt::AlignRight | Qt::AlignVCenter);
+            item->setTextAlignment(c == 0 ? Qt::AlignLeft | Qt::AlignVCenter
+                                          : Qt::AlignRight | Qt::AlignVCenter);
             preview_->setItem(r, c, item);
         }
 }

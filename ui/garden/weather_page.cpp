@@ -5,6 +5,7 @@
 #include "ui/common/text_label.h"
 #include "ui/garden/weather_import.h"
 #include "ui/logic/answers/garden_answers.h"
+#include "ui/logic/garden_words.h"
 #include "ui/logic/table_files.h"
 #include "ui/paint/spacing.h"
 #include "ui/shell/actions.h"
@@ -109,9 +110,9 @@ void WeatherPage::readFile(const QString& path) {
     QFile file(path);
     const QString name = QFileInfo(path).fileName();
     if (!file.open(QIODevice::ReadOnly))
-        Q_EMIT refused(tr("%1 cannot be read: %2. Choose another file.").arg(name, file.errorString()));
+        Q_EMIT refused(weatherUnreadable(name, file.errorString()));
     else if (file.size() > mostCsvBytes)
-        Q_EMIT refused(tr("%1 is too large for days of weather. Choose another file.").arg(name));
+        Q_EMIT refused(weatherTooLarge(name));
     else
         openImport(name, stationText(file.readAll()));
 }

@@ -109,4 +109,24 @@ QString offerWords(int facts, int cautions) {
     return Garden::tr("%n fact(s), ", nullptr, facts) + Garden::tr("%n caution(s)", nullptr, cautions);
 }
 
+QString plantAndWalk(const QString& plant, const QString& lastWalk) {
+    return Garden::tr("%1. %2.").arg(plant, lastWalk);
+}
+
+QString moreMovedLess(int patches) {
+    return Garden::tr("%n more moved less.", nullptr, patches);
+}
+
+QString weatherReadIn(int days) {
+    return Garden::tr("%n day(s) of weather read in.", nullptr, days);
+}
+
+QString weatherUnreadable(const QString& file, const QString& why) {
+    return Garden::tr("%1 cannot be read: %2. Choose another file.").arg(file, why);
+}
+
+QString weatherTooLarge(const QString& file) {
+    return Garden::tr("%1 is too large for days of weather. Choose another file.").arg(file);
+}
+
 } // namespace withy::ui

@@ -23,6 +23,14 @@ QString factRemark(const model::Season& season, Id<model::Plant> plant, std::str
 
 /// "Poison for people. Bulb and leaf ..." with its basis.
 QString cautionWords(const model::PlantHazard& hazard);
+/// "Zinnia, coral. Walked 5 Sep: 46 ready."
+QString plantAndWalk(const QString& plant, const QString& lastWalk);
+/// Of a list that shows only the first.
+QString moreMovedLess(int patches);
+QString weatherReadIn(int days);
+QString weatherUnreadable(const QString& file, const QString& why);
+QString weatherTooLarge(const QString& file);
+
 /// "48 facts, 2 cautions": what an offer of the catalogue brings along.
 QString offerWords(int facts, int cautions);
 

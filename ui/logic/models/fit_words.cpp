@@ -338,6 +338,10 @@ QString fitFault(const Problem& problem) {
     return Words::fault(problem);
 }
 
+QString fitBadHour(const QString& typed) {
+    return Words::tr("Guests from: “%1” is not an hour. Type it as 12:30.").arg(typed);
+}
+
 QString fitWaiting(const FitDraft& draft) {
     return Words::waiting(draft);
 }

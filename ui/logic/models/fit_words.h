@@ -32,6 +32,7 @@ SheetState fitState(plan::Fit fit);
 
 /// What is wrong with what was asked, by the name of its field.
 QString fitFault(const Problem& problem);
+QString fitBadHour(const QString& typed);
 /// While no answer can be given, what is missing.
 QString fitWaiting(const FitDraft& draft);
 
