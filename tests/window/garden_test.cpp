@@ -117,6 +117,7 @@ TEST_F(Garden, NamesAreShownAsTyped) {
 
 TEST_F(Garden, PatchesAreAddedByTypingAndReorderedByKeys) {
     openPlace<GardenPlace>(seasonOfPlants(7));
+    show("page.garden.patches");
     auto* table = in<RecordTable>("garden.patches.table");
     typeInto(table, 0, "label", QStringLiteral("Long border"));
     typeInto(table, 0, "plant", QStringLiteral("Zinnia, shade 7"));

@@ -62,7 +62,7 @@ public:
 
     void paint(const QRect& cell) {
         p_.save();
-        p_.setClipRect(cell);
+        p_.setClipRect(QRectF(room_.left(), cell.top(), room_.width() + 1, cell.height()));
         base();
         band();
         line(row_.curve.usual, QPen(col(Role::ink3), 1, Qt::DotLine));

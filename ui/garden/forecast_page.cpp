@@ -91,6 +91,7 @@ QWidget* ForecastPage::makeLead() {
     leadWorking_->setObjectName(QStringLiteral("garden.forecast.lead_working"));
     leadWorking_->hide();
     zoom_->setObjectName(QStringLiteral("garden.forecast.days"));
+    zoom_->setCurrent(1);
     connect(lead_, &FigureButton::opened, leadWorking_, &QWidget::setVisible);
     connect(zoom_, &Segments::chosen, this, &ForecastPage::showAxis);
     auto* column = new QVBoxLayout(line);
@@ -180,6 +181,13 @@ void ForecastPage::enter() {
     table_->setFocus();
 }
 
+int ForecastPage::firstInFlower() const {
+    for (int r = 0; r < model_->rowCount(); ++r)
+        if (const auto& today = model_->at(r).today; !today.isEmpty() && today != QLatin1String("0"))
+            return r;
+    return 0;
+}
+
 void ForecastPage::refresh() {
     const auto at = table_->currentIndex();
     const auto chosen = at.isValid() ? std::optional(model_->at(at.row()).patch) : std::nullopt;
@@ -204,7 +212,7 @@ void ForecastPage::refresh() {
     }
     showAxis();
     const int row = chosen ? model_->rowOf(*chosen) : -1;
-    if (any) table_->selectRow(std::max(0, row));
+    if (any) table_->selectRow(row >= 0 ? row : firstInFlower());
     showChosen();
     findings_->setFindings(findingsOfGarden(bench_.season(), bench_.plan()));
     Q_EMIT answerChanged();
@@ -265,10 +273,11 @@ void ForecastPage::dress() {
     const int high = std::max(listRow(), name.height() + plain.height() + grid(2));
     table_->verticalHeader()->setMinimumSectionSize(high);
     table_->verticalHeader()->setDefaultSectionSize(high);
+    const Day widest = Day::fromYmd(2027, 5, 26).value_or(Day{}); // Wed 26 May: letters wide as any
     const int figure = grid(13);
     const int early = std::max(grid(15), plain.horizontalAdvance(earlyWords(0)) + grid(3));
     const int first =
-        std::max(grid(23), caption.horizontalAdvance(tr("usual %1").arg(shortDay(Day{}))) + grid(3));
+        std::max(grid(23), caption.horizontalAdvance(tr("usual %1").arg(shortDay(widest))) + grid(4));
     const int room = table_->viewport()->width();
     const int patch = std::clamp(room / 4, grid(34), grid(44));
     table_->setColumnWidth(ForecastModel::PatchColumn, patch);

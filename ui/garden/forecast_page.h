@@ -41,6 +41,7 @@ private:
     QWidget* makeList();
     QWidget* makeLead();
     QWidget* makeDetail();
+    [[nodiscard]] int firstInFlower() const;
     void refresh();
     void showAxis();
     void showChosen();

@@ -115,7 +115,7 @@ int walkRowHeight() {
 
 QRect WalkEntryDelegate::boxIn(const QRect& cell) {
     const int height = std::min(cell.height() - grid(2), grid(9));
-    const int width = std::min(cell.width() - grid(3), grid(19));
+    const int width = std::min(cell.width() - grid(3), grid(16));
     return {cell.left() + grid(1), cell.center().y() - height / 2, width, height};
 }
 

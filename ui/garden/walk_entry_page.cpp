@@ -90,6 +90,7 @@ QWidget* WalkEntryPage::makeTop() {
     row->addWidget(label);
     row->addWidget(line);
     row->addWidget(daySays_, 1);
+    row->addStretch(0);
     return top;
 }
 

@@ -179,7 +179,7 @@ QVariant WalkEntryModel::countData(const QModelIndex& index, int role) const {
     const auto count = countAt(index.column());
     const auto e = expected_.find(row.patch);
     QString expected;
-    if (e != expected_.end())
+    if (e != expected_.end() && e->second.week > 0) // a patch out of flower is not cluttered with noughts
         if (const auto& likely = e->second.likely[static_cast<std::size_t>(count)]) expected = whole(*likely);
     const auto stems = row.walk ? edits::countOf(*row.walk, count) : std::nullopt;
     switch (role) {

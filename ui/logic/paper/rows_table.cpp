@@ -87,18 +87,16 @@ bool isToWriteIn(const papers::Column& column) {
 }
 
 /// A cell that is no words: the printed figure stands in the corner of its box, never where one writes.
-void drawCell(Pen& pen, const papers::Column& column, const TableSlot& place, double top, double height,
-              const TextLine& words) {
+void drawCell(Pen& pen, const papers::Column& column, const TableSlot& place, double top, const TextLine& words) {
     using papers::CellKind;
-    const double middle = top + height / 2;
-    if (column.cells == CellKind::Line) return pen.across(top + height - 1, place.x, place.x + place.width);
+    if (column.cells == CellKind::Line) return pen.across(top + kWriteBox, place.x, place.x + place.width);
     if (column.cells == CellKind::Disc) {
         if (words.spans.empty()) return;
-        pen.disc({place.x + kDiscRadius, middle}, kDiscRadius);
-        pen.in(place.x + kDiscRadius, middle - kDiscRadius, 2 * kDiscRadius, words, Align::Centre, Ink::White);
+        pen.disc({place.x + kDiscRadius, top + kDiscRadius}, kDiscRadius);
+        pen.in(place.x + kDiscRadius, top, 2 * kDiscRadius, words, Align::Centre, Ink::White);
         return;
     }
-    const QRectF box(place.x, middle - kWriteBox / 2, place.width, kWriteBox);
+    const QRectF box(place.x, top + 0.5, place.width, kWriteBox);
     pen.box(box);
     pen.at(box.right() - 1, box.bottom() - 1.2, words, Align::Right, Ink::Grey);
 }
@@ -127,7 +125,7 @@ Row bodyRow(const papers::TableRow& given, const papers::Table& table, const std
         if (table.columns[c].cells == papers::CellKind::Words)
             pen.lines(edgeOf(places[c], align), pads.top, cells[c], pair.normal.lineMm, align);
         else
-            drawCell(pen, table.columns[c], places[c], pads.top, content,
+            drawCell(pen, table.columns[c], places[c], pads.top,
                      cells[c].empty() ? TextLine{} : cells[c].front());
     }
     row.height = pads.top + content + pads.bottom;

@@ -26,7 +26,7 @@ double natural(const papers::Table& table, std::size_t c, const Type& normal, co
     double widest = widthOf(spansOf(column.title, types::kDetail));
     if (c == 0 && column.title.empty())
         widest = std::max(widest, widthOf(spansOf(table.title, types::kHead)));
-    if (column.cells == papers::CellKind::Box) widest = std::max(widest, 19.0); // three figures in pencil
+    if (column.cells == papers::CellKind::Box) return 19; // three figures in pencil; its head takes two lines
     if (column.cells == papers::CellKind::Line) widest = std::max(widest, 24.0);
     if (column.cells == papers::CellKind::Disc) widest = std::max(widest, 2 * kDiscRadius);
     std::size_t longest = 0;

@@ -42,6 +42,15 @@ papers::Text patchWords(const model::Season& season, const model::Patch& patch) 
     return words;
 }
 
+/// "46, 5 Sep": the weekday would cost the patch its room.
+std::string lastOf(const model::Season& season, Id<model::Patch> patch) {
+    const model::Walk* last = nullptr;
+    for (const auto& w : season.walks)
+        if (w.patch == patch && w.readyNow && (!last || last->date <= w.date)) last = &w;
+    if (!last) return utf8(Say::tr("not walked"));
+    return utf8(Say::tr("%1, %2").arg(whole(last->readyNow->value), shortDay(last->date).section(QLatin1Char(' '), 1)));
+}
+
 papers::Table sheetOf(const model::Season& season, const WalkExpectations& expectations) {
     papers::Table t;
     const auto head = [](const QString& words) { return utf8(words); };
@@ -51,12 +60,12 @@ papers::Table sheetOf(const model::Season& season, const WalkExpectations& expec
                  {head(Say::tr("ready now")), papers::Align::Left, 0, false, CellKind::Box},
                  {head(Say::tr("in three days")), papers::Align::Left, 0, false, CellKind::Box},
                  {head(Say::tr("within the week")), papers::Align::Left, 0, false, CellKind::Box},
-                 {head(Say::tr("remark")), papers::Align::Left, 1, false, CellKind::Line}};
+                 {head(Say::tr("remark")), papers::Align::Left, 0, false, CellKind::Line}};
     std::string before;
     for (const auto* patch : inWalkingOrder(season)) {
         const std::string number = utf8(walkingPlace(season, patch->id));
         t.rows.push_back({{plain(number == before ? std::string() : number), patchWords(season, *patch),
-                           plain(utf8(lastWalkWords(season, patch->id))),
+                           plain(lastOf(season, patch->id)),
                            plain(expected(expectations, patch->id, 0)), plain(expected(expectations, patch->id, 1)),
                            plain(expected(expectations, patch->id, 2)), plain("")},
                           papers::RowKind::Body});
