@@ -79,12 +79,19 @@ private:
         const double to = x(static_cast<double>(bar_.thereHopeful.value_or(bar_.thereLikely)));
         const double end = box_.height() * 0.16;
         p_.setPen(QPen(palette_.of(Role::ink), 1.3));
+        if (from >= box_.right()) return beyond(y, end); // more than the scale shows, even cautiously
         p_.drawLine(QPointF(from, y), QPointF(std::max(dot, to), y));
         for (const double at : {from, std::max(dot, to)})
             p_.drawLine(QPointF(at, y - end), QPointF(at, y + end));
         p_.setPen(Qt::NoPen);
         p_.setBrush(palette_.of(Role::ink));
         p_.drawEllipse(QPointF(dot, y), 2.4, 2.4);
+    }
+
+    /// Two small hooks to the right: there is plenty.
+    void beyond(double y, double end) const {
+        for (const double x : {box_.right() - 2 * end, box_.right() - end * 0.6})
+            p_.drawPolyline(QPolygonF{{x - end, y - end}, {x, y}, {x - end, y + end}});
     }
 
     void post() const {

@@ -49,7 +49,7 @@ AnswerLabel* wordsOf(const SheetWay& way) {
 } // namespace
 
 ReachCell::ReachCell(QWidget* parent) : QWidget(parent) {
-    setFixedSize(grid(45), grid(6));
+    setFixedSize(grid(40), grid(6));
     setAttribute(Qt::WA_TransparentForMouseEvents, false);
 }
 
@@ -119,7 +119,7 @@ SourceRow::SourceRow(QWidget* parent)
     row->setSpacing(grid(2));
     row->addWidget(mark_, 0, Qt::AlignTop);
     words_->setWordWrap(true);
-    words_->setMinimumWidth(grid(46));
+    words_->setMinimumWidth(grid(56));
     row->addWidget(words_, 1);
 }
 

@@ -249,9 +249,9 @@ int SheetTable::widthNeeded() const {
             const auto& cell = cellAt(row, static_cast<int>(c));
             const QString& words = cell.figure ? cell.figure->words : cell.words;
             most = std::max(most, cell.field            ? grid(26)
-                                  : cell.reach           ? grid(45)
+                                  : cell.reach           ? grid(40)
                                   : cell.sources.empty() ? metrics.horizontalAdvance(words)
-                                                         : grid(54));
+                                                         : grid(64));
             if (cell.jar) most = std::max(most, grid(6) + metrics.horizontalAdvance(words));
         }
         width += most + grid(4) + 6;

@@ -8,8 +8,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
-#include <map>
-#include <set>
+#include <iterator>
 
 namespace withy::ui {
 
@@ -106,18 +105,23 @@ private:
 
     [[nodiscard]] SheetCell sourcesCell(const plan::SlotCover& slot) const {
         SheetCell cell;
-        const auto sources = sourcesOf(season_, view_.plan, slot);
-        std::set<std::int64_t> plants;
-        for (const auto& s : sources)
-            plants.insert(s.plant.value);
         const auto leading = leadingPlant(slot);
-        for (const auto& s : sources) {
-            const bool told = plants.size() == 1 && leading && s.plant == *leading;
-            cell.sources.push_back({s.origin, s.mark,
-                                    told ? sourceWords(s)
-                                         : tr("%1: %2").arg(nameIn(season_.plants, s.plant), sourceWords(s))});
+        auto rest = sourcesOf(season_, view_.plan, slot);
+        while (!rest.empty()) {
+            const StemSource first = rest.front();
+            const auto same = [&](const StemSource& s) {
+                return s.plant == first.plant && s.origin == first.origin && s.from == first.from;
+            };
+            std::vector<StemSource> days;
+            std::copy_if(rest.begin(), rest.end(), std::back_inserter(days), same);
+            std::erase_if(rest, same);
+            const bool told = leading && first.plant == *leading;
+            cell.sources.push_back({first.origin, first.mark,
+                                    told ? sourceWords(days)
+                                         : tr("%1: %2").arg(nameIn(season_.plants, first.plant),
+                                                            sourceWords(days))});
         }
-        if (sources.empty()) {
+        if (cell.sources.empty()) {
             cell.words = tr("nothing");
             cell.tone = SheetCell::Tone::second;
         }

@@ -34,6 +34,15 @@ public:
         return tr("%1, %2, %3")
             .arg(s.place, s.hour.isEmpty() ? day : tr("%1 %2").arg(day, s.hour), withy::ui::whole(s.stems));
     }
+
+    static QString byDay(std::vector<StemSource> days) {
+        std::stable_sort(days.begin(), days.end(),
+                         [](const StemSource& a, const StemSource& b) { return a.day < b.day; });
+        QStringList parts;
+        for (const auto& s : days)
+            parts << tr("%1 %2").arg(withy::ui::whole(s.stems), shortDay(s.day));
+        return tr("%1: %2").arg(days.front().place, parts.join(QStringLiteral(", ")));
+    }
 };
 
 QString hourOn(const plan::BookingPlan& plan, Day day) {
@@ -102,8 +111,9 @@ std::vector<StemSource> sourcesOf(const model::Season& season, const plan::Booki
     return all;
 }
 
-QString sourceWords(const StemSource& source) {
-    return Say::whole(source);
+QString sourceWords(const std::vector<StemSource>& days) {
+    if (days.empty()) return {};
+    return days.size() == 1 ? Say::whole(days.front()) : Say::byDay(days);
 }
 
 std::int64_t boughtIn(const std::vector<StemSource>& sources) {

@@ -26,8 +26,8 @@ std::vector<StemSource> sourcesOf(const model::Season& season, const plan::Booki
 /// Of a whole booking, the same place, day and plant added up; by day, then in walking order.
 std::vector<StemSource> sourcesOf(const model::Season& season, const plan::BookingPlan& plan,
                                   const plan::BookingCover& cover);
-/// "Tunnel side, Fri 10 Sep 06:10, 46".
-QString sourceWords(const StemSource& source);
+/// Of one place, by day: "Tunnel side, Fri 10 Sep 06:10, 46"; "Tunnel side: 8 Wed 8 Sep, 41 Thu 9 Sep".
+QString sourceWords(const std::vector<StemSource>& days);
 /// Stems that may not be called our own.
 std::int64_t boughtIn(const std::vector<StemSource>& sources);
 
