@@ -40,10 +40,11 @@ QString capitalised(QString words) {
     return words;
 }
 
-/// As a name stands within a sentence: "dahlia"; "Dahlia, plum" stays as it was typed.
+/// As a name stands within a sentence: "panic grass"; "Sweet William" and "Dahlia, plum" as they were typed.
 QString inSentence(const StripBand& band) {
     QString words = band.kind;
-    if (!words.isEmpty() && !words.contains(QLatin1Char(',')) && !words.contains(QLatin1Char(' ')))
+    const QString tail = words.mid(1);
+    if (!words.isEmpty() && tail == tail.toLower() && !words.contains(QLatin1Char(',')))
         words[0] = words[0].toLower();
     return words;
 }

@@ -75,7 +75,7 @@ void StripGeometry::setMarks(const StripFigures& figures, std::optional<Id<model
     // Those beside it step aside, their stems stay where they were.
     for (auto& m : marks) {
         const double off = m.x - at;
-        if (std::abs(off) < grid(4.25)) m.jar.translate((off < 0 ? -1 : 1) * grid(4.25) - off, 0);
+        if (std::abs(off) < grid(4.75)) m.jar.translate((off < 0 ? -1 : 1) * grid(4.75) - off, 0);
     }
     StripMark big{{*chosenPin}, at, QRectF(at - grid(3.25), grid(5.5), grid(6.5), grid(9)), true};
     marks.push_back(big);
