@@ -128,11 +128,11 @@ void BookingDelegate::paintBooking(QPainter& p, const QStyleOptionViewItem& opti
 
 void BookingDelegate::paintNarrow(QPainter& p, const QRect& row, const QModelIndex& index) const {
     const bool asks = index.data(Model::AsksRole).toBool();
-    paintJar(p, QRectF(row.left() + grid(3), row.top() + grid(1), grid(7), row.height() - grid(3)),
+    paintJar(p, QRectF(row.left() + grid(2), row.top() + grid(1), grid(6), row.height() - grid(3)),
              markOf(index), currentPalette());
     p.setFont(typeFont(TypeRole::strong));
     p.setPen(currentPalette().of(asks ? Role::osier : Role::ink));
-    p.drawText(row.adjusted(row.width() / 2, 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft,
+    p.drawText(row.adjusted(grid(9), 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft,
                index.data(Model::DayRole).toString());
 }
 

@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace withy::ui {
 
@@ -82,11 +83,12 @@ public:
             QColor stem = palette_.of(Role::ink);
             stem.setAlphaF(m.chosen ? 1 : 0.65F);
             p_.setPen(QPen(stem, m.chosen ? 1.4 : 0.9));
+            const double elbow = m.jar.bottom() + grid(1.5);
+            p_.drawLine(QPointF(m.jar.center().x(), m.jar.bottom()), QPointF(m.x, elbow));
+            int before = -1; // one line for all that are on a day
             for (const auto pin : m.pins) {
+                if (std::exchange(before, f_.pins[pin].day) == f_.pins[pin].day) continue;
                 const double at = g_.noon(f_.pins[pin].day);
-                const double elbow = m.jar.bottom() + grid(1.5);
-                if (pin == m.pins.front())
-                    p_.drawLine(QPointF(m.jar.center().x(), m.jar.bottom()), QPointF(at, elbow));
                 p_.drawLine(QPointF(at, elbow), QPointF(at, g_.plot.bottom()));
             }
         }
