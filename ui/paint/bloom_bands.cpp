@@ -57,8 +57,27 @@ private:
     std::vector<Pixel> pixels_;
 };
 
-struct Inks {
-    std::vector<Paint> fill, edge;
+/// A band while it is filled in, column by column.
+struct Filling {
+    const float* days;
+    int first, last; ///< of the days with anything; none: last before first
+    Paint fill, edge;
+    float before = 0; ///< top in the column at the left
+
+    explicit Filling(const BloomBand& b) : days(b.thickness.data()), fill(b.fill), edge(b.edge) {
+        const auto stands = [](float v) { return v > 0; };
+        first = static_cast<int>(std::find_if(b.thickness.begin(), b.thickness.end(), stands) -
+                                 b.thickness.begin());
+        last = static_cast<int>(std::find_if(b.thickness.rbegin(), b.thickness.rend(), stands).base() -
+                                b.thickness.begin()) -
+               1;
+    }
+
+    /// Between the noons of day `at` and the next.
+    [[nodiscard]] float thickness(int at, float share) const {
+        if (at + 1 < first || at > last) return 0;
+        return (at < first ? 0.0F : days[at] * (1 - share)) + (at + 1 > last ? 0.0F : days[at + 1] * share);
+    }
 };
 
 } // namespace
@@ -77,30 +96,28 @@ QImage paintBloomBands(const std::vector<BloomBand>& bands, const BloomFrame& f)
     QImage image(f.size, QImage::Format_ARGB32_Premultiplied);
     if (image.isNull()) return image;
     image.fill(Qt::transparent);
-    Inks inks;
-    for (const auto& b : bands) {
-        inks.fill.emplace_back(b.fill);
-        inks.edge.emplace_back(b.edge);
-    }
+    std::vector<Filling> fillings(bands.begin(), bands.end());
     Column column(f.size.height());
     const auto stride = image.bytesPerLine() / static_cast<std::ptrdiff_t>(sizeof(QRgb));
     auto* const baseline = reinterpret_cast<QRgb*>(image.bits()) + stride * (f.size.height() - 1);
-    std::vector<float> before(bands.size(), 0.0F); // tops in the column at the left
     const float line = static_cast<float>(f.edge);
+    const float unit = static_cast<float>(f.unitHeight);
     for (int x = 0; x < f.size.width(); ++x) {
-        const double day = f.firstDay + (x + 0.5) / f.dayWidth;
+        const double at = f.firstDay + (x + 0.5) / f.dayWidth - 0.5;
+        const int day = static_cast<int>(std::floor(at));
+        const float share = static_cast<float>(at - day);
         column.clear();
         float foot = 0;
-        for (std::size_t i = 0; i < bands.size(); ++i) {
-            const float thick = betweenNoons(bands[i].thickness, day) * static_cast<float>(f.unitHeight);
+        for (auto& band : fillings) {
+            const float thick = band.thickness(day, share) * unit;
             const float top = foot + thick;
-            const float rise = x > 0 ? std::min(std::abs(top - before[i]), 3.0F) : 0.0F;
-            before[i] = top;
+            const float rise = x > 0 ? std::min(std::abs(top - band.before), 3.0F) : 0.0F;
+            band.before = top;
             if (thick <= 0) continue;
             // A steep line is as thick as a level one, and a thin band still shows its colour.
             const float edge = std::min(line * std::sqrt(1 + rise * rise), thick * 0.4F);
-            column.fill(foot, top - edge, inks.fill[i]);
-            column.fill(top - edge, top, inks.edge[i]);
+            column.fill(foot, top - edge, band.fill);
+            column.fill(top - edge, top, band.edge);
             foot = top;
         }
         if (foot > 0) column.write(baseline + x, stride);
