@@ -214,8 +214,28 @@ void ForecastPage::refresh() {
     const int row = chosen ? model_->rowOf(*chosen) : -1;
     if (any) table_->selectRow(row >= 0 ? row : firstInFlower());
     showChosen();
-    findings_->setFindings(findingsOfGarden(bench_.season(), bench_.plan()));
+    settle();
+    QMetaObject::invokeMethod( // once the page has its width
+        this,
+        [this] {
+            findings_->setFindings(findingsOfGarden(bench_.season(), bench_.plan()));
+            settle();
+            QMetaObject::invokeMethod(this, &ForecastPage::settle, Qt::QueuedConnection);
+        },
+        Qt::QueuedConnection);
     Q_EMIT answerChanged();
+}
+
+/// Wrapped words changed while nothing was laid out yet: from the innermost outwards, so that each row gets the
+/// height its words take at the width it has.
+void ForecastPage::settle() {
+    for (QWidget* inner : std::initializer_list<QWidget*>{findings_, warmth_->parentWidget()})
+        for (QWidget* w = inner; w && w != this; w = w->parentWidget())
+            if (w->layout()) {
+                w->layout()->invalidate();
+                w->layout()->activate();
+                w->updateGeometry();
+            }
 }
 
 void ForecastPage::showAxis() {

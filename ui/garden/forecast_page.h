@@ -43,6 +43,7 @@ private:
     QWidget* makeDetail();
     [[nodiscard]] int firstInFlower() const;
     void refresh();
+    void settle();
     void showAxis();
     void showChosen();
     void dress();

@@ -30,14 +30,15 @@ std::optional<Day> dayOf(const QDateTime& printed) {
 /// What is expected of each count, small in the corner of its box.
 std::string expected(const WalkExpectations& all, Id<model::Patch> patch, std::size_t count) {
     const auto found = all.find(patch);
-    const auto likely = found == all.end() ? std::nullopt : found->second.likely[count];
+    if (found == all.end() || found->second.week == 0) return {}; // a printed nought is no help to a pencil
+    const auto likely = found->second.likely[count];
     return likely ? utf8(whole(*likely)) : std::string();
 }
 
 papers::Text patchWords(const model::Season& season, const model::Patch& patch) {
     const auto* plant = season.plants.find(patch.plant);
     papers::Text words = strong(patch.label);
-    if (plant) words = words + plain(" " + plant->name);
+    if (plant) words = words + plain(" · " + plant->name);
     if (!patch.wayThere.empty()) words = words + plain(" · " + patch.wayThere);
     return words;
 }
