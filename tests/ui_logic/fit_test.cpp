@@ -5,6 +5,7 @@
 #include "ui/logic/fit_runner.h"
 #include "ui/logic/models/fit_words.h"
 
+#include <algorithm>
 #include <atomic>
 
 namespace withy::ui::tests {
@@ -142,8 +143,11 @@ TEST(FitEdits, WhatWasAskedIsKeptAsAskedAndUndoneInOneStep) {
     EXPECT_EQ(b.title, "Enquiry for Sat 11 Sep");
     EXPECT_EQ(b.standing, model::Standing::enquiry);
     EXPECT_EQ(b.eventStart, model::sample::at(2027, 9, 11, 18, 30));
-    EXPECT_EQ(done->season.lines.find(Id<model::Line>(3))->pieces.value, 20);
-    EXPECT_EQ(done->season.lines.find(Id<model::Line>(3))->note, "2 on each of 10 tables");
+    const auto line = std::find_if(done->season.lines.begin(), done->season.lines.end(),
+                                   [&](const auto& l) { return l.booking == made; });
+    ASSERT_NE(line, done->season.lines.end());
+    EXPECT_EQ(line->pieces.value, 20);
+    EXPECT_EQ(line->note, "2 on each of 10 tables");
     EXPECT_EQ(applied(done->season, done->inverse).bookings.find(made), nullptr);
     draft.title = QStringLiteral("Harvest lunch");
     const auto today = model::sample::day(2027, 9, 6);

@@ -41,7 +41,8 @@ TEST_F(CoverPage, OnePressTakesTheSwapAndUndoRestores) {
                         Qt::Key_Tab);
     ASSERT_EQ(QApplication::focusWidget(), swap) << "not reached by Tab";
     QTest::keyClick(swap, Qt::Key_Space);
-    settle();
+    settle(); // it is taken
+    settle(); // and planned
     ASSERT_EQ(bench_->season().agreedSwaps.size(), 1u);
     EXPECT_EQ(answer(), QStringLiteral("90 stems for 30 pieces. All are covered."));
     EXPECT_EQ(edits::inWords(bench_->undoName()),

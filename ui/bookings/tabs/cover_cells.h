@@ -17,6 +17,8 @@ class TextLabel;
 
 /// A reach bar.
 class ReachCell : public QWidget {
+    Q_OBJECT
+
 public:
     explicit ReachCell(QWidget* parent = nullptr);
     void setReach(const SheetReach& reach);

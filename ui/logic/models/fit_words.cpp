@@ -16,6 +16,8 @@ namespace {
 using plan::Fit;
 using plan::Level;
 
+constexpr int mostNames = 4;
+
 std::size_t at(Level level) {
     return static_cast<std::size_t>(level);
 }
@@ -85,10 +87,11 @@ public:
             const auto& m = answer_.most[i];
             const QString name = nameIn(season_.designs, lines[i].design);
             const QString sure = tablesOrPieces(lines[i], m.sure.value);
+            const QString likely = tablesOrPieces(lines[i], m.likely.value);
             QString words = tr("The most of %1 that fits: %2").arg(name, sure);
             if (lines.size() > 1) words = tr("With the rest as asked, the most of %1: %2").arg(name, sure);
-            words += m.likely > m.sure
-                         ? tr(" for sure, %1 if the likely stems come.").arg(tablesOrPieces(lines[i], m.likely.value))
+            words += likely != sure
+                         ? tr(" for sure, %1 if the likely stems come.").arg(likely)
                          : tr(".");
             out << words;
         }
@@ -101,6 +104,10 @@ public:
         for (const auto id : answer_.leaning)
             if (const auto* b = season_.bookings.find(id))
                 names << tr("%1 (%2)").arg(text(b->title), shortDay(b->eventStart.day));
+        if (names.size() > mostNames) {
+            const int more = static_cast<int>(names.size()) - mostNames;
+            names = names.mid(0, mostNames) << tr("and %n more", nullptr, more);
+        }
         return tr("Leaning on the same patches that week: %1.").arg(names.join(QStringLiteral(", ")));
     }
 
