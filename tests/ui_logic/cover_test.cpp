@@ -84,7 +84,8 @@ TEST(Cover, TheEnquiryIsToldItIsNinetyShortByWhomAndHowToMendIt) {
                     .startsWith(QStringLiteral("Swap in 90 Zinnia, salmon, long enough, free,")));
     EXPECT_TRUE(row.below->ways[0].main);
     // 9 bunches of 10 at 30 pence a stem: 27 pounds.
-    EXPECT_TRUE(plainWords(row.below->ways[1].words).startsWith(QStringLiteral("Buy 9 bunches of 10 zinnia, ")))
+    EXPECT_TRUE(
+        plainWords(row.below->ways[1].words).startsWith(QStringLiteral("Buy 9 bunches of 10 zinnia, ")))
         << plainWords(row.below->ways[1].words).toStdString();
     const auto covered = coverSheet(ground.view(bookedSupper));
     ASSERT_EQ(onlyRow(covered).cells[1].sources.size(), 1u);
@@ -102,7 +103,8 @@ TEST(Cover, TakingTheSwapMendsItAndUndoPutsItBack) {
     EXPECT_EQ(after.season.agreedSwaps.begin()->plant, coral);
     EXPECT_EQ(after.season.agreedSwaps.begin()->standIn, salmon);
     EXPECT_EQ(after.answer(askedSupper), QStringLiteral("90 stems for 30 pieces. All are covered."));
-    const auto sources = sourcesOf(after.season, *after.plan.bookings.at(askedSupper), after.slot(askedSupper));
+    const auto sources =
+        sourcesOf(after.season, *after.plan.bookings.at(askedSupper), after.slot(askedSupper));
     ASSERT_FALSE(sources.empty());
     EXPECT_EQ(sources[0].plant, salmon);
     EXPECT_EQ(sources[0].origin, StemOrigin::patch);
@@ -127,7 +129,8 @@ TEST(Cover, APurchaseIsALotThatIsNeverOurOwn) {
     EXPECT_EQ(lot.unitCost->minor, 30);
     std::int64_t bought = 0;
     for (const auto id : {bookedSupper, askedSupper})
-        bought += boughtIn(sourcesOf(after.season, *after.plan.bookings.at(id), after.plan.cover->bookings.at(id)));
+        bought +=
+            boughtIn(sourcesOf(after.season, *after.plan.bookings.at(id), after.plan.cover->bookings.at(id)));
     EXPECT_EQ(bought, 90); // whichever of the two suppers has them
     EXPECT_EQ(Ground(applied(after.season, inverse)).answer(askedSupper), before.answer(askedSupper));
 }
@@ -146,7 +149,8 @@ TEST(Cover, AMendOfABookingThatIsGoneIsNoEdit) {
     const auto gone = applied(ground.season, edits::eraseBooking(ground.season, askedSupper));
     for (const auto& mend : ground.slot(askedSupper).mends)
         EXPECT_TRUE(
-            edits::takeMend(gone, *ground.plan.bookings.at(askedSupper), ground.slot(askedSupper), mend).empty());
+            edits::takeMend(gone, *ground.plan.bookings.at(askedSupper), ground.slot(askedSupper), mend)
+                .empty());
 }
 
 TEST(Cover, FreeToPromiseSaysWhatIsLeft) {
@@ -163,7 +167,8 @@ TEST(Cover, FreeToPromiseSaysWhatIsLeft) {
     EXPECT_TRUE(model.sentence(model.index(row, column))
                     .contains(QStringLiteral("120 in store, 90 promised, 30 asked for, 0 free")))
         << model.sentence(model.index(row, column)).toStdString();
-    EXPECT_TRUE(model.tsv().contains(QStringLiteral("Zinnia, coral\t2027-08-30\tcautious\t0\t120\t90\t30\t0")))
+    EXPECT_TRUE(
+        model.tsv().contains(QStringLiteral("Zinnia, coral\t2027-08-30\tcautious\t0\t120\t90\t30\t0")))
         << model.tsv().toStdString();
     model.show(ground.season, nullptr, FreeWeeksModel::Figure::free);
     EXPECT_EQ(model.rowCount(), 0);

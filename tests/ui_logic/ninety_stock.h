@@ -3,8 +3,8 @@
 
 #include "tests/cover/ninety_season.h"
 
-/// Two suppers of thirty jars, three stems a jar, want the same ninety coral zinnias, which stand in the store,
-/// so that both levels have exactly ninety. Salmon ones grow beside, more than enough.
+/// Two suppers of thirty jars, three stems a jar, want the same ninety coral zinnias, which stand in the
+/// store, so that both levels have exactly ninety. Salmon ones grow beside, more than enough.
 namespace withy::ui::tests {
 
 using plan::tests::addSupper;

@@ -32,8 +32,8 @@ protected:
 
 TEST_F(StemsTabTest, AnswersWithTheSuppersCounts) {
     showTab<StemsTab>();
-    // By hand: 24 x 10 + 38 + 17 = 295 stems, and of each plant a tenth to spare, rounded up. Whole bunches are
-    // the cutter's affair and not asked of the garden.
+    // By hand: 24 x 10 + 38 + 17 = 295 stems, and of each plant a tenth to spare, rounded up. Whole bunches
+    // are the cutter's affair and not asked of the garden.
     std::int64_t bare = 0;
     std::int64_t spare = 0;
     for (const auto& need : bench_->plan().bookings.at(supper)->needs) {

@@ -65,7 +65,8 @@ TEST_F(FitPage, FaultsStandAtTheirFieldAndChangeNothing) {
     EXPECT_TRUE(in<QLineEdit>("fit.when")->accessibleDescription().startsWith(QStringLiteral("When: ")));
     EXPECT_TRUE(in<QLineEdit>("fit.what")->accessibleDescription().startsWith(QStringLiteral("What: ")));
     type(in<QLineEdit>("fit.guests"), "half past");
-    EXPECT_TRUE(in<QLineEdit>("fit.guests")->accessibleDescription().startsWith(QStringLiteral("Guests from: ")));
+    EXPECT_TRUE(
+        in<QLineEdit>("fit.guests")->accessibleDescription().startsWith(QStringLiteral("Guests from: ")));
     EXPECT_EQ(held().bookings.size(), 1u);
     EXPECT_FALSE(bench_->canUndo());
 }

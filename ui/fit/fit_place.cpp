@@ -115,8 +115,9 @@ void FitPlace::keep(bool hold) {
     const auto& draft = questions_->draft();
     if (!askOf(draft)) return;
     Id<model::Booking> made;
-    const auto edit = hold ? edits::holdOf(bench_.season(), draft, edits::usualHold(draft, bench_.today()), made)
-                           : edits::enquiryOf(bench_.season(), draft, made);
+    const auto edit =
+        hold ? edits::holdOf(bench_.season(), draft, edits::usualHold(draft, bench_.today()), made)
+             : edits::enquiryOf(bench_.season(), draft, made);
     const QString trouble = bench_.apply(edit);
     Q_EMIT refused(trouble);
     if (!trouble.isEmpty()) return;

@@ -121,8 +121,7 @@ void FitQuestions::readGuests() {
     if (guests_->text().trimmed().isEmpty()) return showDay();
     const auto minute = readClock(guests_->text());
     const bool ok = minute && *minute < 24 * 60;
-    say(guestsTrouble_, guests_,
-        ok ? QString() : fitBadHour(guests_->text()));
+    say(guestsTrouble_, guests_, ok ? QString() : fitBadHour(guests_->text()));
     if (!ok || *minute == draft_.minute) return;
     draft_.minute = *minute;
     showDay();

@@ -18,8 +18,8 @@ class JarCell;
 class SheetTable;
 class TextLabel;
 
-/// The answer: yes, tight or no, the words to say, what decides it, the most that fits, the nearest dates, and
-/// what to do with it.
+/// The answer: yes, tight or no, the words to say, what decides it, the most that fits, the nearest dates,
+/// and what to do with it.
 class FitReply : public QWidget {
     Q_OBJECT
 

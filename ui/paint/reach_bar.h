@@ -17,12 +17,12 @@ namespace withy::ui {
 /// at the cautious level over the likely (a dot) to the hopeful one.
 struct ReachBar {
     std::int64_t need = 0;
-    std::int64_t cautious = 0;             ///< covered, never above need
-    std::int64_t likely = 0;               ///< covered, cautious or more
-    std::int64_t thereCautious = 0;        ///< that could be had
+    std::int64_t cautious = 0;      ///< covered, never above need
+    std::int64_t likely = 0;        ///< covered, cautious or more
+    std::int64_t thereCautious = 0; ///< that could be had
     std::int64_t thereLikely = 0;
     std::optional<std::int64_t> thereHopeful; ///< blank: the whisker ends at the likely
-    bool known = true;                     ///< false: only the dashed outline up to the post
+    bool known = true;                        ///< false: only the dashed outline up to the post
 };
 
 /// The figure at the right end of a bar's scale: the post stands at 55 % of it at least, so that what lies

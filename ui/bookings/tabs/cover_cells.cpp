@@ -156,8 +156,7 @@ BelowPanel::BelowPanel(const SheetBelow& below, const QString& name, QWidget* pa
         button->setAccessibleDescription(plainWords(way.words));
         if (way.main) button->setProperty("look", QStringLiteral("main"));
         rows->addWidget(button, line++, 2, Qt::AlignRight | Qt::AlignVCenter);
-        connect(button, &QPushButton::clicked, this,
-                [this, index = ways()] { Q_EMIT taken(index); });
+        connect(button, &QPushButton::clicked, this, [this, index = ways()] { Q_EMIT taken(index); });
         buttons_.push_back(button);
     }
 }

@@ -248,7 +248,7 @@ int SheetTable::widthNeeded() const {
         for (const auto& row : sheet_.rows) {
             const auto& cell = cellAt(row, static_cast<int>(c));
             const QString& words = cell.figure ? cell.figure->words : cell.words;
-            most = std::max(most, cell.field            ? grid(26)
+            most = std::max(most, cell.field             ? grid(26)
                                   : cell.reach           ? grid(40)
                                   : cell.sources.empty() ? metrics.horizontalAdvance(words)
                                                          : grid(64));

@@ -7,7 +7,8 @@
 /// What the two sources of SheetTable share.
 namespace withy::ui {
 
-inline constexpr int linesARow = 5; // the row, what is folded below it, its working, the ways out, its hairline
+inline constexpr int linesARow =
+    5; // the row, what is folded below it, its working, the ways out, its hairline
 
 inline const SheetCell& cellAt(const SheetRow& row, int column) {
     static const SheetCell none;

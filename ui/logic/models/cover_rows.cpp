@@ -116,10 +116,10 @@ private:
             std::copy_if(rest.begin(), rest.end(), std::back_inserter(days), same);
             std::erase_if(rest, same);
             const bool told = leading && first.plant == *leading;
-            cell.sources.push_back({first.origin, first.mark,
-                                    told ? sourceWords(days)
-                                         : tr("%1: %2").arg(nameIn(season_.plants, first.plant),
-                                                            sourceWords(days))});
+            cell.sources.push_back(
+                {first.origin, first.mark,
+                 told ? sourceWords(days)
+                      : tr("%1: %2").arg(nameIn(season_.plants, first.plant), sourceWords(days))});
         }
         if (cell.sources.empty()) {
             cell.words = tr("nothing");
@@ -165,14 +165,13 @@ private:
         if (const auto beyond = hopefulBeyond(slot))
             reach.thereHopeful = reach.thereLikely + std::max<std::int64_t>(0, *beyond);
         reach.known = slot.at[at(Level::likely)].supplyKnown || reach.likely > 0;
-        reach.inWords =
-            !reach.known ? tr("not known")
-            : reach.thereHopeful
-                ? tr("%1 needed; %2 cautious, %3 likely, %4 hopeful")
-                      .arg(whole(reach.need), whole(reach.thereCautious), whole(reach.thereLikely),
-                           whole(*reach.thereHopeful))
-                : tr("%1 needed; %2 cautious, %3 likely")
-                      .arg(whole(reach.need), whole(reach.thereCautious), whole(reach.thereLikely));
+        reach.inWords = !reach.known         ? tr("not known")
+                        : reach.thereHopeful ? tr("%1 needed; %2 cautious, %3 likely, %4 hopeful")
+                                                   .arg(whole(reach.need), whole(reach.thereCautious),
+                                                        whole(reach.thereLikely), whole(*reach.thereHopeful))
+                                             : tr("%1 needed; %2 cautious, %3 likely")
+                                                   .arg(whole(reach.need), whole(reach.thereCautious),
+                                                        whole(reach.thereLikely));
         SheetCell cell;
         cell.reach = std::move(reach);
         return cell;
@@ -182,9 +181,9 @@ private:
         const auto& likely = slot.at[at(Level::likely)];
         SheetCell cell;
         SheetJar jar;
-        jar.share = slot.needed.value > 0 ? static_cast<double>(likely.covered.value) /
-                                                static_cast<double>(slot.needed.value)
-                                          : 1;
+        jar.share = slot.needed.value > 0
+                        ? static_cast<double>(likely.covered.value) / static_cast<double>(slot.needed.value)
+                        : 1;
         if (slot.at[at(Level::cautious)].shortBy.value == 0) {
             jar.state = SheetState::covered;
             cell.words = tr("covered");
@@ -208,9 +207,9 @@ private:
         SheetBelow out;
         out.notes = coverNotes(view_, slot);
         if (shortBy(slot).value == 0)
-            out.notes.prepend(tr("%n stem(s) of it come only if the likely number does. To be sure of them:",
-                                 nullptr,
-                                 static_cast<int>(slot.at[at(promiseLevel(season_))].shortBy.value)));
+            out.notes.prepend(
+                tr("%n stem(s) of it come only if the likely number does. To be sure of them:", nullptr,
+                   static_cast<int>(slot.at[at(promiseLevel(season_))].shortBy.value)));
         out.ways = coverWays(view_, slot);
         if (!out.ways.empty() && shortBy(slot).value > 0 && !std::exchange(mainGiven_, true))
             out.ways.front().main = true; // one solid button a page
@@ -255,8 +254,9 @@ private:
             return plain(tr("."));
         }
         const auto covered = cover_.covered[at(Level::likely)].value;
-        plain(covered == 0 ? tr("None are covered")
-                           : tr("%1 (is|are) covered", nullptr, static_cast<int>(covered)).arg(whole(covered)));
+        plain(covered == 0
+                  ? tr("None are covered")
+                  : tr("%1 (is|are) covered", nullptr, static_cast<int>(covered)).arg(whole(covered)));
         for (std::size_t i = 0; i < known.size(); ++i) {
             plain(i == 0 ? tr(", ") : i + 1 == known.size() ? tr(" and ") : tr(", "));
             asks(known.size() == 1 || i + 1 == known.size()

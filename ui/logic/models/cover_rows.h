@@ -5,7 +5,8 @@
 #include "core/plan/forecast_plan.h"
 #include "ui/logic/models/sheet.h"
 
-/// Whether the garden has a booking's stems: from where, which day, how many, how sure; and what would mend it.
+/// Whether the garden has a booking's stems: from where, which day, how many, how sure; and what would mend
+/// it.
 namespace withy::ui {
 
 /// What the words look at. `garden` may be null: then no bar knows the hopeful level.

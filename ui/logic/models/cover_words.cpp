@@ -89,8 +89,7 @@ private:
             return tr("One more %1 would go to %2 first.").arg(plant, booking(to.booking));
         }
         if (w.saved > 0)
-            return tr("One more %1 would save %2.")
-                .arg(plant, amount(Money{w.saved}, season_.theSettings()));
+            return tr("One more %1 would save %2.").arg(plant, amount(Money{w.saved}, season_.theSettings()));
         return tr("One more %1 would only let a plant higher in the order, or fresher, be used.").arg(plant);
     }
 
@@ -129,13 +128,12 @@ private:
         SheetWay way;
         const QString name = inPassing(season_, mend.plant);
         const int bunches = static_cast<int>(mend.bunches);
-        const QString what = mend.bunch.value > 1
-                                 ? tr("%n bunch(es) of %1 %2", nullptr, bunches)
-                                       .arg(whole(mend.bunch.value), name)
-                                 : tr("%n stem(s) of %1", nullptr, bunches).arg(name);
+        const QString what =
+            mend.bunch.value > 1
+                ? tr("%n bunch(es) of %1 %2", nullptr, bunches).arg(whole(mend.bunch.value), name)
+                : tr("%n stem(s) of %1", nullptr, bunches).arg(name);
         way.words = {{tr("Buy %1").arg(what), AnswerPart::Weight::strong}, {price(mend) + order(mend), {}}};
-        if (mend.orderLate)
-            way.words.push_back({tr(" That day has passed."), AnswerPart::Weight::asks});
+        if (mend.orderLate) way.words.push_back({tr(" That day has passed."), AnswerPart::Weight::asks});
         way.words.push_back({after(mend.stems), {}});
         way.button = tr("Buy them");
         way.means = tr("Buy %1").arg(what);
@@ -158,12 +156,12 @@ private:
         const QString pieces =
             design ? countedPieces(season_, *design, mend.pieces.value) : whole(mend.pieces.value);
         way.words = {{tr("Make %1 fewer").arg(pieces), AnswerPart::Weight::strong}};
-        way.words.push_back({line ? tr(": %1 in place of %2.")
-                                        .arg(whole(line->pieces.value - mend.pieces.value),
-                                             whole(line->pieces.value)) +
-                                        after(mend.stems)
-                                  : QString(),
-                             {}});
+        way.words.push_back(
+            {line ? tr(": %1 in place of %2.")
+                            .arg(whole(line->pieces.value - mend.pieces.value), whole(line->pieces.value)) +
+                        after(mend.stems)
+                  : QString(),
+             {}});
         way.button = tr("Make fewer");
         way.means = tr("Make %1 fewer").arg(pieces);
         return way;

@@ -49,9 +49,7 @@ public:
         return tr("%1 table(s)", nullptr, static_cast<int>(n)).arg(whole(n));
     }
 
-    static QString pieces(std::int64_t n, const QString& name) {
-        return tr("%1 of %2").arg(whole(n), name);
-    }
+    static QString pieces(std::int64_t n, const QString& name) { return tr("%1 of %2").arg(whole(n), name); }
 };
 
 /// "this jar", "these", "this one".

@@ -71,12 +71,14 @@ public:
         Sheet sheet;
         sheet.firstTitle = tr("What it takes");
         sheet.columns = {{tr("Fits"), false, false}, {tr("Reach against need"), false, false}};
-        sheet.rows.push_back(row(QStringLiteral("stems"), tr("Stems"), stemsReason(), answer_.stems, stems()));
-        sheet.rows.push_back(row(QStringLiteral("hours"), tr("Hours"), hoursReason(), answer_.hours, hours()));
+        sheet.rows.push_back(
+            row(QStringLiteral("stems"), tr("Stems"), stemsReason(), answer_.stems, stems()));
+        sheet.rows.push_back(
+            row(QStringLiteral("hours"), tr("Hours"), hoursReason(), answer_.hours, hours()));
         int i = 0;
         for (const auto& kit : answer_.kits)
-            sheet.rows.push_back(row(QStringLiteral("kit%1").arg(i++), kitName(kit), kitReason(kit), kit.fit,
-                                     reachOf(kit)));
+            sheet.rows.push_back(
+                row(QStringLiteral("kit%1").arg(i++), kitName(kit), kitReason(kit), kit.fit, reachOf(kit)));
         return sheet;
     }
 
@@ -90,9 +92,7 @@ public:
             const QString likely = tablesOrPieces(lines[i], m.likely.value);
             QString words = tr("The most of %1 that fits: %2").arg(name, sure);
             if (lines.size() > 1) words = tr("With the rest as asked, the most of %1: %2").arg(name, sure);
-            words += likely != sure
-                         ? tr(" for sure, %1 if the likely stems come.").arg(likely)
-                         : tr(".");
+            words += likely != sure ? tr(" for sure, %1 if the likely stems come.").arg(likely) : tr(".");
             out << words;
         }
         return out;
@@ -123,7 +123,8 @@ public:
         if (p.field == "pieces") return tr("What: %1").arg(sentence(p));
         if (p.field == "event_end") return tr("Guests from: %1").arg(sentence(p));
         if (p.field == "cover")
-            return tr("The garden's stems cannot be shared out as they stand. What needs looking at says why.");
+            return tr(
+                "The garden's stems cannot be shared out as they stand. What needs looking at says why.");
         return sentence(p);
     }
 
@@ -204,7 +205,8 @@ private:
     }
 
     [[nodiscard]] SheetReach stems() const {
-        auto r = reachFrom(sum(&plan::FitStems::needed).value, covered(Level::cautious), covered(Level::likely));
+        auto r =
+            reachFrom(sum(&plan::FitStems::needed).value, covered(Level::cautious), covered(Level::likely));
         r.known = std::all_of(answer_.slots.begin(), answer_.slots.end(),
                               [](const auto& s) { return s.supplyKnown; });
         return r;
@@ -282,12 +284,11 @@ private:
     }
 
     [[nodiscard]] QString kitReason(const plan::FitKit& kit) const {
-        if (!kit.owned)
-            return tr("%1 needed; how many there are is not counted yet.").arg(whole(kit.needed));
-        QString words = tr("%1 needed; %2 of %3 free")
-                            .arg(whole(kit.needed),
-                                 whole(std::max<std::int64_t>(0, *kit.owned - kit.promised)),
-                                 whole(*kit.owned));
+        if (!kit.owned) return tr("%1 needed; how many there are is not counted yet.").arg(whole(kit.needed));
+        QString words =
+            tr("%1 needed; %2 of %3 free")
+                .arg(whole(kit.needed), whole(std::max<std::int64_t>(0, *kit.owned - kit.promised)),
+                     whole(*kit.owned));
         if (kit.asked > 0) words += tr(", %1 of them asked for").arg(whole(kit.asked));
         QStringList names;
         for (const auto id : kit.others)

@@ -102,12 +102,14 @@ QVariant FreeWeeksModel::headerData(int section, Qt::Orientation orientation, in
     const bool week = orientation == Qt::Horizontal;
     if (section < 0 || section >= (week ? columnCount() : rowCount())) return {};
     if (role == Qt::TextAlignmentRole)
-        return week ? QVariant(Qt::AlignRight | Qt::AlignVCenter) : QVariant(Qt::AlignLeft | Qt::AlignVCenter);
+        return week ? QVariant(Qt::AlignRight | Qt::AlignVCenter)
+                    : QVariant(Qt::AlignLeft | Qt::AlignVCenter);
     if (!week)
         return role == Qt::DisplayRole ? QVariant(rows_[static_cast<std::size_t>(section)].name) : QVariant();
     const Day monday = weeks_[static_cast<std::size_t>(section)];
     if (role == Qt::DisplayRole) return weekWords(monday);
-    if (role == Qt::ToolTipRole) return tr("Week %1, from %2").arg(cover::isoWeek(monday).week).arg(longDay(monday));
+    if (role == Qt::ToolTipRole)
+        return tr("Week %1, from %2").arg(cover::isoWeek(monday).week).arg(longDay(monday));
     return {};
 }
 
@@ -186,8 +188,9 @@ QString figureWords(FreeWeeksModel::Figure figure) {
 }
 
 QString nothingFreeWords() {
-    return FreeWeeksModel::tr("Nothing is forecast yet. Give the patches their usual dates and expected stems, "
-                              "and this page says what is free to promise.");
+    return FreeWeeksModel::tr(
+        "Nothing is forecast yet. Give the patches their usual dates and expected stems, "
+        "and this page says what is free to promise.");
 }
 
 } // namespace withy::ui

@@ -107,8 +107,8 @@ Day prepDay(const plan::BookingPlan& plan) {
     return plan.makeUpStart.day;
 }
 
-std::vector<papers::Block> prepSteps(const model::Season& season, const plan::BookingPlan& plan,
-                                     Day mainDay, const plan::BookingCover* cover) {
+std::vector<papers::Block> prepSteps(const model::Season& season, const plan::BookingPlan& plan, Day mainDay,
+                                     const plan::BookingCover* cover) {
     return Steps(season, plan, mainDay, cover).blocks();
 }
 

@@ -55,14 +55,16 @@ public:
                      {utf8(tr("day")), Align::Left, 0, false},
                      {utf8(tr("stems")), Align::Right, 0, true}};
         for (const auto& s : sources_)
-            t.rows.push_back({{plain(utf8(where(s))), plain(nameOf(s.plant)),
-                               plain(utf8(s.hour.isEmpty() ? shortDay(s.day)
-                                                           : tr("%1 %2").arg(shortDay(s.day), s.hour))),
-                               strong(utf8(whole(s.stems)))},
-                              papers::RowKind::Body});
+            t.rows.push_back(
+                {{plain(utf8(where(s))), plain(nameOf(s.plant)),
+                  plain(utf8(s.hour.isEmpty() ? shortDay(s.day) : tr("%1 %2").arg(shortDay(s.day), s.hour))),
+                  strong(utf8(whole(s.stems)))},
+                 papers::RowKind::Body});
         for (const auto& slot : cover_.slots)
             if (shortBy(slot).value > 0)
-                t.rows.push_back({{plain(utf8(tr("short"))), plain(utf8(leading(slot))), {},
+                t.rows.push_back({{plain(utf8(tr("short"))),
+                                   plain(utf8(leading(slot))),
+                                   {},
                                    strong(utf8(whole(shortBy(slot).value)))},
                                   papers::RowKind::Body});
         return Block{std::move(t)};
