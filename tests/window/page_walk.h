@@ -14,13 +14,19 @@
 
 namespace withy::ui {
 
+/// Lets layouts come to rest: a scroll bar that appears narrows the words, which then need more lines.
+inline void settle() {
+    for (int pass = 0; pass < 4; ++pass)
+        QTest::qWait(0);
+}
+
 /// Goes through every place and every choice of page within it, as a person pressing each in turn.
 /// `visit` gets the page's name ("Bookings / Stems") and its widget.
 inline void eachPage(MainWindow& window, const std::function<void(const QString&, QWidget*)>& visit) {
     auto& view = *window.view();
     for (int i = 0; i < view.placeCount(); ++i) {
         view.showPlace(i);
-        QApplication::processEvents();
+        settle();
         Place* place = view.current();
         const QString name = place->helpPage();
         visit(name, place);
@@ -32,8 +38,7 @@ inline void eachPage(MainWindow& window, const std::function<void(const QString&
             const int before = choice->current();
             for (auto* button : choice->findChildren<QPushButton*>()) {
                 button->click();
-                QApplication::processEvents();
-                QTest::qWait(0);
+                settle();
                 visit(name + QStringLiteral(" / ") + QString(button->text()).remove(QLatin1Char('&')), place);
             }
             if (choice && before >= 0 && before < choice->count()) {
