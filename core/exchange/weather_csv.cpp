@@ -154,8 +154,9 @@ std::optional<Day> digitsOnly(std::string_view cell, DateOrder order) {
 }
 
 std::string_view cellAt(const std::vector<std::string>& row, int column) {
-    return column >= 0 && static_cast<std::size_t>(column) < row.size() ? std::string_view(row[static_cast<std::size_t>(column)])
-                                                                        : std::string_view();
+    return column >= 0 && static_cast<std::size_t>(column) < row.size()
+               ? std::string_view(row[static_cast<std::size_t>(column)])
+               : std::string_view();
 }
 
 std::size_t datesIn(const Rows& rows, int column, DateOrder order) {
@@ -235,8 +236,11 @@ double celsiusOf(double fahrenheit) {
 
 std::optional<Day> readStationDate(std::string_view cell, DateOrder order) {
     cell = trimmed(cell);
-    if (cell.size() >= 9 && isDigit(cell[0]) && cell.find('T') != std::string_view::npos)
-        cell = cell.substr(0, cell.find('T'));
+    // The T before a time of day, not that of OCT.
+    const auto t = cell.find('T');
+    if (t != std::string_view::npos && t > 0 && t + 1 < cell.size() && isDigit(cell[t - 1]) &&
+        isDigit(cell[t + 1]))
+        cell = cell.substr(0, t);
     if (const auto day = digitsOnly(cell, order)) return day;
     const auto p = datePartsOf(cell);
     if (p.size() < 3) return std::nullopt;
@@ -271,8 +275,9 @@ WeatherSheet splitWeather(std::string_view text) {
         width = std::max(width, r.size());
     sheet.heads.assign(width, std::string());
     if (!rows.empty()) {
-        const bool head = std::none_of(rows.front().begin(), rows.front().end(),
-                                       [](const auto& c) { return readTemperature(c).has_value() && isDigit(c.back()); });
+        const bool head = std::none_of(rows.front().begin(), rows.front().end(), [](const auto& c) {
+            return readTemperature(c).has_value() && isDigit(c.back());
+        });
         if (head && rows.size() > 1) {
             std::copy(rows.front().begin(), rows.front().end(), sheet.heads.begin());
             rows.erase(rows.begin());
@@ -309,7 +314,10 @@ WeatherChoice guessWeather(const WeatherSheet& sheet) {
     guessTemperatures(sheet, choice);
     const auto named = [&](int c) {
         const auto head = c < 0 ? std::string() : lowered(sheet.heads[static_cast<std::size_t>(c)]);
-        return holds(head, {"fahr", "\xC2\xB0" "f", "(f)", "_f", " f"});
+        return holds(head, {"fahr",
+                            "\xC2\xB0"
+                            "f",
+                            "(f)", "_f", " f"});
     };
     if (named(choice.minimum) || named(choice.maximum) || factsOf(sheet.rows, choice.maximum).mean > tooWarm)
         choice.unit = TemperatureUnit::fahrenheit;

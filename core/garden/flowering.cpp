@@ -12,7 +12,6 @@ namespace {
 
 constexpr int nearestOrigin = 45; ///< days before the first cut
 constexpr int farthestOrigin = 270;
-constexpr int farthestMove = 28;
 constexpr double coverShare = 0.5;
 const char* const coverSource = "half the year's departures reach a covered bed; common practice, no source";
 
@@ -114,15 +113,16 @@ std::optional<SeasonLead> seasonLead(const HeatSums& sums, Day origin, Day today
     lead.origin = origin;
     lead.heatSum = sums.yearTo(today) - sums.yearTo(origin - 1);
     lead.normalSum = sums.normalTo(today) - sums.normalTo(origin - 1);
-    const Day usual = sums.normalReaches(origin, lead.normalSum).value_or(today);
-    const Day same = sums.normalReaches(origin, lead.heatSum).value_or(sums.to());
-    lead.daysEarly = same - usual;
+    const auto usual = sums.normalReaches(origin, lead.normalSum);
+    const auto same = sums.normalReaches(origin, lead.heatSum);
+    if (!usual || !same || std::abs(*same - *usual) > farthestMove) return std::nullopt;
+    lead.daysEarly = *same - *usual;
     auto& w = lead.working;
     w.push_back(lineOf(Step::given, "heat counted from", timeOf(origin), Unit::time));
     w.push_back(given("base temperature", base, Unit::celsius));
     w.push_back(lineOf(Step::given, "heat sum this year", lead.heatSum, Unit::none));
     w.push_back(lineOf(Step::given, "heat sum of a normal year", lead.normalSum, Unit::none));
-    w.push_back(lineOf(Step::given, "a normal year has it on", timeOf(today + (same - usual)), Unit::time));
+    w.push_back(lineOf(Step::given, "a normal year has it on", timeOf(today + (*same - *usual)), Unit::time));
     w.push_back(lineOf(Step::minus, "today", timeOf(today), Unit::time));
     w.push_back(lineOf(Step::result, "days early", lead.daysEarly, Unit::days));
     return lead;

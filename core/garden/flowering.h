@@ -11,6 +11,8 @@
 
 namespace withy::garden {
 
+inline constexpr int farthestMove = 28; ///< days by which warmth moves a date at most; see below
+
 /// First, peak and last cut of a patch this year, from the dates usual in a normal year.
 ///
 /// The usual dates become heat sums on the normal year, counted from an origin; this year reaches the
@@ -77,7 +79,8 @@ struct SeasonLead {
     Working working;
 };
 
-/// Nothing when the sums do not cover the days from `origin` to `today`.
+/// Nothing when the sums do not cover the days from `origin` to `today`, when the normal year never has this
+/// heat (in autumn), or when the two are over 28 days apart: beyond that a heat sum says nothing.
 std::optional<SeasonLead> seasonLead(const HeatSums& sums, Day origin, Day today, const Sourced& base);
 
 /// The second flush after a hard cut: first stems when the plant has had again the heat that

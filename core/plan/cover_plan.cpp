@@ -74,7 +74,22 @@ private:
                 &booking, std::make_unique<BookingWindows>(index_, booking, *plan->second, days_), {}};
             asking.slots = slotDemands(index_, booking, *plan->second, *claim, Index::of(swaps, booking.id),
                                        *asking.windows);
+            if (options_.today && *options_.today <= plan->second->makeUpStart.day)
+                for (auto& slot : asking.slots)
+                    leavePast(slot.demand, *options_.today);
             asking_.push_back(std::move(asking));
+        }
+    }
+
+    /// What is to be cut is cut today or later; where no such day is left, stems in store alone will do.
+    static void leavePast(cover::Demand& demand, Day today) {
+        for (auto& choice : demand.choices) {
+            choice.from = std::max(choice.from, today);
+            if (choice.best && *choice.best < choice.from) choice.best.reset();
+            if (choice.from <= choice.to) continue;
+            choice.from = choice.to = demand.bench;
+            choice.best.reset();
+            choice.storeOnly = true;
         }
     }
 

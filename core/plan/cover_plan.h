@@ -26,7 +26,9 @@ enum class Level { cautious, likely };
 inline constexpr std::size_t levelCount = 2;
 
 struct CoverOptions {
-    std::optional<Day> today; ///< a hold that has ended claims as an enquiry; a mend is still possible
+    /// A hold that has ended claims as an enquiry; nothing is cut before it; a mend is still possible. Stems
+    /// already cut are known only as lots: a tally does not lessen the forecast.
+    std::optional<Day> today;
     std::vector<cover::Offer> offers; ///< taken by the allocation itself; usually none
     int leadDays = 7; ///< from order to bench, for what is proposed to be bought (common practice, no source)
     std::size_t mostSwaps = 6; ///< proposed for one slot

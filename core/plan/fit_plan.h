@@ -88,7 +88,7 @@ struct FitAnswer {
     FitHours work;
     std::vector<FitMost> most;               ///< by line of the ask
     std::vector<FitDate> dates;              ///< nearest first; the earlier of two as near
-    std::vector<Id<model::Booking>> leaning; ///< that take stems of the same patches in the week of the date
+    std::vector<Id<model::Booking>> leaning; ///< that hold stems the trial could have used
     std::shared_ptr<const BookingPlan> plan; ///< of the trial
 };
 

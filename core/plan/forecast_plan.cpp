@@ -30,6 +30,7 @@ constexpr double calendarSpread = 7;
 constexpr double warmthSpread = 5;
 constexpr double normal60 = 0.8416; ///< half width of the middle 60 % of a normal, standard deviations
 constexpr int farFromSeason = 370;
+constexpr int aboutTheSeason = 60; ///< days before it in which a first cut may lie
 
 /// What the planner knows of a plant's heat.
 struct HeatFacts {
@@ -90,7 +91,9 @@ private:
             if (round != nullptr && t.cut) cuts_[t.patch].emplace_back(round->from.day, t.cut->value);
         }
         for (const auto& p : season_.patches) {
-            if (!p.firstCut) continue;
+            const auto& s = season_.theSettings();
+            if (!p.firstCut || *p.firstCut < s.firstDay - aboutTheSeason || s.lastDay < *p.firstCut)
+                continue; // mistyped: it must not steer its neighbours
             const auto [at, fresh] = earliest_.emplace(p.plant, *p.firstCut);
             if (!fresh) at->second = std::min(at->second, *p.firstCut);
         }
@@ -211,10 +214,13 @@ private:
         if (fit == out_.fits.end() || !weather_.moves() || fit->second.warmthShare <= 0) return std::nullopt;
         const auto& w = *weather_.warmth();
         const garden::BloomOutlook known{w.from, w.year, weather_.knownDays(), w.spread};
-        const Day earliest = earliest_.at(patch.plant);
+        const auto begin = earliest_.find(patch.plant);
+        if (begin == earliest_.end()) return std::nullopt;
+        const Day earliest = begin->second;
         const auto f = garden::predictBloom(fit->second, known, earliest);
         if (!f.byWarmth) return std::nullopt;
         const int behind = o.usual->first - earliest; // patches of one plant keep their distance
+        if (std::abs(f.day + behind - o.usual->first) > garden::farthestMove) return std::nullopt;
         const int moved = f.day + behind - o.dates->first;
         o.by = DatesBy::pastYears;
         o.dates = Dates{o.dates->first + moved, o.dates->peak + moved, o.dates->last + moved};

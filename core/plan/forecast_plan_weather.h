@@ -29,7 +29,7 @@ public:
     /// Of these thresholds; worked out once. Warmth must be there, the thresholds sound.
     const garden::HeatSums& sums(const garden::HeatThresholds& thresholds);
 
-    /// A sound measured day; the normal where there is none.
+    /// A sound measured day; nothing where there is none.
     [[nodiscard]] std::optional<garden::DayRange> measured(Day day) const;
 
     /// The first so many days of warmth() are known.

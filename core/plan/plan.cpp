@@ -32,6 +32,7 @@ constexpr TableKind readByForecast[] = {
     TableKind::settings,   TableKind::monthNormals, TableKind::plants,
     TableKind::plantFacts, TableKind::patches,      TableKind::walks,
     TableKind::weather,    TableKind::pastBlooms,   TableKind::tallies,
+    TableKind::rounds, // a tally's day is its round's
 };
 
 /// Beside the plans of designs and bookings and the forecast.

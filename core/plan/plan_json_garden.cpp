@@ -140,7 +140,7 @@ void writeBookingCover(JsonWriter& json, const model::Season& season, const Book
     json.endArray().endObject();
 }
 
-/// The weeks of both levels are joined: the likely one has all that the cautious one has.
+/// Each level has its own list.
 void writeFreeToPromise(JsonWriter& json, const model::Season& season, const CoverPlan& cover) {
     json.key("free_to_promise").beginObject();
     constexpr std::array<std::string_view, levelCount> names{"cautious", "likely"};
@@ -175,6 +175,12 @@ void writeGarden(JsonWriter& json, const model::Season& season, const Plan& plan
 void writeCover(JsonWriter& json, const model::Season& season, const Plan& plan,
                 std::optional<Id<model::Booking>> only) {
     if (!plan.cover) return;
+    if (const auto& fault = plan.cover->fault)
+        json.key("cover_fault")
+            .beginObject()
+            .member("field", fault->field)
+            .member("id", fault->id)
+            .endObject();
     json.key("cover").beginArray();
     for (const auto& [id, cover] : plan.cover->bookings)
         if (!only || *only == id) writeBookingCover(json, season, cover);

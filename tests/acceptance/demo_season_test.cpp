@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/season_text.h"
 #include "core/papers/text_render.h"
+#include "core/plan/cover_plan.h"
 #include "core/plan/plan.h"
 #include "core/plan/plan_json.h"
 #include "core/review/orders.h"
@@ -135,6 +136,24 @@ TEST(DemoSeason, ReplanningGivesThePlanAnew) {
     for (const auto& [id, b] : kept.bookings)
         same += b == first.bookings.at(id) ? 1 : 0;
     EXPECT_EQ(same, static_cast<int>(kept.bookings.size()) - 1);
+}
+
+TEST(DemoSeason, NothingIsToBeCutBeforeToday) {
+    const auto season = ui::demoSeason();
+    const auto today = *Day::fromYmd(2027, 9, 9);
+    const auto plan = plan::plan(season, {today, {}});
+    int cut = 0;
+    for (const auto& [id, booking] : plan.cover->bookings) {
+        if (plan.bookings.at(id)->makeUpStart.day < today) continue; // made up already
+        for (const auto& slot : booking.slots)
+            for (const auto& level : slot.at)
+                for (const auto& piece : level.pieces) {
+                    if (piece.source != cover::Source::patch) continue;
+                    EXPECT_GE(piece.cut, today) << season.bookings.find(id)->title;
+                    ++cut;
+                }
+    }
+    EXPECT_GT(cut, 50);
 }
 
 TEST(DemoSeason, AStoppedRunGivesNothing) {

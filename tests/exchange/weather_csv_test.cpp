@@ -65,6 +65,9 @@ TEST(WeatherCsv, DatesInEveryOrderStationsWriteThem) {
         {"31/01/2027", DateOrder::yearMonthDay, std::nullopt},
         {"2027-02-29", DateOrder::yearMonthDay, std::nullopt},
         {"", DateOrder::yearMonthDay, std::nullopt},
+        {"31-JAN-2027", DateOrder::dayMonthYear, jan31},
+        {"03-OCT-2027", DateOrder::dayMonthYear, day(2027, 10, 3)}, // not the T before a time
+        {"3 OCT 2027", DateOrder::dayMonthYear, day(2027, 10, 3)},
         {"soon", DateOrder::yearMonthDay, std::nullopt},
     };
     for (const auto& c : cases) {

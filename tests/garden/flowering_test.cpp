@@ -205,6 +205,10 @@ TEST(Flowering, SeasonLead) {
     const HeatSums sums(warmthOf(normals, {}, start, end), {5, std::nullopt});
     EXPECT_FALSE(seasonLead(sums, origin, end + 1, base));
     EXPECT_FALSE(seasonLead(sums, today + 1, today, base));
+    const Day autumn = day(2027, 10, 15);
+    const HeatSums warm(warmthOf(normals, warmer(normals, start, autumn, 1), start, end), {5, std::nullopt});
+    EXPECT_FALSE(seasonLead(warm, coldestBefore(normals, autumn), autumn, base))
+        << "a normal year never has this heat, or weeks later";
 }
 
 TEST(Flowering, RegrowthAfterAHardCut) {

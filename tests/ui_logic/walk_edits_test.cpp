@@ -42,7 +42,8 @@ TEST(WalkEdits, ACountMakesTheWalkAndTheLastBlankTakesItAway) {
     season = after(season, edits::setWalkCount(season, walked, patch, WalkCount::withinWeek, std::nullopt));
     EXPECT_EQ(season.walks.size(), before);
     EXPECT_TRUE(edits::setWalkCount(season, walked, patch, WalkCount::readyNow, std::nullopt).empty());
-    EXPECT_TRUE(edits::setWalkCount(season, walked, Id<model::Patch>(9999), WalkCount::readyNow, Stems(1)).empty())
+    EXPECT_TRUE(
+        edits::setWalkCount(season, walked, Id<model::Patch>(9999), WalkCount::readyNow, Stems(1)).empty())
         << "a patch that is not there";
 }
 
@@ -54,12 +55,14 @@ TEST(WalkEdits, CountsAsTheyAreTyped) {
     };
 
     const auto season = demoSeason();
-    const Case cases[] = {{"40", 40, true},     {"4+30+6", 40, true}, {" 4 + 30 + 6 ", 40, true}, {"", {}, true},
-                          {"0", 0, true},       {"=", 12, true},      {"-3", {}, false},          {"4+", {}, false},
-                          {"lots", {}, false},  {"2.5", {}, false},   {"99999999", {}, false},    {"4+x", {}, false}};
+    const Case cases[] = {{"40", 40, true},   {"4+30+6", 40, true},    {" 4 + 30 + 6 ", 40, true},
+                          {"", {}, true},     {"0", 0, true},          {"=", 12, true},
+                          {"-3", {}, false},  {"4+", {}, false},       {"lots", {}, false},
+                          {"2.5", {}, false}, {"99999999", {}, false}, {"4+x", {}, false}};
     for (const auto& c : cases) {
         SCOPED_TRACE(c.typed);
-        const auto read = edits::readCount(season, WalkCount::readyNow, QString::fromUtf8(c.typed), Stems(12));
+        const auto read =
+            edits::readCount(season, WalkCount::readyNow, QString::fromUtf8(c.typed), Stems(12));
         EXPECT_EQ(read.ok(), c.ok) << read.sentence.toStdString();
         EXPECT_EQ(read.stems ? std::optional(read.stems->value) : std::nullopt, c.stems);
     }
@@ -76,12 +79,13 @@ TEST(WalkAnswers, AThousandTimesTheExpectationIsSaidAndTaken) {
     expected.likely = {50, 10, 20};
     EXPECT_FALSE(countCaution(walk, WalkCount::readyNow, expected).isEmpty());
     EXPECT_TRUE(countCaution(walk, WalkCount::withinThreeDays, expected).isEmpty());
-    EXPECT_FALSE(countCaution(walk, WalkCount::withinWeek, expected).isEmpty()) << "fewer than within three days";
+    EXPECT_FALSE(countCaution(walk, WalkCount::withinWeek, expected).isEmpty())
+        << "fewer than within three days";
     walk.readyNow = Stems(70);
     EXPECT_TRUE(countCaution(walk, WalkCount::readyNow, expected).isEmpty());
     const auto season = demoSeason();
-    const auto huge =
-        model::apply(season, edits::setWalkCount(season, walked, firstPatch(season), WalkCount::readyNow, Stems(50000)));
+    const auto huge = model::apply(
+        season, edits::setWalkCount(season, walked, firstPatch(season), WalkCount::readyNow, Stems(50000)));
     EXPECT_TRUE(huge.ok());
 }
 
@@ -99,6 +103,7 @@ protected:
         bench = benchOn(season, walked);
         bench->waitForPlan();
         sheet = std::make_unique<WalkEntryModel>(*bench, walked);
+        sheet->askExpected();
         ASSERT_TRUE(eventually([&] { return sheet->knowsExpected(); }));
     }
 
@@ -140,13 +145,16 @@ TEST_F(WalkEntryTest, WhatCannotBeTakenStaysWithItsSentence) {
     EXPECT_TRUE(at.data(WalkEntryModel::SentenceRole).toString().isEmpty());
 }
 
-// Must show 5 of the garden: half the expected count lowers the forecast, and what was expected before the walk
-// does not move while it is typed.
+// Must show 5 of the garden: half the expected count lowers the forecast, and what was expected before the
+// walk does not move while it is typed.
 TEST_F(WalkEntryTest, HalfTheExpectationLowersTheForecastAndNotWhatWasExpected) {
     open(demoSeason());
     int row = 0;
-    while (row < sheet->rowCount() &&
-           sheet->index(row, WalkEntryModel::ReadyColumn).data(WalkEntryModel::ExpectedRole).toString().remove(QLatin1Char(',')).toInt() < 20)
+    while (row < sheet->rowCount() && sheet->index(row, WalkEntryModel::ReadyColumn)
+                                              .data(WalkEntryModel::ExpectedRole)
+                                              .toString()
+                                              .remove(QLatin1Char(','))
+                                              .toInt() < 20)
         ++row;
     ASSERT_LT(row, sheet->rowCount()) << "some patch is in flower on that day";
     const auto patch = sheet->patchAt(row);

@@ -27,13 +27,13 @@ public:
 
     [[nodiscard]] QString sentence() const;
     void clear();
+    /// Below the field; empty: nothing.
+    void say(const QString& sentence);
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
-    void say(const QString& sentence);
-
     QLineEdit* field_;
     TextLabel* sentence_;
     Take take_;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/fit/fit_place.h"
 
+#include "ui/common/field_edit.h"
 #include "ui/common/text_label.h"
 #include "ui/common/when_seen.h"
 #include "ui/fit/fit_questions.h"
@@ -84,7 +85,10 @@ void FitPlace::ask() {
         shown_.reset();
         return reply_->showWords(fitWaiting(questions_->draft()));
     }
-    if (!bench_.planIsCurrent()) return; // planned() asks
+    if (!bench_.planIsCurrent()) { // planned() asks; an answer on its way is to an older question
+        waiting_ = false;
+        return reply_->setThinking(true);
+    }
     plan::FitOptions options;
     options.today = bench_.today();
     waiting_ = true;
@@ -112,6 +116,9 @@ void FitPlace::waitForAnswer() {
 }
 
 void FitPlace::keep(bool hold) {
+    commitFocusedField(this);
+    if (!questions_->takeTyped()) return;
+    if (waiting_ || !shown_) return; // what is asked now is answered first
     const auto& draft = questions_->draft();
     if (!askOf(draft)) return;
     Id<model::Booking> made;

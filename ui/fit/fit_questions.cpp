@@ -151,6 +151,17 @@ QString FitQuestions::addPieces(const QString& typed) {
     return {};
 }
 
+bool FitQuestions::takeTyped() {
+    const QString typed = what_->field()->text();
+    if (typed.trimmed().isEmpty()) return true;
+    const QString why = addPieces(typed);
+    if (why.isEmpty())
+        what_->clear();
+    else
+        what_->say(why);
+    return why.isEmpty();
+}
+
 void FitQuestions::setCount(std::size_t line, qint64 count) {
     if (line >= draft_.lines.size() || count < 1) return;
     draft_.lines[line] = withCount(draft_.lines[line], count);

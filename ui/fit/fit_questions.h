@@ -30,6 +30,8 @@ public:
     void setDay(Day day);
     /// As if nobody had rung yet.
     void clear();
+    /// Takes what stands typed in What; false when it cannot be read, and says why there.
+    bool takeTyped();
     /// After an edit: venues and designs may have gone.
     void refresh();
     void enter();

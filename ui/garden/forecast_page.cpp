@@ -62,7 +62,7 @@ ForecastPage::ForecastPage(Workbench& bench, QWidget* parent)
     , findings_(new FindingRows(bench, QStringLiteral("garden.forecast.findings")))
     , tools_(new QWidget)
     , walkButton_(new QPushButton(tr("&Key in a walk")))
-    , sheetButton_(new QPushButton(tr("Print walk &sheet"))) {
+    , sheetButton_(new QPushButton(tr("Print &walk sheet"))) {
     auto* both = new ListAndDetail(makeList(), makeDetail());
     both->setListShare(70);
     auto* whole = new QVBoxLayout(this);
@@ -226,8 +226,8 @@ void ForecastPage::refresh() {
     Q_EMIT answerChanged();
 }
 
-/// Wrapped words changed while nothing was laid out yet: from the innermost outwards, so that each row gets the
-/// height its words take at the width it has.
+/// Wrapped words changed while nothing was laid out yet: from the innermost outwards, so that each row gets
+/// the height its words take at the width it has.
 void ForecastPage::settle() {
     for (QWidget* inner : std::initializer_list<QWidget*>{findings_, warmth_->parentWidget()})
         for (QWidget* w = inner; w && w != this; w = w->parentWidget())

@@ -56,6 +56,9 @@ WalkEntryPage::WalkEntryPage(Workbench& bench, QWidget* parent)
         sayCell();
         showChanges();
     });
+    auto* want = new WhenSeen(this, [this] { model_->askExpected(); });
+    connect(model_, &WalkEntryModel::expectedWanted, want, &WhenSeen::ask);
+    want->ask();
     auto* seen = new WhenSeen(this, [this] { showChanges(); });
     connect(&bench, &Workbench::planned, seen, &WhenSeen::ask);
     connect(model_, &WalkEntryModel::expectedChanged, seen, &WhenSeen::ask);

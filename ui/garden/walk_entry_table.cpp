@@ -220,10 +220,13 @@ bool WalkEntryTable::handleKey(int key, Qt::KeyboardModifiers modifiers) {
         openCell(at.row(), at.column() - 1);
         return true;
     }
-    case Qt::Key_Escape:
-        if (!cell_->isModified()) return false;
+    case Qt::Key_Escape: {
+        const bool wasRefused = sheet_.putBack(at);
+        if (!wasRefused && !cell_->isModified()) return false;
+        cell_->setModified(false);
         fillCell();
         return true;
+    }
     default:
         return false;
     }
@@ -235,9 +238,15 @@ bool WalkEntryTable::eventFilter(QObject* watched, QEvent* event) {
         const auto* key = static_cast<QKeyEvent*>(event);
         return handleKey(key->key(), key->modifiers());
     }
-    if (event->type() == QEvent::ShortcutOverride &&
-        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape && cell_->isModified())
-        event->accept();
+    if (event->type() == QEvent::ShortcutOverride) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->key() == Qt::Key_Escape && cell_->isModified()) event->accept();
+        // With nothing typed, undo is the season's: a field would take the key and do nothing.
+        if (!cell_->isModified() && (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo))) {
+            event->ignore();
+            return true;
+        }
+    }
     if (event->type() == QEvent::FocusOut) {
         const auto why = static_cast<QFocusEvent*>(event)->reason();
         if (why != Qt::PopupFocusReason && why != Qt::ActiveWindowFocusReason)

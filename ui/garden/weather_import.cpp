@@ -103,7 +103,7 @@ void WeatherImport::layOut(const QString& name) {
     troubles_->setWordWrap(true);
     column->addWidget(summary_);
     column->addWidget(troubles_);
-    auto* cancel = new QPushButton(tr("&Leave it"));
+    auto* cancel = new QPushButton(tr("Lea&ve it"));
     cancel->setObjectName(QStringLiteral("garden.weather.import.cancel"));
     connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
     take_->setObjectName(QStringLiteral("garden.weather.import.take"));

@@ -66,7 +66,7 @@ WeatherPage::WeatherPage(Workbench& bench, QWidget* parent)
     caption->setWordWrap(true);
     column->addWidget(caption);
     addBeside(box);
-    auto* file = new QPushButton(tr("From a &station's file…"));
+    auto* file = new QPushButton(tr("From a station's &file…"));
     file->setObjectName(QStringLiteral("garden.weather.import_button"));
     connect(file, &QPushButton::clicked, this, &WeatherPage::chooseFile);
     auto* copied = new QPushButton(tr("&As copied"));

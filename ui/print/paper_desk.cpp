@@ -120,11 +120,11 @@ void PaperDesk::readyNow() {
 }
 
 void PaperDesk::withPaper(std::function<void(const SetPaper&)> then) {
+    if (!isVisible()) Q_EMIT wanted(); // which tells it the booking
     if (needsBooking(kind()) && !booking_) {
         Q_EMIT refused(chooseBookingFirst());
         return;
     }
-    if (!isVisible()) Q_EMIT wanted();
     pending_ = std::move(then);
     ask(); // always anew, so that the foot says when it was printed
 }
@@ -176,11 +176,11 @@ std::vector<PaperTask> PaperDesk::tasksOf(All all) const {
 }
 
 void PaperDesk::keepAll(All all) {
+    if (!isVisible()) Q_EMIT wanted();
     if (!booking_) {
         Q_EMIT refused(chooseBookingFirst());
         return;
     }
-    if (!isVisible()) Q_EMIT wanted();
     chooseFolder([this, all](const QString& folder) {
         if (batch_.isBusy()) {
             Q_EMIT refused(stillWriting());
@@ -195,6 +195,7 @@ void PaperDesk::keepAll(All all) {
 }
 
 void PaperDesk::printAll(All all) {
+    if (!isVisible()) Q_EMIT wanted();
     if (!booking_) {
         Q_EMIT refused(chooseBookingFirst());
         return;

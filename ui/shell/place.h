@@ -13,8 +13,8 @@ namespace withy::ui {
 
 class Actions;
 
-/// One of the six places of the rail. A place wires itself to the workbench; the shell only shows it,
-/// hears what it says and leads to it.
+/// A place of the rail, or one that is reached by its key alone. A place wires itself to the workbench; the
+/// shell only shows it, hears what it says and leads to it.
 class Place : public QWidget {
     Q_OBJECT
 

@@ -2,6 +2,7 @@
 #include "ui/logic/edits/weather_edits.h"
 
 #include <map>
+#include <vector>
 
 namespace withy::ui::edits {
 
@@ -11,7 +12,7 @@ WeatherImport importWeather(const Season& season, const std::vector<exchange::Re
     for (const auto& w : season.weather)
         if (w.kind == kind) there[w.date] = &w;
     WeatherImport out;
-    out.edit = Edit("weather.import", {std::to_string(days.size())});
+    std::vector<model::Weather> rows;
     auto next = season.weather.nextId();
     for (const auto& day : days) {
         const auto found = there.find(day.day);
@@ -31,8 +32,11 @@ WeatherImport importWeather(const Season& season, const std::vector<exchange::Re
             w.id = found->second->id;
             ++out.changed;
         }
-        out.edit.put(w);
+        rows.push_back(w);
     }
+    out.edit = Edit("weather.import", {std::to_string(rows.size())});
+    for (const auto& row : rows)
+        out.edit.put(row);
     return out;
 }
 

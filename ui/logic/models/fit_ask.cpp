@@ -76,6 +76,7 @@ FitPiecesReading readDesign(const model::Season& season, const QString& typed, s
     line.tables = tables;
     line.perTable = tables > 0 ? n : 1;
     line.pieces = tables > 0 ? tables * n : std::max<std::int64_t>(1, n);
+    if (line.pieces > plan::FitOptions{}.mostPieces) return {std::nullopt, Say::what(Say::tooMany())};
     return {line, {}};
 }
 
@@ -106,6 +107,7 @@ FitPiecesReading readFitPieces(const model::Season& season, const QString& typed
 }
 
 FitPieces withCount(FitPieces line, std::int64_t count) {
+    count = std::min(count, plan::FitOptions{}.mostPieces / std::max<std::int64_t>(1, line.perTable));
     if (line.tables > 0) line.tables = count;
     line.pieces = line.tables > 0 ? count * line.perTable : count;
     return line;

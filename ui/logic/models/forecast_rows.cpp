@@ -129,9 +129,10 @@ std::vector<ForecastRow> forecastRows(const model::Season& season, const plan::P
             if (plant->colour1) row.bloom = QColor(text(plant->colour1->hex()));
         }
         const auto walked = last.find(patch->id);
-        row.lastWalk = walked == last.end() ? Say::tr("no walk yet")
-                                            : Say::tr("%1 ready, %2").arg(whole(walked->second->readyNow->value),
-                                                                          shortDay(walked->second->date));
+        row.lastWalk = walked == last.end()
+                           ? Say::tr("no walk yet")
+                           : Say::tr("%1 ready, %2")
+                                 .arg(whole(walked->second->readyNow->value), shortDay(walked->second->date));
         const auto found = plan.garden->patches.find(patch->id);
         if (found != plan.garden->patches.end()) fill(row, found->second, today, walks);
         rows.push_back(std::move(row));
@@ -153,8 +154,7 @@ QString leadWarmth(const plan::Plan& plan) {
                         .arg(shortDay(lead.origin), whole(std::llround(lead.heatSum)),
                              whole(std::llround(lead.normalSum)));
     words += QLatin1Char(' ') + Say::tr("%n day(s) measured", nullptr, plan.garden->measuredDays);
-    if (plan.garden->forecastDays > 0)
-        words += Say::tr(", %n forecast", nullptr, plan.garden->forecastDays);
+    if (plan.garden->forecastDays > 0) words += Say::tr(", %n forecast", nullptr, plan.garden->forecastDays);
     return words + QLatin1Char('.');
 }
 
@@ -163,12 +163,14 @@ Answer forecastAnswer(const model::Season& season, const plan::Plan& plan) {
         return {{Say::tr("No patch yet. Write down what grows where, in the order you walk.")}};
     Answer answer;
     const QString lead = leadFigure(plan);
-    if (lead.isEmpty())
-        answer = {{Say::tr("No weather to go by, so "),}, {Say::tr("the calendar stands"), Weight::strong}};
-    else
-        answer = {{Say::tr("It runs ")}, {lead, Weight::strong}};
-    answer.push_back({QStringLiteral(". ") + Say::tr("%n patch(es), in walking order.", nullptr,
-                                                     static_cast<int>(season.patches.size()))});
+    if (!lead.isEmpty())
+        answer = {{Say::tr("It runs ")}, {lead, Weight::strong}, {QStringLiteral(". ")}};
+    else if (season.weather.empty())
+        answer = {{Say::tr("No weather to go by, so ")},
+                  {Say::tr("the calendar stands"), Weight::strong},
+                  {QStringLiteral(". ")}};
+    answer.push_back(
+        {Say::tr("%n patch(es), in walking order.", nullptr, static_cast<int>(season.patches.size()))});
     return answer;
 }
 

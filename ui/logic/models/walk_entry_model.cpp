@@ -40,7 +40,6 @@ bool touchesMore(const model::Edit& edit) {
 WalkEntryModel::WalkEntryModel(Workbench& bench, Day day, QObject* parent)
     : QAbstractTableModel(parent), bench_(bench), day_(day), rows_(rowsNow()) {
     connect(&bench, &Workbench::changed, this, &WalkEntryModel::seasonChanged);
-    askExpected();
 }
 
 std::vector<WalkEntryModel::Row> WalkEntryModel::rowsNow() const {
@@ -75,13 +74,13 @@ void WalkEntryModel::setDay(Day day) {
     expected_.clear();
     knows_ = false;
     endResetModel();
-    askExpected();
+    Q_EMIT expectedWanted();
     Q_EMIT answerChanged();
 }
 
 void WalkEntryModel::seasonChanged(const model::Edit& done) {
     refresh();
-    if (touchesMore(done)) askExpected();
+    if (touchesMore(done)) Q_EMIT expectedWanted();
 }
 
 void WalkEntryModel::refresh() {
@@ -107,7 +106,8 @@ void WalkEntryModel::askExpected() {
         expected_ = expected;
         knows_ = true;
         if (!rows_.empty())
-            Q_EMIT dataChanged(index(0, ReadyColumn), index(static_cast<int>(rows_.size()) - 1, RemarkColumn));
+            Q_EMIT dataChanged(index(0, ReadyColumn),
+                               index(static_cast<int>(rows_.size()) - 1, RemarkColumn));
         Q_EMIT answerChanged();
         Q_EMIT expectedChanged();
     });
@@ -123,8 +123,7 @@ int WalkEntryModel::rowOf(Id<model::Patch> patch) const {
 }
 
 int WalkEntryModel::firstBlankRow() const {
-    const auto at =
-        std::find_if(rows_.begin(), rows_.end(), [](const Row& r) { return !hasCount(r.walk); });
+    const auto at = std::find_if(rows_.begin(), rows_.end(), [](const Row& r) { return !hasCount(r.walk); });
     return at == rows_.end() ? -1 : static_cast<int>(at - rows_.begin());
 }
 
@@ -249,6 +248,13 @@ QVariant WalkEntryModel::headerData(int section, Qt::Orientation orientation, in
 Qt::ItemFlags WalkEntryModel::flags(const QModelIndex& index) const {
     const auto usual = Qt::ItemIsSelectable | Qt::ItemIsEnabled;
     return index.column() >= ReadyColumn ? usual | Qt::ItemIsEditable : usual;
+}
+
+bool WalkEntryModel::putBack(const QModelIndex& index) {
+    if (!index.isValid() || refused_.erase({patchAt(index.row()).value, index.column()}) == 0) return false;
+    Q_EMIT dataChanged(index, index);
+    Q_EMIT refused({});
+    return true;
 }
 
 bool WalkEntryModel::say(const QModelIndex& index, const QString& typed, const QString& sentence) {

@@ -21,6 +21,7 @@ class WalkEntryModel : public QAbstractTableModel {
 
 public:
     enum Column { PatchColumn, LastColumn, ReadyColumn, ThreeDaysColumn, WeekColumn, RemarkColumn, Columns };
+
     enum Role {
         NumberRole = Qt::UserRole + 1, ///< "3"; empty for a further row of the same place on the walk
         PlantRole,                     ///< "Zinnia, coral"
@@ -41,16 +42,24 @@ public:
 
     [[nodiscard]] const WalkExpectations& expected() const { return expected_; }
 
-    [[nodiscard]] Id<model::Patch> patchAt(int row) const { return rows_[static_cast<std::size_t>(row)].patch; }
+    [[nodiscard]] Id<model::Patch> patchAt(int row) const {
+        return rows_[static_cast<std::size_t>(row)].patch;
+    }
 
     [[nodiscard]] int rowOf(Id<model::Patch> patch) const;
     /// First row without a count; none: -1.
     [[nodiscard]] int firstBlankRow() const;
     [[nodiscard]] int countedRows() const;
+
     [[nodiscard]] static bool isCount(int column) { return column >= ReadyColumn && column <= WeekColumn; }
 
     /// The expectations of this day are there.
     [[nodiscard]] bool knowsExpected() const { return knows_; }
+
+    /// Reckons what is expected on another thread; expectedChanged tells. For when the sheet is seen.
+    void askExpected();
+    /// Forgets what was refused there, so that what is kept shows again; false when nothing was.
+    bool putBack(const QModelIndex& index);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -60,6 +69,8 @@ public:
     bool setData(const QModelIndex& index, const QVariant& value, int role = Qt::EditRole) override;
 
 Q_SIGNALS:
+    /// What was expected is another: askExpected() when someone looks.
+    void expectedWanted();
     /// The sentence of what was not taken; empty when it was.
     void refused(const QString& sentence);
     void answerChanged();
@@ -71,6 +82,7 @@ private:
         QString number;
         std::optional<model::Walk> walk;   ///< of the day
         std::optional<model::Walk> before; ///< the last counted one before it
+
         friend bool operator==(const Row& a, const Row& b) { return a.patch == b.patch; }
     };
 
@@ -82,7 +94,6 @@ private:
     [[nodiscard]] std::vector<Row> rowsNow() const;
     void refresh();
     void seasonChanged(const model::Edit& done);
-    void askExpected();
     [[nodiscard]] QVariant patchData(const Row& row, int role) const;
     [[nodiscard]] QVariant countData(const QModelIndex& index, int role) const;
     [[nodiscard]] QString cautionOf(const Row& row, edits::WalkCount count) const;
