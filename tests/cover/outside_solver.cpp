@@ -196,37 +196,6 @@ std::vector<std::string> columnsOf(const std::string& programme) {
     return names;
 }
 
-/// Values of all variables by name.
-std::map<std::string, double> run(const std::string& programme, std::string& error) {
-    const Files files;
-    std::ofstream(files.programme) << programme;
-    const auto command = "glpsol --lp '" + files.programme.string() + "' --write '" + files.answer.string() +
-                         "' > /dev/null 2>&1";
-    if (std::system(command.c_str()) != 0) error = "glpsol failed";
-    const auto names = columnsOf(programme);
-    std::ifstream in(files.answer);
-    std::map<std::string, double> values;
-    for (std::string line; std::getline(in, line);) {
-        std::istringstream words(line);
-        std::string kind;
-        words >> kind;
-        if (kind == "s") { // s bas ROWS COLUMNS PRIMAL DUAL VALUE, f: feasible
-            std::string basic, primal, dual;
-            std::size_t rows = 0, columns = 0;
-            words >> basic >> rows >> columns >> primal >> dual;
-            if (columns != names.size() || primal != "f" || dual != "f") error = "not optimal: " + line;
-        } else if (kind == "j") { // j COLUMN STATUS VALUE PRICE
-            std::size_t column = 0;
-            std::string status;
-            double value = 0;
-            words >> column >> status >> value;
-            if (column >= 1 && column <= names.size()) values[names[column - 1]] = value;
-        }
-    }
-    if (values.size() != names.size() && error.empty()) error = "glpsol left out values";
-    return values;
-}
-
 Best bestOf(const std::vector<std::int64_t>& values) {
     Best best;
     const auto n = values.size() - 3;
@@ -241,6 +210,41 @@ Best bestOf(const std::vector<std::int64_t>& values) {
 
 bool outsideSolverIsThere() {
     return std::system("command -v glpsol > /dev/null 2>&1") == 0;
+}
+
+std::map<std::string, double> runOutside(const std::string& programme, std::string& error) {
+    const Files files;
+    std::ofstream(files.programme) << programme;
+    const auto command = "glpsol --lp '" + files.programme.string() + "' --write '" + files.answer.string() +
+                         "' > /dev/null 2>&1";
+    if (std::system(command.c_str()) != 0) error = "glpsol failed";
+    const auto names = columnsOf(programme);
+    std::ifstream in(files.answer);
+    std::map<std::string, double> values;
+    std::string solution;
+    for (std::string line; std::getline(in, line);) {
+        std::istringstream words(line);
+        std::string kind;
+        words >> kind;
+        if (kind == "s") { // s bas ROWS COLUMNS PRIMAL DUAL VALUE, f: feasible; s mip ROWS COLUMNS STATUS
+            std::string primal, dual = "f";
+            std::size_t rows = 0, columns = 0;
+            words >> solution >> rows >> columns >> primal;
+            if (solution == "bas") words >> dual;
+            const auto* best = solution == "bas" ? "f" : "o";
+            if (columns != names.size() || primal != best || dual != "f") error = "not optimal: " + line;
+        } else if (kind == "j") { // j COLUMN STATUS VALUE PRICE; of whole numbers j COLUMN VALUE
+            std::size_t column = 0;
+            std::string status;
+            double value = 0;
+            words >> column;
+            if (solution == "bas") words >> status;
+            words >> value;
+            if (column >= 1 && column <= names.size()) values[names[column - 1]] = value;
+        }
+    }
+    if (values.size() != names.size() && error.empty()) error = "glpsol left out values";
+    return values;
 }
 
 std::vector<Best> solveOutside(const std::vector<CoverProblem>& problems, std::string& error) {
@@ -259,8 +263,8 @@ std::vector<Best> solveOutside(const std::vector<CoverProblem>& problems, std::s
         for (const auto& r : rows) {
             if (stage < r.objectives.size()) sum.add(1, r.objectives[stage]);
         }
-        const auto found =
-            run("Minimize\n least:" + sum.text + "Subject To\n" + constraints + fixed + "End\n", error);
+        const auto found = runOutside(
+            "Minimize\n least:" + sum.text + "Subject To\n" + constraints + fixed + "End\n", error);
         if (!error.empty()) return {};
         for (std::size_t i = 0; i < rows.size(); ++i) {
             if (stage >= rows[i].objectives.size()) continue;
@@ -282,9 +286,10 @@ BestByClaim solveByClaim(const CoverProblem& problem, const std::vector<Stems>& 
     std::string fixed;
     const auto least = [&](const Sum& sum) -> std::int64_t {
         if (sum.text.empty() || !error.empty()) return 0;
-        const auto found = run("Minimize\n least: " + sum.text + " + 0 sleast\nSubject To\n" + rows.text +
-                                   " total: " + sum.text + " - 1 sleast = 0\n" + fixed + "End\n",
-                               error);
+        const auto found =
+            runOutside("Minimize\n least: " + sum.text + " + 0 sleast\nSubject To\n" + rows.text +
+                           " total: " + sum.text + " - 1 sleast = 0\n" + fixed + "End\n",
+                       error);
         return error.empty() ? std::llround(found.at("sleast")) : 0;
     };
     BestByClaim best;

@@ -4,6 +4,7 @@
 #include "core/cover/problem.h"
 
 #include <array>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -14,6 +15,10 @@
 namespace withy::cover::tests {
 
 bool outsideSolverIsThere();
+
+/// The values of all variables of a programme in the LP format, whose names begin with a small s; `error` is
+/// set when glpsol finds no optimum. With a section General it solves in whole numbers.
+std::map<std::string, double> runOutside(const std::string& programme, std::string& error);
 
 /// The best values of one problem, in the order of the objectives.
 struct Best {
