@@ -21,6 +21,10 @@ if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
   # GCC 12 sees overlapping copies in std::string's operator+ where there are none (GCC bug 105651).
   target_compile_options(withy_warnings INTERFACE -Wno-restrict)
 endif()
+if(WITHY_UNITY AND CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
+  # Both take the sources of a batch for one: names of a neighbour, unnamed namespaces in what looks like a header.
+  target_compile_options(withy_warnings INTERFACE -Wno-shadow -Wno-subobject-linkage)
+endif()
 if(WITHY_WERROR)
   target_compile_options(withy_warnings INTERFACE -Werror)
 endif()
@@ -30,6 +34,12 @@ if(WITHY_SANITIZE)
   target_compile_options(withy_sanitize INTERFACE
     -fsanitize=address,undefined -fno-sanitize-recover=undefined -fno-omit-frame-pointer)
   target_link_options(withy_sanitize INTERFACE -fsanitize=address,undefined)
+endif()
+
+# Sources in batches: most of a source's compile time is the headers it shares with its neighbours.
+if(WITHY_UNITY)
+  set(CMAKE_UNITY_BUILD ON)
+  set(CMAKE_UNITY_BUILD_BATCH_SIZE 8)
 endif()
 
 # withy_layer(NAME DEPS...): a static library of ours, with our warnings, rooted at the source

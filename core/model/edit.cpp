@@ -114,10 +114,31 @@ Problems judge(const Season& before, const Applied& applied) {
 
 } // namespace
 
+Edit::Edit() = default;
+
+Edit::Edit(EditName name) : name_(std::move(name)) {}
+
+Edit::Edit(std::string key, std::vector<std::string> args) : name_{std::move(key), std::move(args)} {}
+
+Edit::Edit(const Edit& other) = default;
+Edit::Edit(Edit&& other) noexcept = default;
+Edit& Edit::operator=(const Edit& other) = default;
+Edit& Edit::operator=(Edit&& other) noexcept = default;
+Edit::~Edit() = default;
+
 Edit& Edit::put(Record record) {
     puts_.push_back(std::move(record));
     return *this;
 }
+
+template <class R>
+Edit& Edit::put(R record) {
+    return put(Record(std::move(record)));
+}
+
+#define X(Type, member) template Edit& Edit::put<Type>(Type record);
+WITHY_RECORDS(X)
+#undef X
 
 Edit& Edit::erase(Ref ref) {
     erases_.push_back(ref);

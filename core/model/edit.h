@@ -28,14 +28,21 @@ struct EditName {
 /// The order within an edit does not matter; only the season it leads to is judged.
 class Edit {
 public:
-    Edit() = default;
-
-    explicit Edit(EditName name) : name_(std::move(name)) {}
-
-    explicit Edit(std::string key, std::vector<std::string> args = {})
-        : name_{std::move(key), std::move(args)} {}
+    // Spelled out in edit.cpp: a Record may be any of some fifty types, too much for every source.
+    Edit();
+    explicit Edit(EditName name);
+    explicit Edit(std::string key, std::vector<std::string> args = {});
+    Edit(const Edit& other);
+    Edit(Edit&& other) noexcept;
+    Edit& operator=(const Edit& other);
+    Edit& operator=(Edit&& other) noexcept;
+    ~Edit();
 
     Edit& put(Record record);
+
+    /// R: any record type of the model.
+    template <class R>
+    Edit& put(R record);
 
     template <class R>
     Edit& erase(Id<R> id) {

@@ -28,6 +28,13 @@ R typeOfTable(const Table<R>&);
 
 } // namespace
 
+Season::Season() = default;
+Season::Season(const Season& other) = default;
+Season::Season(Season&& other) noexcept = default;
+Season& Season::operator=(const Season& other) = default;
+Season& Season::operator=(Season&& other) noexcept = default;
+Season::~Season() = default;
+
 const Settings& Season::theSettings() const {
     static const Settings defaults;
     const Settings* s = settings.find(Id<Settings>(1));

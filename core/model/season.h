@@ -13,6 +13,14 @@ namespace withy::model {
 /// One growing year as one value: the window, the planner and the file all speak this model.
 /// Changed only through apply() (core/model/edit.h).
 struct Season {
+    // Spelled out in season.cpp: some fifty tables are too much to copy and destroy anew in every source.
+    Season();
+    Season(const Season& other);
+    Season(Season&& other) noexcept;
+    Season& operator=(const Season& other);
+    Season& operator=(Season&& other) noexcept;
+    ~Season();
+
 #define X(Type, member) Table<Type> member;
     WITHY_RECORDS(X)
 #undef X
