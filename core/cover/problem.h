@@ -94,7 +94,7 @@ struct CoverFault {
     std::int64_t id = 0;
 };
 
-inline constexpr std::int64_t mostStemsCovered = 100'000'000;
+inline constexpr std::int64_t mostStemsCovered = 2'000'000'000;
 inline constexpr std::int64_t mostPricePerStem = 1'000'000; ///< minor units
 inline constexpr int mostDaysApart = 800;
 

@@ -149,6 +149,7 @@ Room::Room(const Allocation& allocation) {
 std::vector<Stems> Room::forTrial(const std::vector<Demand>& trial) const {
     Trial run(*ground_, trial.size());
     std::vector<Stems> brought;
+    brought.reserve(trial.size());
     for (const auto& demand : trial)
         brought.push_back(run.bring(demand));
     return brought;

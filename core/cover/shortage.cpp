@@ -163,6 +163,7 @@ std::vector<Competitor> Holders::competitorsOf(const Demand& demand) const {
         }
     }
     std::vector<Competitor> all;
+    all.reserve(has.size());
     for (const auto& [key, stems] : has)
         all.push_back({key.first, key.second, stems});
     std::stable_sort(all.begin(), all.end(),

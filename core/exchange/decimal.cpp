@@ -10,10 +10,6 @@ namespace withy::exchange {
 
 namespace {
 
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 std::size_t digitsFrom(std::string_view text, std::size_t at) {
     std::size_t end = at;
     while (end < text.size() && isDigit(text[end]))

@@ -12,6 +12,10 @@ namespace withy::exchange {
 /// not finite.
 std::string decimalText(double x);
 
+inline bool isDigit(char c) {
+    return c >= '0' && c <= '9';
+}
+
 /// "-12.5": a sign, digits, a point with digits after it; nothing else.
 bool isPlainDecimal(std::string_view text);
 

@@ -2,6 +2,7 @@
 #include "core/exchange/weather_csv.h"
 
 #include "core/exchange/decimal.h"
+#include "core/exchange/utf8.h"
 
 #include <algorithm>
 #include <array>
@@ -17,15 +18,6 @@ constexpr double warmest = 60;
 constexpr double tooWarm = 45; // mean daily maximum of no place on earth
 constexpr std::size_t lookedAt = 2000;
 
-std::string_view trimmed(std::string_view s) {
-    const auto blank = [](char c) { return c == ' ' || c == '\t'; };
-    while (!s.empty() && blank(s.front()))
-        s.remove_prefix(1);
-    while (!s.empty() && blank(s.back()))
-        s.remove_suffix(1);
-    return s;
-}
-
 char lower(char c) {
     return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
 }
@@ -34,10 +26,6 @@ std::string lowered(std::string_view s) {
     std::string out(s);
     std::transform(out.begin(), out.end(), out.begin(), lower);
     return out;
-}
-
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
 }
 
 using Rows = std::vector<std::vector<std::string>>;
@@ -314,10 +302,7 @@ WeatherChoice guessWeather(const WeatherSheet& sheet) {
     guessTemperatures(sheet, choice);
     const auto named = [&](int c) {
         const auto head = c < 0 ? std::string() : lowered(sheet.heads[static_cast<std::size_t>(c)]);
-        return holds(head, {"fahr",
-                            "\xC2\xB0"
-                            "f",
-                            "(f)", "_f", " f"});
+        return holds(head, {"fahr", "\u00B0f", "(f)", "_f", " f"});
     };
     if (named(choice.minimum) || named(choice.maximum) || factsOf(sheet.rows, choice.maximum).mean > tooWarm)
         choice.unit = TemperatureUnit::fahrenheit;

@@ -9,15 +9,15 @@ namespace withy::garden {
 
 namespace {
 
-using Trouble = std::optional<AgeingTrouble>;
+using MaybeTrouble = std::optional<AgeingTrouble>;
 
-Trouble q10Trouble(double q10) {
+MaybeTrouble q10Trouble(double q10) {
     if (!std::isfinite(q10)) return AgeingTrouble::notFinite;
     if (q10 <= 0 || q10 > 20) return AgeingTrouble::badQ10;
     return std::nullopt;
 }
 
-Trouble celsiusTrouble(std::initializer_list<double> temperatures) {
+MaybeTrouble celsiusTrouble(std::initializer_list<double> temperatures) {
     for (const double t : temperatures) {
         if (!std::isfinite(t)) return AgeingTrouble::notFinite;
         if (t < -40 || t > 60) return AgeingTrouble::badCelsius;
@@ -25,7 +25,7 @@ Trouble celsiusTrouble(std::initializer_list<double> temperatures) {
     return std::nullopt;
 }
 
-Trouble rateTrouble(std::initializer_list<double> rates) {
+MaybeTrouble rateTrouble(std::initializer_list<double> rates) {
     for (const double r : rates) {
         if (!std::isfinite(r)) return AgeingTrouble::notFinite;
         if (r <= 0) return AgeingTrouble::badRate;

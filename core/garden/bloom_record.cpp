@@ -13,7 +13,8 @@ namespace withy::garden {
 namespace {
 
 constexpr double yearDays = 365.2425;
-constexpr int leastLead = 30; ///< days of temperatures wanted before the mean first cut
+constexpr int usefulLead = 90; ///< days more, which most years should have
+constexpr int leastLead = 30;  ///< days of temperatures wanted before the mean first cut
 
 double angleOf(Day day) {
     return 2 * std::numbers::pi * (day.dayOfYear() - 1) / yearDays;
@@ -65,6 +66,10 @@ BloomRecord bloomRecord(const std::vector<BloomYear>& years) {
     }
     const double latestFrom = meanOf(record.cuts) - leastLead;
     std::erase_if(record.years, [&](const auto& y) { return y.from > std::min<double>(latestFrom, y.cut); });
+    // One year whose weather begins late must not cost the others their winter.
+    const auto reachesBack = [&](const auto& y) { return y.from <= latestFrom - usefulLead; };
+    if (std::count_if(record.years.begin(), record.years.end(), reachesBack) >= fewestBloomYears)
+        std::erase_if(record.years, [&](const auto& y) { return !reachesBack(y); });
     record.from = -100000;
     for (const auto& y : record.years)
         record.from = std::max(record.from, y.from);

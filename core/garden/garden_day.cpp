@@ -6,21 +6,20 @@
 namespace withy::garden {
 
 Result<GardenDay, SunTrouble> gardenDay(Day day, GeoPoint at, const Zone& zone, const DayHeat& warmth) {
-    const auto sun = sunOn(day, at);
-    if (!sun) return sun.error();
-    const auto twilight = civilTwilightOn(day, at);
-    if (!twilight) return twilight.error();
+    const auto both = sunAndTwilightOn(day, at);
+    if (!both) return both.error();
+    const SunDay& sun = both->sun;
+    const TwilightDay& twilight = both->twilight;
 
-    const double noon = clockHours(zone, day, *sun->transit);
+    const double noon = clockHours(zone, day, *sun.transit);
     const double shift = 24 * std::floor(noon / 24);
     const auto hours = [&](const std::optional<Instant>& event) -> std::optional<double> {
         if (!event) return std::nullopt;
         return clockHours(zone, day, *event) - shift;
     };
-    GardenDay result{
-        day, warmth, sun->status, twilight->status, hours(twilight->dawn), hours(twilight->dusk)};
-    result.heat.sunrise = hours(sun->rise);
-    result.heat.sunset = hours(sun->set);
+    GardenDay result{day, warmth, sun.status, twilight.status, hours(twilight.dawn), hours(twilight.dusk)};
+    result.heat.sunrise = hours(sun.rise);
+    result.heat.sunset = hours(sun.set);
     result.heat.solarNoon = noon - shift;
     return result;
 }

@@ -216,7 +216,7 @@ std::vector<GoodHour> search(const CutHours& in, LocalTime lastStart, std::size_
 /// A window shorter than the work: start with it, so that the work runs past it the least; only
 /// when that is too warm, at another of its hours.
 std::vector<GoodHour> searchShort(const CutHours& in, std::size_t most) {
-    const std::vector<GoodHour> first = search(in, in.earliest, most);
+    std::vector<GoodHour> first = search(in, in.earliest, most);
     if (!first.empty() && !first.front().overLimit) return first;
     return search(in, in.latest, most);
 }

@@ -10,7 +10,7 @@ namespace withy::garden {
 
 namespace {
 
-constexpr double pi = std::numbers::pi;
+using std::numbers::pi;
 constexpr double leastDaylight = 4;
 constexpr double mostDaylight = 20;
 

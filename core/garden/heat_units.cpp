@@ -10,7 +10,7 @@ namespace withy::garden {
 
 namespace {
 
-constexpr double pi = std::numbers::pi;
+using std::numbers::pi;
 constexpr double noCeiling = std::numeric_limits<double>::infinity();
 
 /// Mean over the day of what a sine through minimum and maximum has above `threshold`.

@@ -3,6 +3,7 @@
 
 #include <boost/math/special_functions/beta.hpp>
 
+#include <array>
 #include <cmath>
 
 namespace withy::garden {
@@ -15,6 +16,19 @@ using Quiet = bmp::policy<bmp::promote_double<false>, bmp::overflow_error<bmp::i
 
 constexpr double smallestLog = -690; ///< below it the chance of nought is no double any more
 constexpr double longestScan = 20000;
+
+/// 1 / (k + 1): dividing is what the sum below would spend its time on.
+constexpr std::size_t tabled = 1024;
+constexpr auto reciprocals = [] {
+    std::array<double, tabled> r{};
+    for (std::size_t k = 0; k < tabled; ++k)
+        r[k] = 1.0 / static_cast<double>(k + 1);
+    return r;
+}();
+
+double overNext(double k) {
+    return k < static_cast<double>(tabled) ? reciprocals[static_cast<std::size_t>(k)] : 1 / (k + 1);
+}
 
 double upTo(double k, double shape, double p) {
     return boost::math::ibeta(shape, k + 1, p, Quiet());
@@ -52,7 +66,7 @@ std::array<std::int64_t, 3> negativeBinomialQuantiles(double mean, double shape,
     double k = 0;
     for (std::size_t i = 0; i < 3; ++i) {
         while (sum < levels[i]) {
-            chance *= q * ((shape + k) / (k + 1)); // P(k + 1) from P(k)
+            chance *= q * (shape + k) * overNext(k); // P(k + 1) from P(k)
             sum += chance;
             k += 1;
         }

@@ -106,14 +106,23 @@ bool mayTurn(const std::vector<Sample>& s, std::size_t i) {
     return (s[i - 1].height > s[i - 2].height) != rising || (s[i + 1].height > s[i].height) != rising;
 }
 
-/// Hourly heights and, where the sun only just crosses between two of them, the turning point too:
-/// within half an hour of its turn the sun moves at most 15 x sin(7.5 deg) / 2 < 1 degree.
-std::vector<Sample> samples(const Height& height, Span span) {
-    constexpr double near = 1.0;
+/// Altitudes by the hour, from end to end.
+std::vector<Sample> hourlyAltitudes(GeoPoint at, Span span) {
+    const Height horizon(at, 0);
     const int steps = static_cast<int>(std::ceil((span.to - span.from) / hour));
     std::vector<Sample> hourly;
+    hourly.reserve(static_cast<std::size_t>(steps) + 1);
     for (int i = 0; i <= steps; ++i)
-        hourly.push_back(height.at(std::min(span.from + i * hour, span.to)));
+        hourly.push_back(horizon.at(std::min(span.from + i * hour, span.to)));
+    return hourly;
+}
+
+/// Hourly heights and, where the sun only just crosses between two of them, the turning point too:
+/// within half an hour of its turn the sun moves at most 15 x sin(7.5 deg) / 2 < 1 degree.
+std::vector<Sample> samples(const Height& height, double level, std::vector<Sample> hourly) {
+    constexpr double near = 1.0;
+    for (auto& sample : hourly)
+        sample.height -= level;
     std::vector<Sample> all{hourly.front()};
     for (std::size_t i = 1; i < hourly.size(); ++i) {
         const Sample a = hourly[i - 1];
@@ -126,9 +135,9 @@ std::vector<Sample> samples(const Height& height, Span span) {
     return all;
 }
 
-Crossings crossings(GeoPoint at, double level, Span span) {
+Crossings crossings(GeoPoint at, double level, const std::vector<Sample>& hourly) {
     const Height height(at, level);
-    const std::vector<Sample> all = samples(height, span);
+    const std::vector<Sample> all = samples(height, level, hourly);
     Crossings found;
     found.aboveAtStart = all.front().above();
     for (std::size_t i = 1; i < all.size(); ++i) {
@@ -139,9 +148,8 @@ Crossings crossings(GeoPoint at, double level, Span span) {
 }
 
 /// From the midnight before the transit to the midnight after it, by the sun.
-Span solarDay(Day day, double longitude) {
+Span solarDay(Day day, double noon, double longitude) {
     const double before = transitOf(day - 1, longitude);
-    const double noon = transitOf(day, longitude);
     const double after = transitOf(day + 1, longitude);
     return {(before + noon) / 2, (noon + after) / 2};
 }
@@ -155,8 +163,8 @@ std::optional<Instant> instantOf(const std::optional<double>& seconds) {
     return rounded(*seconds);
 }
 
-SunDay sunIn(GeoPoint at, Span span) {
-    const Crossings c = crossings(at, riseSetAltitude, span);
+SunDay sunIn(GeoPoint at, const std::vector<Sample>& hourly) {
+    const Crossings c = crossings(at, riseSetAltitude, hourly);
     SunDay result;
     if (!c.up && !c.down) result.status = c.aboveAtStart ? SunStatus::allDay : SunStatus::allNight;
     result.rise = instantOf(c.up);
@@ -164,8 +172,8 @@ SunDay sunIn(GeoPoint at, Span span) {
     return result;
 }
 
-TwilightDay twilightIn(GeoPoint at, Span span) {
-    const Crossings c = crossings(at, civilAltitude, span);
+TwilightDay twilightIn(GeoPoint at, const std::vector<Sample>& hourly) {
+    const Crossings c = crossings(at, civilAltitude, hourly);
     TwilightDay result;
     if (!c.up && !c.down)
         result.status = c.aboveAtStart ? TwilightStatus::brightAllNight : TwilightStatus::darkAllDay;
@@ -176,22 +184,31 @@ TwilightDay twilightIn(GeoPoint at, Span span) {
 
 } // namespace
 
-Result<SunDay, SunTrouble> sunOn(Day day, GeoPoint at) {
+Result<SunAndTwilight, SunTrouble> sunAndTwilightOn(Day day, GeoPoint at) {
     if (const auto bad = trouble(day, at)) return *bad;
-    SunDay result = sunIn(at, solarDay(day, at.longitude));
-    result.transit = rounded(transitOf(day, at.longitude));
-    return result;
+    const double noon = transitOf(day, at.longitude);
+    const auto hourly = hourlyAltitudes(at, solarDay(day, noon, at.longitude));
+    SunAndTwilight both{sunIn(at, hourly), twilightIn(at, hourly)};
+    both.sun.transit = rounded(noon);
+    return both;
+}
+
+Result<SunDay, SunTrouble> sunOn(Day day, GeoPoint at) {
+    const auto both = sunAndTwilightOn(day, at);
+    if (!both) return both.error();
+    return both->sun;
 }
 
 Result<TwilightDay, SunTrouble> civilTwilightOn(Day day, GeoPoint at) {
-    if (const auto bad = trouble(day, at)) return *bad;
-    return twilightIn(at, solarDay(day, at.longitude));
+    const auto both = sunAndTwilightOn(day, at);
+    if (!both) return both.error();
+    return both->twilight;
 }
 
 Result<SunDay, SunTrouble> sunOnUtDate(Day day, GeoPoint at) {
     if (const auto bad = trouble(day, at)) return *bad;
     const Span span = utDate(day);
-    SunDay result = sunIn(at, span);
+    SunDay result = sunIn(at, hourlyAltitudes(at, span));
     for (const Day solar : {day - 1, day, day + 1}) {
         const double transit = transitOf(solar, at.longitude);
         if (transit >= span.from && transit < span.to && !result.transit) result.transit = rounded(transit);
@@ -201,7 +218,7 @@ Result<SunDay, SunTrouble> sunOnUtDate(Day day, GeoPoint at) {
 
 Result<TwilightDay, SunTrouble> civilTwilightOnUtDate(Day day, GeoPoint at) {
     if (const auto bad = trouble(day, at)) return *bad;
-    return twilightIn(at, utDate(day));
+    return twilightIn(at, hourlyAltitudes(at, utDate(day)));
 }
 
 double clockHours(const Zone& zone, Day day, Instant at) {

@@ -52,10 +52,16 @@ inline constexpr double riseSetAltitude = -50.0 / 60.0;
 /// Civil twilight: centre 6 degrees below.
 inline constexpr double civilAltitude = -6.0;
 
+struct SunAndTwilight {
+    SunDay sun;
+    TwilightDay twilight;
+};
+
 /// The events around the transit that belongs to the local mean solar day `day`: rise before it,
 /// set after it, each within half a turn. This is what a grower calls the day, whatever the zone.
 /// The altitude itself is solved for its crossings, so declination and equation of time are
 /// those of the event. Equations: sun_position.h.
+Result<SunAndTwilight, SunTrouble> sunAndTwilightOn(Day day, GeoPoint at);
 Result<SunDay, SunTrouble> sunOn(Day day, GeoPoint at);
 Result<TwilightDay, SunTrouble> civilTwilightOn(Day day, GeoPoint at);
 

@@ -17,20 +17,20 @@ constexpr double strayStems = 0.05; ///< a stem may always be out of turn
 constexpr int fortnight = 14;
 
 /// Days over which stems were counted, with the count.
-struct Span {
+struct DaySpan {
     Day first;
     Day last;
     bool now = false; ///< standing on `first`
     double counted = 0;
 };
 
-double expectedIn(const StemCurve& curve, const Span& span, int shift) {
+double expectedIn(const StemCurve& curve, const DaySpan& span, int shift) {
     return span.now ? curve.standing(span.first - shift)
                     : curve.between(span.first - shift, span.last - shift);
 }
 
-std::vector<Span> spansOf(const WalkCount& w) {
-    std::vector<Span> spans;
+std::vector<DaySpan> spansOf(const WalkCount& w) {
+    std::vector<DaySpan> spans;
     if (w.readyNow) spans.push_back({w.day, w.day, true, static_cast<double>(*w.readyNow + w.cutLately)});
     if (w.withinThreeDays)
         spans.push_back({w.day + 1, w.day + 3, false, static_cast<double>(*w.withinThreeDays)});
@@ -113,7 +113,7 @@ private:
         out_.notes.push_back({index, trouble, part.counted, part.expected});
     }
 
-    void weigh(const std::vector<Span>& spans, WalkPart part) {
+    void weigh(const std::vector<DaySpan>& spans, WalkPart part) {
         const double oneWalk = in_.priorShape / in_.priorWalks; // stems, after thinning
         const double size = std::max(part.expected, part.counted / boldest);
         const double thinning = std::max(1.0, size / oneWalk);

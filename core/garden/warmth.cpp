@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <map>
 
 namespace withy::garden {
 
@@ -12,6 +13,7 @@ namespace {
 constexpr int spreadWindow = 15; ///< days either side
 constexpr int fewestSpreadDays = 10;
 constexpr int fewestFahrenheitDays = 3;
+constexpr int mostOfAMonth = 20; ///< days; a warm spell of less must not read like Fahrenheit
 
 class Faults {
 public:
@@ -158,18 +160,29 @@ Warmth warmthOf(const YearNormals& normals, const std::vector<WeatherDay>& weath
 }
 
 bool readsLikeFahrenheit(const YearNormals& normals, const std::vector<WeatherDay>& weather) {
-    double asCelsius = 0;
-    double asFahrenheit = 0;
-    int days = 0;
+    struct Strangeness {
+        double asCelsius = 0;
+        double asFahrenheit = 0;
+        int days = 0;
+
+        [[nodiscard]] bool reads(int fewest) const { return days >= fewest && asFahrenheit < asCelsius; }
+    };
+
+    Strangeness all;
+    std::map<std::pair<int, int>, Strangeness> months;
     for (const auto& w : weather) {
         if (!std::isfinite(w.range.minimum) || !std::isfinite(w.range.maximum)) continue;
         const double normal = middle(normals.on(w.day));
         const double given = middle(w.range);
-        asCelsius += std::abs(given - normal);
-        asFahrenheit += std::abs((given - 32) / 1.8 - normal);
-        ++days;
+        for (auto* s : {&all, &months[{w.day.year(), w.day.month()}]}) {
+            s->asCelsius += std::abs(given - normal);
+            s->asFahrenheit += std::abs((given - 32) / 1.8 - normal);
+            ++s->days;
+        }
     }
-    return days >= fewestFahrenheitDays && asFahrenheit < asCelsius;
+    return all.reads(fewestFahrenheitDays) || std::any_of(months.begin(), months.end(), [](const auto& m) {
+               return m.second.reads(mostOfAMonth);
+           });
 }
 
 HeatSums::HeatSums(const Warmth& w, const HeatThresholds& thresholds) : from_(w.from) {

@@ -88,6 +88,7 @@ std::vector<TableInfo> describeGarden() {
                          field("first_cut", &Patch::firstCut),
                          field("peak_cut", &Patch::peakCut),
                          field("last_cut", &Patch::lastCut),
+                         field("hard_cut", &Patch::hardCut),
                          field("under_cover", &Patch::underCover),
                          field("way_there", &Patch::wayThere, text(500)),
                          field("notes", &Patch::notes, text(10000)),

@@ -34,6 +34,7 @@ std::vector<TableInfo> describeSettings() {
                             field("work_to", &Settings::workTo, number(0, 1440, "minute of the day")),
                             field("recut_mm", &Settings::recutMm, number(0, 300, "mm")),
                             field("bucket_hours", &Settings::bucketHours, number(0, 24, "hours")),
+                            field("cool_buckets", &Settings::coolBuckets, number(0, 10000, "count")),
                             field("labour_rate", &Settings::labourRate, number(0, 1e11)),
                             field("travel_rate", &Settings::travelRate, number(0, 1e11)),
                             field("lifting_limit_kg", &Settings::liftingLimitKg, number(0, 100, "kg")),

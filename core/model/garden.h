@@ -99,6 +99,7 @@ struct Patch {
     std::optional<Day> firstCut; ///< usual, in this season's calendar
     std::optional<Day> peakCut;
     std::optional<Day> lastCut;
+    std::optional<Day> hardCut; ///< when it was cut down to come again (Plant::regrowthDays)
     bool underCover = false;
     std::string wayThere; ///< "40 paces on, past the water butt"
     std::string notes;

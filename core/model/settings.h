@@ -34,13 +34,14 @@ struct Settings {
     double benchCelsius = 18;
     double vanCelsius = 20;
     double venueCelsius = 21;
-    double heatLimitCelsius = 22;   ///< no cutting above this while another hour exists
-    std::int64_t workFrom = 6 * 60; ///< minutes after midnight
-    std::int64_t workTo = 19 * 60;  ///< minutes after midnight
-    std::int64_t recutMm = 25;      ///< 2.5 cm before placing (UMASS in general.csv)
-    double bucketHours = 1;         ///< from the cut to the store
-    Money labourRate;               ///< per hour
-    Money travelRate;               ///< per kilometre
+    double heatLimitCelsius = 22;                 ///< no cutting above this while another hour exists
+    std::int64_t workFrom = std::int64_t{6} * 60; ///< minutes after midnight
+    std::int64_t workTo = std::int64_t{19} * 60;  ///< minutes after midnight
+    std::int64_t recutMm = 25;                    ///< 2.5 cm before placing (UMASS in general.csv)
+    double bucketHours = 1;                       ///< from the cut to the store
+    std::optional<std::int64_t> coolBuckets;      ///< that the cool store holds; blank: not counted
+    Money labourRate;                             ///< per hour
+    Money travelRate;                             ///< per kilometre
     double liftingLimitKg = 10;
     double depositShare = 25; ///< percent
     std::int64_t balanceDays = 14;

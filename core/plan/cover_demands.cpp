@@ -10,7 +10,7 @@ namespace withy::plan {
 
 namespace {
 
-constexpr int furthestBack = 14; ///< days before the make-up, as for rounds
+constexpr int furthestCut = 14; ///< days before the make-up, as for rounds
 
 /// A slot while its uses are gathered.
 struct Gathered {
@@ -154,7 +154,7 @@ std::optional<BookingWindows::Days> BookingWindows::daysOf(const PlantWindow& wi
     Days days{times.earliest.day, times.latest.day, std::nullopt};
     if (times.earliest.minute > s.workTo) days.from = days.from + 1;
     if (times.latest.minute < s.workFrom) days.to = days.to - 1;
-    days.from = std::max(days.from, plan_.makeUpStart.day - furthestBack);
+    days.from = std::max(days.from, plan_.makeUpStart.day - furthestCut);
     if (days.to < days.from) days.from = days.to = times.latest.day;
     const auto consider = [&](const CutRound& r) {
         if (days.from <= r.start.day && r.start.day <= days.to) days.best = r.start.day;

@@ -82,6 +82,7 @@ std::vector<Mend> swaps(const Index& index, const SlotDemand& slot, Stems shortB
         mend.plant = plant.id;
         mend.stems = std::min(shortBy, there);
         mend.colourDifference = far;
+        mend.lengthKnown = slot.cutLength.has_value();
         all.push_back(mend);
     }
     std::stable_sort(all.begin(), all.end(), [](const Mend& a, const Mend& b) {

@@ -4,6 +4,8 @@
 #include "core/plan/cover_mends.h"
 
 #include <algorithm>
+#include <array>
+#include <future>
 #include <memory>
 
 namespace withy::plan {
@@ -11,10 +13,6 @@ namespace withy::plan {
 namespace {
 
 using cover::Claim;
-
-std::size_t at(Level level) {
-    return static_cast<std::size_t>(level);
-}
 
 /// One booking that counts, with what it asks for.
 struct Asking {
@@ -39,31 +37,56 @@ SlotKey keyOf(const cover::Demand& d) {
 class Planner {
 public:
     Planner(const model::Season& season, const Plan& plan, const CoverOptions& options)
-        : index_(season), plan_(plan), options_(options), days_(season) {}
+        : index_(season)
+        , plan_(plan)
+        , options_(options)
+        , days_(plan.days ? plan.days : std::make_shared<PlaceDays>(season)) {}
 
     CoverPlan make(const GardenSupply& supply) {
         ask();
         CoverPlan cover;
-        for (const Level level : {Level::cautious, Level::likely}) {
-            auto solved = cover::allocate(problemAt(supply, level));
-            if (!solved.ok()) {
-                cover.fault = solved.error();
-                cover.allocations = {};
+        if (options_.stop.stop_requested()) return {};
+        // The levels know nothing of each other: one beside the other on the second processor.
+        auto cautious = std::async(std::launch::async, [&] { return solve(supply, Level::cautious); });
+        Solution likely = solve(supply, Level::likely);
+        std::array<Solution, levelCount> solved{cautious.get(), std::move(likely)};
+        for (std::size_t level = 0; level < levelCount; ++level) {
+            if (!solved[level].allocation.ok()) {
+                cover.fault = solved[level].allocation.error();
                 return cover;
             }
-            cover.allocations[at(level)] = std::move(solved).value();
-            cover.freeToPromise[at(level)] = cover::freeToPromise(*cover.allocations[at(level)]);
         }
+        for (std::size_t level = 0; level < levelCount; ++level) {
+            cover.allocations[level] = std::move(solved[level].allocation).value();
+            cover.freeToPromise[level] = std::move(solved[level].free);
+        }
+        if (options_.stop.stop_requested()) return {};
         for (auto& asking : asking_)
             begin(cover, asking);
         for (const Level level : {Level::cautious, Level::likely})
-            fill(cover, level);
-        for (auto& asking : asking_)
+            fill(cover, level, solved[indexOf(level)].shortages);
+        for (auto& asking : asking_) {
+            if (options_.stop.stop_requested()) return {};
             finish(cover, asking);
+        }
         return cover;
     }
 
 private:
+    struct Solution {
+        Result<cover::Allocation, cover::CoverFault> allocation;
+        std::vector<cover::PlantWeek> free;
+        std::vector<cover::Shortage> shortages;
+    };
+
+    [[nodiscard]] Solution solve(const GardenSupply& supply, Level level) const {
+        Solution s{cover::allocate(problemAt(supply, level)), {}, {}};
+        if (!s.allocation.ok()) return s;
+        s.free = cover::freeToPromise(*s.allocation);
+        s.shortages = cover::shortages(*s.allocation);
+        return s;
+    }
+
     void ask() {
         const auto swaps = agreedSwaps(index_.season);
         for (const auto& booking : index_.season.bookings) {
@@ -71,7 +94,7 @@ private:
             const auto plan = plan_.bookings.find(booking.id);
             if (!claim || plan == plan_.bookings.end()) continue;
             Asking asking{
-                &booking, std::make_unique<BookingWindows>(index_, booking, *plan->second, days_), {}};
+                &booking, std::make_unique<BookingWindows>(index_, booking, *plan->second, *days_), {}};
             asking.slots = slotDemands(index_, booking, *plan->second, *claim, Index::of(swaps, booking.id),
                                        *asking.windows);
             if (options_.today && *options_.today <= plan->second->makeUpStart.day)
@@ -125,14 +148,14 @@ private:
             slotAt_[{kept.booking, slot.line, slot.slot}] = &slot;
     }
 
-    void fill(CoverPlan& cover, Level level) {
-        const auto& allocation = *cover.allocations[at(level)];
+    void fill(CoverPlan& cover, Level level, std::vector<cover::Shortage>& shortages) {
+        const auto& allocation = *cover.allocations[indexOf(level)];
         std::vector<SlotLevel*> byDemand;
         for (const auto& demand : allocation.problem.demands)
-            byDemand.push_back(&slotAt_.at(keyOf(demand))->at[at(level)]);
+            byDemand.push_back(&slotAt_.at(keyOf(demand))->at[indexOf(level)]);
         for (const auto& piece : allocation.pieces)
             byDemand[piece.demand]->pieces.push_back(piece);
-        for (auto& shortage : cover::shortages(allocation)) {
+        for (auto& shortage : shortages) {
             auto& slot = *byDemand[shortage.demand];
             slot.shortBy = shortage.stems;
             slot.covered -= shortage.stems;
@@ -147,15 +170,15 @@ private:
         const Level promise = index_.season.theSettings().promiseLevel == model::ForecastLevel::likely
                                   ? Level::likely
                                   : Level::cautious;
-        if (!free_) free_.emplace(*cover.allocations[at(promise)]);
+        if (!free_) free_.emplace(*cover.allocations[indexOf(promise)]);
         bool known = true;
         for (std::size_t i = 0; i < b.slots.size(); ++i) {
             auto& slot = b.slots[i];
             for (std::size_t level = 0; level < levelCount; ++level)
                 b.covered[level] += slot.at[level].covered;
-            const auto& likely = slot.at[at(Level::likely)];
+            const auto& likely = slot.at[indexOf(Level::likely)];
             known = known && (likely.shortBy.value == 0 || likely.supplyKnown);
-            const Stems shortBy = slot.at[at(promise)].shortBy;
+            const Stems shortBy = slot.at[indexOf(promise)].shortBy;
             if (shortBy.value > 0)
                 slot.mends = mendsFor(index_, asking.slots[i], shortBy, *free_, *asking.windows, options_);
         }
@@ -172,7 +195,7 @@ private:
     Index index_;
     const Plan& plan_;
     const CoverOptions& options_;
-    PlaceDays days_;
+    std::shared_ptr<PlaceDays> days_;
     std::vector<Asking> asking_;
     std::map<SlotKey, SlotCover*> slotAt_;
     std::optional<cover::FreeStock> free_;

@@ -9,6 +9,7 @@
 #include <array>
 #include <map>
 #include <optional>
+#include <stop_token>
 #include <vector>
 
 /// The season's stems shared out among its bookings.
@@ -25,11 +26,17 @@ enum class Level { cautious, likely };
 
 inline constexpr std::size_t levelCount = 2;
 
+/// Place of a level in the arrays of levelCount.
+constexpr std::size_t indexOf(Level level) {
+    return static_cast<std::size_t>(level);
+}
+
 struct CoverOptions {
     /// A hold that has ended claims as an enquiry; nothing is cut before it; a mend is still possible. Stems
     /// already cut are known only as lots: a tally does not lessen the forecast.
     std::optional<Day> today;
-    std::vector<cover::Offer> offers; ///< taken by the allocation itself; usually none
+    std::stop_token stop;             ///< asked between parts; a plan that was stopped is empty
+    std::vector<cover::Offer> offers; ///< taken by the allocation itself; given by the caller, usually none
     int leadDays = 7; ///< from order to bench, for what is proposed to be bought (common practice, no source)
     std::size_t mostSwaps = 6; ///< proposed for one slot
     double nearColour = 25;    ///< CIEDE2000; beyond it a swap is not proposed (own choice)
@@ -68,8 +75,9 @@ struct Mend {
     Stems bunch;
     std::optional<Money> price; ///< of all bunches, where the plant's cost is known
     Day orderBy;
-    bool orderLate = false; ///< the day to order has passed
-    Pieces pieces;          ///< fewer
+    bool orderLate = false;  ///< the day to order has passed
+    Pieces pieces;           ///< fewer
+    bool lengthKnown = true; ///< swaps: whether what the slot needs, and so "long enough", is known
 };
 
 /// A slot at one level.
@@ -99,9 +107,7 @@ struct BookingCover {
     std::array<Stems, levelCount> covered;
     std::vector<SlotCover> slots; ///< by line and slot
 
-    [[nodiscard]] Stems shortBy(Level level) const {
-        return needed - covered[static_cast<std::size_t>(level)];
-    }
+    [[nodiscard]] Stems shortBy(Level level) const { return needed - covered[indexOf(level)]; }
 };
 
 struct CoverPlan {

@@ -24,7 +24,7 @@ std::vector<garden::DayNormal> normalsOf(const model::Season& season, bool leap)
 } // namespace
 
 PlaceDays::PlaceDays(const model::Season& season)
-    : season_(season)
+    : place_{season.theSettings().latitude, season.theSettings().longitude}
     , zone_(Zone::fromPosix(season.theSettings().zoneRule).value_or(Zone::utc()))
     , normals_(normalsOf(season, false))
     , leapNormals_(normalsOf(season, true)) {
@@ -45,6 +45,7 @@ std::optional<PlaceDays::Range> PlaceDays::rangeOn(Day day) const {
 }
 
 const PlaceDay& PlaceDays::on(Day day) {
+    const std::lock_guard lock(mutex_);
     if (const auto found = days_.find(day); found != days_.end()) return found->second;
     const auto range = rangeOn(day);
     garden::DayHeat heat;
@@ -56,15 +57,14 @@ const PlaceDay& PlaceDays::on(Day day) {
         if (const auto after = rangeOn(day + 1)) heat.nextMinimum = after->min;
         place.basis = range->basis;
     }
-    const auto& s = season_.theSettings();
-    auto made = garden::gardenDay(day, {s.latitude, s.longitude}, zone_, heat);
+    auto made = garden::gardenDay(day, place_, zone_, heat);
     if (made.ok()) {
-        place.garden = std::move(made).value();
+        place.garden = made.value();
     } else {
         place.garden.day = day;
         place.garden.heat = heat;
     }
-    return days_.emplace(day, std::move(place)).first->second;
+    return days_.emplace(day, place).first->second;
 }
 
 } // namespace withy::plan

@@ -6,6 +6,7 @@
 #include "core/model/season.h"
 
 #include <map>
+#include <mutex>
 #include <optional>
 
 namespace withy::plan {
@@ -19,7 +20,7 @@ struct PlaceDay {
 };
 
 /// The light and warmth of the season's place, day by day: measured weather before forecast before the
-/// monthly normals. Days are worked out once and kept.
+/// monthly normals. Days are worked out once and kept; several threads may ask.
 class PlaceDays {
 public:
     explicit PlaceDays(const model::Season& season);
@@ -37,12 +38,13 @@ private:
 
     [[nodiscard]] std::optional<Range> rangeOn(Day day) const;
 
-    const model::Season& season_;
+    garden::GeoPoint place_;
     Zone zone_;
     std::map<Day, Range> weather_;
     std::vector<garden::DayNormal> normals_;     ///< of a common year; empty when not all months are known
     std::vector<garden::DayNormal> leapNormals_; ///< of a leap year
-    std::map<Day, PlaceDay> days_;
+    std::mutex mutex_;
+    std::map<Day, PlaceDay> days_; ///< grows only, so that a day once given stays where it is
 };
 
 } // namespace withy::plan

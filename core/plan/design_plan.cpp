@@ -22,7 +22,7 @@ constexpr double looseBelow = 0.15;   ///< of the neck: stems lean (common pract
 constexpr double overfullAbove = 0.9; ///< round stems cannot fill more (hexagonal packing 0.9069)
 
 /// Everything about one design while its plan is made.
-struct Work {
+struct PieceWork {
     const Index& index;
     const Design& design;
     const Container* container;
@@ -44,7 +44,7 @@ struct Work {
     }
 };
 
-std::vector<designs::StemGroup> stemGroups(const Work& w) {
+std::vector<designs::StemGroup> stemGroups(const PieceWork& w) {
     std::vector<designs::StemGroup> groups;
     for (const auto* slot : Index::of(w.index.slots, w.design.id)) {
         const auto fill = slotFill(w.index, slot->id);
@@ -60,7 +60,7 @@ std::vector<designs::StemGroup> stemGroups(const Work& w) {
 
 /// The plant's longest stem against the tier; names what is missing and what would do.
 template <class Piece>
-void checkReach(Work& w, const Piece& piece, const Slot& slot, const Plant& plant) {
+void checkReach(PieceWork& w, const Piece& piece, const Slot& slot, const Plant& plant) {
     if (!plant.stemLengthMax) return;
     const bool canPull =
         plant.method == model::HarvestMethod::cut && plant.habit == model::HarvestHabit::oneCut;
@@ -77,7 +77,7 @@ void checkReach(Work& w, const Piece& piece, const Slot& slot, const Plant& plan
 }
 
 template <class Piece>
-void planSlots(Work& w, const Piece& piece) {
+void planSlots(PieceWork& w, const Piece& piece) {
     for (const auto* slot : Index::of(w.index.slots, w.design.id)) {
         SlotPlan sp{slot->id, slotFill(w.index, slot->id), std::nullopt};
         w.plan.stemsPerPiece += slot->count;
@@ -95,7 +95,8 @@ void planSlots(Work& w, const Piece& piece) {
     if (w.plan.slots.empty()) w.find(FindingCode::designWithoutSlots, Severity::note, {w.design.name});
 }
 
-void planNeck(Work& w, const designs::ProfileShape& shape, const std::vector<designs::StemGroup>& groups) {
+void planNeck(PieceWork& w, const designs::ProfileShape& shape,
+              const std::vector<designs::StemGroup>& groups) {
     auto filling = designs::neckFilling(shape, groups);
     if (!filling.ok()) return w.impossible(filling.error());
     const double share = filling->share;
@@ -106,7 +107,7 @@ void planNeck(Work& w, const designs::ProfileShape& shape, const std::vector<des
     w.plan.neck = std::move(filling).value();
 }
 
-void planWater(Work& w) {
+void planVesselWater(PieceWork& w) {
     const auto groups = stemGroups(w);
     const auto shape = shapeOf(*w.container);
     planNeck(w, shape, groups);
@@ -128,7 +129,7 @@ double meanStemDiameter(const std::vector<designs::StemGroup>& groups) {
     return stems > 0 ? sum / static_cast<double>(stems) : usualStem.value;
 }
 
-std::optional<Result<Figure, Problem>> girth(const Work& w) {
+std::optional<Result<Figure, Problem>> girth(const PieceWork& w) {
     if (w.container) {
         if (w.container->outerNeck) return shed::girthOfNeck(*w.container->outerNeck);
         constexpr double usualWall = 3; // mm of glass, from memory
@@ -138,7 +139,7 @@ std::optional<Result<Figure, Problem>> girth(const Work& w) {
     return shed::girthOfBound(w.plan.stemsPerPiece, meanStemDiameter(stemGroups(w)));
 }
 
-void planRibbon(Work& w) {
+void planRibbon(PieceWork& w) {
     const auto finish = w.design.finish;
     if (!w.design.ribbonMix || finish == model::RibbonFinish::none) return;
     if (finish == model::RibbonFinish::knot && w.design.tail.value == 0)
@@ -154,7 +155,7 @@ void planRibbon(Work& w) {
     w.plan.ribbon->working = std::move(working);
 }
 
-void planMinutes(Work& w) {
+void planMinutes(PieceWork& w) {
     runup::RateUsed rate = runup::defaultMakingMinutes(w.design.kind);
     if (w.design.minutes) rate = {*w.design.minutes, w.design.minutesBasis, ""};
     w.plan.minutes.value = rate.minutes;
@@ -182,13 +183,14 @@ std::vector<std::pair<Id<Plant>, double>> slotFill(const Index& index, Id<Slot> 
 }
 
 DesignPlan designPlan(const Index& index, const Design& design) {
-    Work w{index, design, design.container ? index.season.containers.find(*design.container) : nullptr, {}};
+    PieceWork w{
+        index, design, design.container ? index.season.containers.find(*design.container) : nullptr, {}};
     w.plan.design = design.id;
     if (w.container)
         planSlots(w, standingOf(design, *w.container, w.settings()));
     else
         planSlots(w, boundOf(design, w.settings()));
-    if (w.container) planWater(w);
+    if (w.container) planVesselWater(w);
     planRibbon(w);
     planMinutes(w);
     return std::move(w.plan);

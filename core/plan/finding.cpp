@@ -95,6 +95,8 @@ std::string_view findingWord(FindingCode code) {
         return "patch dates out of season";
     case FindingCode::patchWithoutStems:
         return "patch without stems";
+    case FindingCode::patchForecastImpossible:
+        return "patch forecast impossible";
     case FindingCode::heatFactsMissing:
         return "heat facts missing";
     case FindingCode::heatFactsImpossible:

@@ -35,33 +35,34 @@ enum class FindingCode {
     openQuestions,       ///< numbers: how many
     holdEnds,            ///< subjects: day
     // The garden (forecast_plan.h). Days are written YYYY-MM-DD.
-    walkWithoutPatch,       ///< subjects: day; numbers: the id that stands for no patch
-    walkBlank,              ///< subjects: patch, day: nothing was counted
-    walkNegative,           ///< subjects: patch, day: passed over
-    walkOutOfSeason,        ///< subjects: patch, day: used all the same
-    walkOutsideFlowering,   ///< subjects: patch, day: nothing is expected anywhere near
-    walkFarAboveExpected,   ///< subjects: patch, day; numbers: counted, expected
-    walkWeekTooSmall,       ///< subjects: patch, day: fewer within the week than within three days
-    walkNotUsed,            ///< subjects: patch, day: the patch has no forecast to correct
-    weatherMinAboveMax,     ///< subjects: first such day; numbers: days
-    weatherImpossible,      ///< subjects: first such day; numbers: days no thermometer shows
-    weatherMissing,         ///< subjects: first such day; numbers: days, filled from the normals
-    weatherDoubled,         ///< subjects: first such day; numbers: days
-    weatherLooksFahrenheit, ///< the Celsius figures read like Fahrenheit
-    noWeather,              ///< the calendar stands
-    noNormals,              ///< the calendar stands; numbers: months that are there
-    normalsImpossible,      ///< a month's minimum over its maximum, or no degrees Celsius
-    normalsOtherHemisphere, ///< warmest when the place's half of the earth has its winter
-    patchWithoutDates,      ///< subjects: patch: no first, peak or last cut
-    patchDatesOutOfOrder,   ///< subjects: patch, first, peak, last
-    patchDatesOutOfSeason,  ///< subjects: patch, first, last
-    patchWithoutStems,      ///< subjects: patch: dates, but no expected stems
-    heatFactsMissing,       ///< subjects: plant, fact ...: defaults were used
-    heatFactsImpossible,    ///< subjects: plant: the ceiling is not above the base
-    bloomYearLeftOut,       ///< subjects: plant, first cut: no temperatures for it, or a second date
-    bloomYearsTooFew,       ///< subjects: plant; numbers: usable years, fewest
-    regrowthTooLate,        ///< subjects: patch, day of the hard cut
-    hardCutNotUsed,         ///< subjects: patch, day: the plant does not come again, or no days are known
+    walkWithoutPatch,        ///< subjects: day; numbers: the id that stands for no patch
+    walkBlank,               ///< subjects: patch, day: nothing was counted
+    walkNegative,            ///< subjects: patch, day: passed over
+    walkOutOfSeason,         ///< subjects: patch, day: used all the same
+    walkOutsideFlowering,    ///< subjects: patch, day: nothing is expected anywhere near
+    walkFarAboveExpected,    ///< subjects: patch, day; numbers: counted, expected
+    walkWeekTooSmall,        ///< subjects: patch, day: fewer within the week than within three days
+    walkNotUsed,             ///< subjects: patch, day: the patch has no forecast to correct
+    weatherMinAboveMax,      ///< subjects: first such day; numbers: days
+    weatherImpossible,       ///< subjects: first such day; numbers: days no thermometer shows
+    weatherMissing,          ///< subjects: first such day; numbers: days, filled from the normals
+    weatherDoubled,          ///< subjects: first such day; numbers: days
+    weatherLooksFahrenheit,  ///< the Celsius figures read like Fahrenheit
+    noWeather,               ///< the calendar stands
+    noNormals,               ///< the calendar stands; numbers: months that are there
+    normalsImpossible,       ///< a month's minimum over its maximum, or no degrees Celsius
+    normalsOtherHemisphere,  ///< warmest when the place's half of the earth has its winter
+    patchWithoutDates,       ///< subjects: patch: no first, peak or last cut
+    patchDatesOutOfOrder,    ///< subjects: patch, first, peak, last
+    patchDatesOutOfSeason,   ///< subjects: patch, first, last
+    patchWithoutStems,       ///< subjects: patch: dates, but no expected stems
+    patchForecastImpossible, ///< subjects: patch; numbers: stems, days from first to last
+    heatFactsMissing,        ///< subjects: plant, fact ...: defaults were used
+    heatFactsImpossible,     ///< subjects: plant: the ceiling is not above the base
+    bloomYearLeftOut,        ///< subjects: plant, first cut: no temperatures for it, or a second date
+    bloomYearsTooFew,        ///< subjects: plant; numbers: usable years, fewest
+    regrowthTooLate,         ///< subjects: patch, day of the hard cut
+    hardCutNotUsed,          ///< subjects: patch, day: the plant does not come again, or no days are known
 };
 
 enum class Severity { note, warning, fault };

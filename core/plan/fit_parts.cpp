@@ -59,12 +59,14 @@ FitKit containerFit(const model::Container& container, std::int64_t needed, cons
     return kit;
 }
 
-std::optional<FitKit> bucketFit(const BookingPlan& trial, const std::vector<Beside>& beside) {
+/// Buckets of the trial and of the others between cut and make-up: as things, and as room in the cool store.
+std::optional<FitKit> bucketFit(FitKitKind kind, std::optional<std::int64_t> owned, const BookingPlan& trial,
+                                const std::vector<Beside>& beside) {
     if (!trial.kit.buckets || trial.kit.buckets->total == 0) return std::nullopt;
     FitKit kit;
-    kit.kind = FitKitKind::bucket;
+    kit.kind = kind;
     kit.needed = trial.kit.buckets->total;
-    kit.owned = trial.kit.bucketsOwned;
+    kit.owned = owned;
     for (const auto& other : beside) {
         if (other.plan->kit.buckets &&
             meet(firstCut(trial), trial.makeUpEnd.day, other.bucketsFrom, other.bucketsTo))
@@ -177,7 +179,10 @@ std::vector<FitKit> fitKit(const Index& index, const BookingPlan& trial, const m
     for (const auto& need : trial.kit.containers)
         all.push_back(containerFit(*index.season.containers.find(need.container),
                                    shed::wholeUnits(need.total.needed), trial, booking, beside));
-    if (auto buckets = bucketFit(trial, beside)) all.push_back(std::move(*buckets));
+    const auto& cool = index.season.theSettings().coolBuckets;
+    if (auto buckets = bucketFit(FitKitKind::bucket, trial.kit.bucketsOwned, trial, beside))
+        all.push_back(std::move(*buckets));
+    if (auto room = bucketFit(FitKitKind::coolSpace, cool, trial, beside)) all.push_back(std::move(*room));
     return all;
 }
 

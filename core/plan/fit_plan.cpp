@@ -34,7 +34,7 @@ public:
         , cover_(cover)
         , ask_(ask)
         , options_(options)
-        , days_(season_)
+        , days_(plan.days ? plan.days : std::make_shared<PlaceDays>(season))
         , beside_(allBeside(season, plan, options.today))
         , rooms_{cover::Room(*cover.allocations[0]), cover::Room(*cover.allocations[1])} {}
 
@@ -100,7 +100,7 @@ private:
         set(pieces, daysLater);
         Tried tried;
         auto plan =
-            std::make_shared<const BookingPlan>(bookingPlan(index_, booking_, plan_.designs, days_, {}));
+            std::make_shared<const BookingPlan>(bookingPlan(index_, booking_, plan_.designs, *days_, {}));
         tried.answer.plan = plan;
         tried.answer.kits = fitKit(index_, *plan, booking_, beside_);
         for (const auto& kit : tried.answer.kits)
@@ -113,7 +113,7 @@ private:
     }
 
     void tryStems(const BookingPlan& plan, Tried& tried) {
-        BookingWindows windows(index_, booking_, plan, days_);
+        BookingWindows windows(index_, booking_, plan, *days_);
         tried.slots = slotDemands(index_, booking_, plan, Claim::enquiry, {}, windows);
         std::vector<cover::Demand> demands;
         for (const auto& slot : tried.slots)
@@ -150,6 +150,7 @@ private:
             tried.answer.slots.push_back(std::move(slot));
         }
         std::vector<std::pair<Stems, Id<model::Booking>>> most;
+        most.reserve(leaning.size());
         for (const auto& [booking, stems] : leaning)
             most.emplace_back(stems, booking);
         std::stable_sort(most.begin(), most.end(),
@@ -218,7 +219,7 @@ private:
     const CoverPlan& cover_;
     const FitAsk& ask_;
     const FitOptions& options_;
-    PlaceDays days_;
+    std::shared_ptr<PlaceDays> days_;
     std::vector<Beside> beside_;
     std::array<cover::Room, levelCount> rooms_;
 };

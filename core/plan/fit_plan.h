@@ -44,7 +44,7 @@ struct FitStems {
     bool supplyKnown = true;
 };
 
-enum class FitKitKind { container, bucket };
+enum class FitKitKind { container, bucket, coolSpace };
 
 struct FitKit {
     FitKitKind kind{};

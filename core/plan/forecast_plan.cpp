@@ -257,7 +257,9 @@ private:
                 in.walks.push_back(countOf(*w, patch, o.holdDays));
         takeHardCut(patch, facts, in);
         auto forecast = garden::patchForecast(in);
-        if (!forecast) return;
+        if (!forecast)
+            return find(FindingCode::patchForecastImpossible, Severity::fault, patch, {},
+                        {stems.value, static_cast<double>(o.dates->last - o.dates->first)});
         o.forecast = std::move(forecast).value();
         for (const auto& n : o.forecast->notes)
             nameWalk(patch, *walks->second[n.walk], n);
@@ -278,21 +280,17 @@ private:
     }
 
     void takeHardCut(const Patch& patch, const HeatFacts& facts, garden::PatchForecastInput& in) {
+        if (!patch.hardCut) return;
         const Plant* plant = season_.plants.find(patch.plant);
-        for (const auto& cut : options_.hardCuts) {
-            if (cut.patch != patch.id) continue;
-            if (plant == nullptr || plant->habit != model::HarvestHabit::cutAndComeAgain ||
-                !plant->regrowthDays || !weather_.warmth()) {
-                find(FindingCode::hardCutNotUsed, Severity::warning, patch, {cut.day.iso()});
-                continue;
-            }
-            in.hardCut = cut.day;
-            in.secondFlush =
-                garden::regrowth(in.dates, cut.day, static_cast<int>(*plant->regrowthDays),
-                                 std::clamp(facts.share.value, 0.0, 1.0), weather_.sums(facts.thresholds()));
-            if (!in.secondFlush)
-                find(FindingCode::regrowthTooLate, Severity::warning, patch, {cut.day.iso()});
-        }
+        if (plant == nullptr || plant->habit != model::HarvestHabit::cutAndComeAgain ||
+            !plant->regrowthDays || !weather_.warmth())
+            return find(FindingCode::hardCutNotUsed, Severity::warning, patch, {patch.hardCut->iso()});
+        in.hardCut = *patch.hardCut;
+        in.secondFlush =
+            garden::regrowth(in.dates, *patch.hardCut, static_cast<int>(*plant->regrowthDays),
+                             std::clamp(facts.share.value, 0.0, 1.0), weather_.sums(facts.thresholds()));
+        if (!in.secondFlush)
+            find(FindingCode::regrowthTooLate, Severity::warning, patch, {patch.hardCut->iso()});
     }
 
     void nameWalk(const Patch& patch, const model::Walk& w, const garden::WalkNote& n) {

@@ -14,14 +14,8 @@
 /// What the garden will have in flower: every patch's dates and stems, day by day.
 namespace withy::plan {
 
-struct HardCut {
-    Id<model::Patch> patch;
-    Day day;
-};
-
 struct ForecastOptions {
-    std::optional<Day> today;      ///< for "runs early"; blank: the last measured day
-    std::vector<HardCut> hardCuts; ///< of plants that come again (Plant::regrowthDays)
+    std::optional<Day> today; ///< for "runs early"; blank: the last measured day
 };
 
 enum class DatesBy {

@@ -8,8 +8,8 @@ namespace withy::plan {
 namespace {
 
 constexpr int oneFlowering = 180; ///< dates nearer than this are of one year
-constexpr int daysBefore = 200;
-constexpr int daysAfter = 60;
+constexpr int yearDaysBefore = 200;
+constexpr int yearDaysAfter = 60;
 constexpr int mostFilled = 5;
 
 /// The measured days about a first cut, as far as they run on without a longer gap.
@@ -24,7 +24,7 @@ garden::BloomYear yearOf(Day firstCut, const GardenWeather& weather) {
         return weather.normals()->on(day);
     };
     int filled = 0;
-    for (int i = 0; i <= daysBefore; ++i) {
+    for (int i = 0; i <= yearDaysBefore; ++i) {
         const auto day = dayOr(firstCut - i, filled);
         if (!day) {
             --filled;
@@ -37,7 +37,7 @@ garden::BloomYear yearOf(Day firstCut, const GardenWeather& weather) {
     std::reverse(year.days.begin(), year.days.end());
     if (year.days.empty()) return year;
     filled = 0;
-    for (int i = 1; i <= daysAfter; ++i) {
+    for (int i = 1; i <= yearDaysAfter; ++i) {
         const auto day = dayOr(firstCut + i, filled);
         if (!day) break;
         year.days.push_back(*day);

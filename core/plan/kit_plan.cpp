@@ -15,7 +15,7 @@ std::string designName(const Index& index, const LinePlan& line) {
 }
 
 /// Gathers findings and totals for one booking.
-struct Work {
+struct KitWork {
     const Index& index;
     const std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>>& designs;
     BookingPlan& plan;
@@ -26,7 +26,7 @@ struct Work {
     }
 };
 
-void planContainers(Work& w) {
+void planContainers(KitWork& w) {
     std::vector<shed::KeyedUse<Id<model::Container>>> uses;
     std::map<Id<model::Container>, shed::KitStock> stock;
     for (const auto& line : w.plan.lines) {
@@ -45,10 +45,11 @@ void planContainers(Work& w) {
         const auto& name = w.index.season.containers.find(id)->name;
         if (!total.onHand)
             w.find(FindingCode::containerNotCounted, Severity::note, TableKind::containers, id.value, {name});
-        else if (total.missing.value_or(0) > 0)
+        else if (total.missing.value_or(0) > 0) {
+            const std::int64_t whole = *total.onHand / 1000;
             w.find(FindingCode::containerShort, Severity::warning, TableKind::containers, id.value, {name},
-                   {static_cast<double>(shed::wholeUnits(total.needed)),
-                    static_cast<double>(*total.onHand / 1000)});
+                   {static_cast<double>(shed::wholeUnits(total.needed)), static_cast<double>(whole)});
+        }
         w.plan.kit.containers.push_back({id, total});
     }
 }
@@ -57,7 +58,8 @@ shed::UseRule ruleOf(model::UseRule rule) {
     return static_cast<shed::UseRule>(rule);
 }
 
-void useSundries(const Work& w, const LinePlan& line, std::vector<shed::KeyedUse<Id<model::Sundry>>>& uses) {
+void useSundries(const KitWork& w, const LinePlan& line,
+                 std::vector<shed::KeyedUse<Id<model::Sundry>>>& uses) {
     for (const auto* ds : Index::of(w.index.designSundries, line.design)) {
         const model::Sundry& sundry = *w.index.season.sundries.find(ds->sundry);
         const auto amount = shed::thousandthsOf(ds->amount);
@@ -72,7 +74,7 @@ void useSundries(const Work& w, const LinePlan& line, std::vector<shed::KeyedUse
     }
 }
 
-void planSundries(Work& w) {
+void planSundries(KitWork& w) {
     std::vector<shed::KeyedUse<Id<model::Sundry>>> uses;
     std::map<Id<model::Sundry>, shed::KitStock> stock;
     for (const auto& line : w.plan.lines)
@@ -108,7 +110,7 @@ std::optional<Millimetres> ribbonOnHand(const Index& index, Id<model::Ribbon> ri
 }
 
 /// A line's pieces over the ribbons of its mix, by their shares.
-void cutRibbons(const Work& w, const LinePlan& line, std::map<Id<model::Ribbon>, RibbonNeed>& needs) {
+void cutRibbons(const KitWork& w, const LinePlan& line, std::map<Id<model::Ribbon>, RibbonNeed>& needs) {
     const auto& design = *w.designs.at(line.design);
     if (!design.ribbon || design.ribbon->length.value == 0) return;
     const model::Design& record = *w.index.season.designs.find(line.design);
@@ -128,7 +130,7 @@ void cutRibbons(const Work& w, const LinePlan& line, std::map<Id<model::Ribbon>,
     }
 }
 
-void sumRibbon(Work& w, RibbonNeed& need) {
+void sumRibbon(KitWork& w, RibbonNeed& need) {
     for (const auto& cut : need.cuts) {
         const auto total = shed::ribbonTotal(cut.each, cut.pieces.value, 0, std::nullopt);
         if (!total.ok()) continue;
@@ -148,7 +150,7 @@ void sumRibbon(Work& w, RibbonNeed& need) {
                {ribbon.name}, {static_cast<double>(need.missing->value)});
 }
 
-void planRibbons(Work& w) {
+void planRibbons(KitWork& w) {
     std::map<Id<model::Ribbon>, RibbonNeed> needs;
     for (const auto& line : w.plan.lines)
         cutRibbons(w, line, needs);
@@ -158,7 +160,7 @@ void planRibbons(Work& w) {
     }
 }
 
-void planBuckets(Work& w) {
+void planBuckets(KitWork& w) {
     shed::ByLength<Stems> stems{};
     for (const auto& need : w.plan.needs) {
         const auto length = need.longestCut.value_or(Millimetres(500));
@@ -181,7 +183,7 @@ void planBuckets(Work& w) {
     w.plan.kit.bucketsOwned = owned;
 }
 
-void planWater(Work& w) {
+void planWater(KitWork& w) {
     std::vector<shed::WaterUse> uses;
     for (const auto& line : w.plan.lines) {
         if (!w.index.season.designs.find(line.design)->container || line.pieces.value == 0) continue;
@@ -198,7 +200,7 @@ void planWater(Work& w) {
 void planKit(const Index& index,
              const std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>>& designs,
              BookingPlan& plan) {
-    Work w{index, designs, plan};
+    KitWork w{index, designs, plan};
     planContainers(w);
     planRibbons(w);
     planSundries(w);

@@ -3,9 +3,12 @@
 
 #include "core/plan/booking_plan.h"
 #include "core/plan/cover_plan.h"
+#include "core/plan/day_heat.h"
 #include "core/plan/design_plan.h"
 #include "core/plan/forecast_plan.h"
 #include "core/plan/garden_supply.h"
+
+#include <future>
 
 namespace withy::plan {
 
@@ -34,6 +37,8 @@ constexpr TableKind readByForecast[] = {
     TableKind::weather,    TableKind::pastBlooms,   TableKind::tallies,
     TableKind::rounds, // a tally's day is its round's
 };
+
+constexpr TableKind readByDays[] = {TableKind::settings, TableKind::monthNormals, TableKind::weather};
 
 /// Beside the plans of designs and bookings and the forecast.
 constexpr TableKind readByCover[] = {
@@ -80,7 +85,6 @@ struct KeptBookings {
 
 /// False when stopped on the way.
 bool planBookings(const Index& index, const PlanOptions& options, const KeptBookings& kept, Plan& plan) {
-    PlaceDays days(index.season);
     for (const auto& b : index.season.bookings) {
         if (options.stop.stop_requested()) return false;
         const auto old = kept.plan.bookings.find(b.id);
@@ -88,9 +92,43 @@ bool planBookings(const Index& index, const PlanOptions& options, const KeptBook
             plan.bookings.emplace(b.id, old->second);
         else
             plan.bookings.emplace(b.id, std::make_shared<const BookingPlan>(
-                                            bookingPlan(index, b, plan.designs, days, options)));
+                                            bookingPlan(index, b, plan.designs, *plan.days, options)));
     }
     return true;
+}
+
+/// A whole plan that may offer its garden and cover.
+struct Earlier {
+    const Season& season;
+    const Plan& plan;
+    const PlanOptions& options;
+};
+
+std::shared_ptr<const ForecastPlan> gardenOf(const Season& season, const PlanOptions& options,
+                                             const Earlier& earlier) {
+    if (earlier.plan.garden && options.today == earlier.options.today &&
+        allSame(season, earlier.season, readByForecast))
+        return earlier.plan.garden;
+    return std::make_shared<const ForecastPlan>(forecastPlan(Index(season), season, {options.today}));
+}
+
+std::optional<Plan> withCover(const Season& season, const PlanOptions& options, Plan next,
+                              std::shared_ptr<const ForecastPlan> garden, const Earlier& earlier) {
+    next.garden = std::move(garden);
+    if (earlier.plan.cover && next.garden == earlier.plan.garden && options.today == earlier.options.today &&
+        next.designs == earlier.plan.designs && next.bookings == earlier.plan.bookings &&
+        allSame(season, earlier.season, readByCover)) {
+        next.cover = earlier.plan.cover;
+        return next;
+    }
+    if (options.stop.stop_requested()) return std::nullopt;
+    CoverOptions cover;
+    cover.today = options.today;
+    cover.stop = options.stop;
+    next.cover =
+        std::make_shared<const CoverPlan>(coverPlan(season, next, gardenSupply(season, *next.garden), cover));
+    if (options.stop.stop_requested()) return std::nullopt; // the cover may be cut short
+    return next;
 }
 
 } // namespace
@@ -102,32 +140,38 @@ Plan plan(const Season& season, const PlanOptions& options) {
 }
 
 std::optional<Plan> replan(const Season& season, const PlanOptions& options, const Season& was,
-                           const Plan& before, const PlanOptions& optionsBefore,
-                           const std::function<void(const Plan&)>& early) {
+                           const Plan& before, const PlanOptions& optionsBefore) {
+    // The garden knows nothing of the bookings: it is foretold on the second processor meanwhile.
+    auto garden = std::async(std::launch::async, [&] {
+        return gardenOf(season, options, {was, before, optionsBefore});
+    });
+    auto next = replanBookings(season, options, was, before, optionsBefore);
+    const auto foretold = garden.get();
+    if (!next) return std::nullopt;
+    return withCover(season, options, std::move(*next), foretold, {was, before, optionsBefore});
+}
+
+std::optional<Plan> replanBookings(const Season& season, const PlanOptions& options, const Season& was,
+                                   const Plan& before, const PlanOptions& optionsBefore) {
     const Index index(season);
-    const bool sameDay = options.today == optionsBefore.today;
     Plan next;
+    next.garden = before.garden;
+    next.cover = before.cover;
+    next.days =
+        before.days && allSame(season, was, readByDays) ? before.days : std::make_shared<PlaceDays>(season);
     if (allSame(season, was, sharedByDesigns))
         next.designs = before.designs;
     else if (!planDesigns(index, options, next))
         return std::nullopt;
-    const KeptBookings kept{before, Index(was), sameDay && allSame(season, was, sharedByBookings)};
-    if (!planBookings(index, options, kept, next)) return std::nullopt;
-    const bool sameGarden = before.garden && sameDay && allSame(season, was, readByForecast);
-    const bool sameCover = before.cover && sameGarden && next.designs == before.designs &&
-                           next.bookings == before.bookings && allSame(season, was, readByCover);
-    next.garden = before.garden;
-    next.cover = before.cover;
-    if (sameCover) return next;
-    if (early) early(next);
-    if (!sameGarden)
-        next.garden = std::make_shared<const ForecastPlan>(forecastPlan(index, season, {options.today, {}}));
-    if (options.stop.stop_requested()) return std::nullopt;
-    CoverOptions cover;
-    cover.today = options.today;
-    next.cover =
-        std::make_shared<const CoverPlan>(coverPlan(season, next, gardenSupply(season, *next.garden), cover));
+    const bool shared = options.today == optionsBefore.today && allSame(season, was, sharedByBookings);
+    if (!planBookings(index, options, {before, Index(was), shared}, next)) return std::nullopt;
     return next;
+}
+
+std::optional<Plan> replanGarden(const Season& season, const PlanOptions& options, Plan next,
+                                 const Season& was, const Plan& before, const PlanOptions& optionsBefore) {
+    const Earlier earlier{was, before, optionsBefore};
+    return withCover(season, options, std::move(next), gardenOf(season, options, earlier), earlier);
 }
 
 } // namespace withy::plan

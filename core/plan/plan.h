@@ -15,7 +15,6 @@
 #include "core/shed/kit_totals.h"
 #include "core/shed/ribbon_length.h"
 
-#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
@@ -178,12 +177,15 @@ struct BookingPlan {
     std::vector<Finding> findings;
 };
 
+class PlaceDays;     ///< core/plan/day_heat.h
 struct ForecastPlan; ///< core/plan/forecast_plan.h
 struct CoverPlan;    ///< core/plan/cover_plan.h
 
 struct Plan {
     std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>> designs;
     std::map<Id<model::Booking>, std::shared_ptr<const BookingPlan>> bookings;
+    std::shared_ptr<PlaceDays>
+        days; ///< worked out as they are asked for; kept while place and weather are the same
     std::shared_ptr<const ForecastPlan> garden; ///< what will be in flower; null only before the first plan
     std::shared_ptr<const CoverPlan> cover;     ///< who gets which stems; null only before the first plan
 };
@@ -192,11 +194,20 @@ struct Plan {
 Plan plan(const model::Season& season, const PlanOptions& options = {});
 
 /// As plan(), keeping the parts of `before` (the plan of `was`) whose inputs did not change. The result
-/// is the same as plan()'s, always; nothing when it was stopped. `early`
-/// is shown the plan when designs and bookings are done and only garden and cover are still those of
-/// `before`.
+/// is the same as plan()'s, always; nothing when it was stopped.
 std::optional<Plan> replan(const model::Season& season, const PlanOptions& options, const model::Season& was,
-                           const Plan& before, const PlanOptions& optionsBefore,
-                           const std::function<void(const Plan&)>& early = {});
+                           const Plan& before, const PlanOptions& optionsBefore);
+
+// The same in two parts, for who shows the first while the second goes on.
+
+/// Designs and bookings anew; garden and cover are still those of `before`.
+std::optional<Plan> replanBookings(const model::Season& season, const PlanOptions& options,
+                                   const model::Season& was, const Plan& before,
+                                   const PlanOptions& optionsBefore);
+/// Garden and cover of `next`, which has the designs and bookings of `season`. `before` is any earlier whole
+/// plan, that of `was`.
+std::optional<Plan> replanGarden(const model::Season& season, const PlanOptions& options, Plan next,
+                                 const model::Season& was, const Plan& before,
+                                 const PlanOptions& optionsBefore);
 
 } // namespace withy::plan

@@ -77,7 +77,7 @@ void writePatch(JsonWriter& json, const model::Season& season, const PatchOutloo
 }
 
 void writePieces(JsonWriter& json, const SlotCover& slot, Level level) {
-    const auto& at = slot.at[static_cast<std::size_t>(level)];
+    const auto& at = slot.at[indexOf(level)];
     json.beginArray();
     for (const auto& piece : at.pieces) {
         json.beginObject().member("from", wordOf(sourceWords, piece.source)).member("id", piece.from);
@@ -102,8 +102,8 @@ void writeMend(JsonWriter& json, const model::Season& season, const Mend& mend) 
 }
 
 void writeSlot(JsonWriter& json, const model::Season& season, const SlotCover& slot) {
-    const auto& cautious = slot.at[static_cast<std::size_t>(Level::cautious)];
-    const auto& likely = slot.at[static_cast<std::size_t>(Level::likely)];
+    const auto& cautious = slot.at[indexOf(Level::cautious)];
+    const auto& likely = slot.at[indexOf(Level::likely)];
     const auto* named = season.slots.find(slot.slot);
     json.beginObject().member("line", slot.line).member("slot", slot.slot);
     json.member("label", named ? std::string_view(named->label) : std::string_view());

@@ -32,7 +32,7 @@ std::vector<Group> fewestGroups(const BookingPlan& plan) {
     std::vector<Group> groups;
     for (const auto i : order) {
         const LocalTime earliest =
-            std::max(times(i).earliest, plan.makeUpStart - Minutes(furthestBack * 1440));
+            std::max(times(i).earliest, plan.makeUpStart - Minutes(std::int64_t{furthestBack} * 1440));
         if (groups.empty() || groups.back().latest < earliest)
             groups.push_back({earliest, times(i).latest, {}});
         groups.back().earliest = std::max(groups.back().earliest, earliest);

@@ -11,7 +11,7 @@ namespace withy::cover::tests {
 /// 300 seasons against GLPK's simplex method: each demand's unmet stems in the order served, then price,
 /// places and keeping, every one equal.
 TEST(OutsideSolver, AgreesOnThreeHundredRandomSeasons) {
-    if (!outsideSolverIsThere()) GTEST_SKIP() << "glpsol is not installed (package glpk-utils)";
+    ASSERT_TRUE(outsideSolverIsThere()) << "glpsol is missing: install glpk-utils, as tests/run does";
     constexpr std::uint32_t seasons = 300, atOnce = 25;
     std::int64_t shortSeasons = 0, bought = 0, swapped = 0, kept = 0;
     for (std::uint32_t first = 0; first < seasons; first += atOnce) {

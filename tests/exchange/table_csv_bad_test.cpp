@@ -13,7 +13,7 @@ using namespace model;
 
 using tests::importSeason;
 
-struct Bad {
+struct BadTable {
     const char* name;
     TableKind kind;
     std::string csv;
@@ -28,7 +28,7 @@ struct Bad {
 const std::string patchColumns = "plant,label\n";
 const std::string bookingColumns = "title,event_start,event_end,budget\n";
 
-const std::vector<Bad> badFiles{
+const std::vector<BadTable> badFiles{
     // As a whole
     {"empty", TableKind::plants, "", ProblemCode::emptyFile, 0, 0, "", "", {}},
     {"semicolons",

@@ -13,14 +13,14 @@ constexpr double tolerance = 1e-9;
 const double nan = std::numeric_limits<double>::quiet_NaN();
 const double infinite = std::numeric_limits<double>::infinity();
 
-struct Row {
+struct AgeingRow {
     const char* name;
     double got;
     double want;
 };
 
-void expectRows(const std::vector<Row>& rows) {
-    for (const Row& row : rows) {
+void expectRows(const std::vector<AgeingRow>& rows) {
+    for (const AgeingRow& row : rows) {
         SCOPED_TRACE(row.name);
         EXPECT_NEAR(row.got, row.want, tolerance);
     }

@@ -281,6 +281,16 @@ TEST(Warmth, FahrenheitInACelsiusColumn) {
         w.range.maximum = w.range.maximum * 1.8 + 32;
     }
     EXPECT_TRUE(readsLikeFahrenheit(normals, weather));
+    // One month among years that are sound, and a warm spell in winter that is real.
+    auto years = warmer(normals, day(2023, 1, 1), day(2026, 12, 31), 1);
+    EXPECT_FALSE(readsLikeFahrenheit(normals, years));
+    for (auto& w : years)
+        if (w.day >= day(2026, 1, 1) && w.day <= day(2026, 1, 10)) w.range = {14, 20};
+    EXPECT_FALSE(readsLikeFahrenheit(normals, years));
+    for (auto& w : years)
+        if (w.day >= day(2026, 4, 1) && w.day <= day(2026, 4, 30))
+            w.range = {w.range.minimum * 1.8 + 32, w.range.maximum * 1.8 + 32};
+    EXPECT_TRUE(readsLikeFahrenheit(normals, years));
 }
 
 // Real days scatter; on average they must not look early beside their own normals.

@@ -198,14 +198,20 @@ TEST(ForecastPlan, TalliesCountAsHavingStoodThere) {
     EXPECT_GT(planned(s).patches.at(bed).forecast->expected, without);
 }
 
+void cutHard(Season& s, Day on) {
+    auto patch = *s.patches.find(bed);
+    patch.hardCut = on;
+    s.patches.put(patch);
+}
+
 TEST(ForecastPlan, AHardCutComesAgain) {
     Season s = season();
     auto plant = *s.plants.find(Id<model::Plant>(1));
     plant.habit = model::HarvestHabit::cutAndComeAgain;
     plant.regrowthDays = 14;
     s.plants.put(plant);
-    const ForecastOptions options{std::nullopt, {{bed, day(2027, 6, 20)}}};
-    const auto cut = planned(s, options);
+    cutHard(s, day(2027, 6, 20));
+    const auto cut = planned(s);
     EXPECT_FALSE(findingOf(cut, FindingCode::regrowthTooLate));
     EXPECT_LT(cut.patches.at(bed).forecast->expected, 900);
     EXPECT_GT(cut.patches.at(bed).forecast->expected, 400);
@@ -298,6 +304,8 @@ const BadCase badCases[] = {
      [](Season& s) { s.walks.put(walk(day(2027, 9, 10), 4)); }},
     {"thousand times", FindingCode::walkFarAboveExpected,
      [](Season& s) { s.walks.put(walk(day(2027, 6, 18), 90000)); }},
+    {"two million stems", FindingCode::patchForecastImpossible,
+     [](Season& s) { changePatch(s, [](auto& p) { p.expectedStems = Stems(2000000); }); }},
     {"walk not used", FindingCode::walkNotUsed,
      [](Season& s) {
          changePatch(s, [](auto& p) { p.expectedStems.reset(); });
@@ -388,13 +396,13 @@ TEST(ForecastPlanBadInput, TheCalendarStands) {
 
 TEST(ForecastPlanBadInput, HardCutsThatCannotBe) {
     Season s = season();
-    const ForecastOptions options{std::nullopt, {{bed, day(2027, 7, 16)}}};
-    EXPECT_TRUE(findingOf(planned(s, options), FindingCode::hardCutNotUsed));
+    cutHard(s, day(2027, 7, 16));
+    EXPECT_TRUE(findingOf(planned(s), FindingCode::hardCutNotUsed));
     auto plant = *s.plants.find(Id<model::Plant>(1));
     plant.habit = model::HarvestHabit::cutAndComeAgain;
     plant.regrowthDays = 30;
     s.plants.put(plant);
-    EXPECT_TRUE(findingOf(planned(s, options), FindingCode::regrowthTooLate));
+    EXPECT_TRUE(findingOf(planned(s), FindingCode::regrowthTooLate));
 }
 
 } // namespace

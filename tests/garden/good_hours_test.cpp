@@ -12,7 +12,7 @@
 namespace withy::garden {
 namespace {
 
-LocalTime at(const char* iso) {
+LocalTime minuteOf(const char* iso) {
     return *LocalTime::parse(iso);
 }
 
@@ -31,10 +31,10 @@ GardenDay dayAt(Day day, double latitude, double minimum, double maximum) {
 /// Days around midsummer 2026 at 51 N, 1 W. Sunrise 4:49, sunset 21:22, civil dawn 4:03, dusk 22:09 by
 /// the clock (PyEphem, as in the grid of the sun tests, for 21 June; the other days within a minute
 /// or two).
-CutHours june(const char* earliest, const char* latest, double minimum, double maximum, double limit) {
+CutHours juneHours(const char* earliest, const char* latest, double minimum, double maximum, double limit) {
     CutHours in;
-    in.earliest = at(earliest);
-    in.latest = at(latest);
+    in.earliest = minuteOf(earliest);
+    in.latest = minuteOf(latest);
     for (Day day = in.earliest.day; day <= in.latest.day; day = day + 1)
         in.days.push_back(dayAt(day, 51, minimum, maximum));
     in.heatLimit = limit;
@@ -58,7 +58,7 @@ TEST(GardenDayTest, CarriesTheSunOntoTheClock) {
 }
 
 TEST(GoodHours, LatestCoolDawnOrEveningFirst) {
-    const auto found = goodHours(june("2026-06-20T09:00", "2026-06-21T21:00", 10, 24, 20));
+    const auto found = goodHours(juneHours("2026-06-20T09:00", "2026-06-21T21:00", 10, 24, 20));
     ASSERT_TRUE(found.ok());
     ASSERT_EQ(found->size(), 3u);
     EXPECT_EQ((*found)[0].start.iso(), "2026-06-21T20:00"); // done by the latest
@@ -75,7 +75,7 @@ TEST(GoodHours, LatestCoolDawnOrEveningFirst) {
     }
 }
 
-struct Row {
+struct HoursRow {
     const char* name;
     CutHours in;
     const char* start;
@@ -89,31 +89,31 @@ TEST(GoodHours, FirstChoice) {
     const auto dawn = GoodHourWhy::dawn;
     const auto evening = GoodHourWhy::evening;
     const auto coolest = GoodHourWhy::coolestThereIs;
-    CutHours longWork = june("2026-06-21T00:00", "2026-06-21T23:59", 10, 20, 25);
+    CutHours longWork = juneHours("2026-06-21T00:00", "2026-06-21T23:59", 10, 20, 25);
     longWork.work = Minutes(300);
-    CutHours noWork = june("2026-06-21T05:07", "2026-06-21T05:07", 10, 20, 25);
+    CutHours noWork = juneHours("2026-06-21T05:07", "2026-06-21T05:07", 10, 20, 25);
     noWork.work = Minutes(0);
-    const Row rows[] = {
-        {"morning only", june("2026-06-21T00:00", "2026-06-21T12:00", 10, 24, 20), "2026-06-21T04:15", dawn,
-         HourLight::twilight, false, false},
-        {"window opens after dawn", june("2026-06-21T06:20", "2026-06-21T12:00", 10, 24, 20),
+    const HoursRow rows[] = {
+        {"morning only", juneHours("2026-06-21T00:00", "2026-06-21T12:00", 10, 24, 20), "2026-06-21T04:15",
+         dawn, HourLight::twilight, false, false},
+        {"window opens after dawn", juneHours("2026-06-21T06:20", "2026-06-21T12:00", 10, 24, 20),
          "2026-06-21T06:20", dawn, HourLight::daylight, false, false},
-        {"too warm until sunset", june("2026-06-21T16:00", "2026-06-21T23:59", 12, 30, 22),
+        {"too warm until sunset", juneHours("2026-06-21T16:00", "2026-06-21T23:59", 12, 30, 22),
          "2026-06-21T21:00", evening, HourLight::daylight, false, false},
         {"long work, evening", longWork, "2026-06-21T16:15", evening, HourLight::daylight, false, false},
-        {"midday only, cool", june("2026-06-21T11:00", "2026-06-21T15:00", 10, 20, 25), "2026-06-21T11:00",
-         coolest, HourLight::daylight, false, false},
-        {"midday only, hot", june("2026-06-21T11:00", "2026-06-21T15:00", 10, 30, 20), "2026-06-21T11:00",
-         coolest, HourLight::daylight, true, false},
-        {"night only", june("2026-06-20T23:00", "2026-06-21T03:00", 10, 20, 25), "2026-06-21T02:00", coolest,
-         HourLight::dark, false, false},
-        {"only the dark is cool enough", june("2026-06-21T10:00", "2026-06-21T23:59", 12, 34, 19),
+        {"midday only, cool", juneHours("2026-06-21T11:00", "2026-06-21T15:00", 10, 20, 25),
+         "2026-06-21T11:00", coolest, HourLight::daylight, false, false},
+        {"midday only, hot", juneHours("2026-06-21T11:00", "2026-06-21T15:00", 10, 30, 20),
+         "2026-06-21T11:00", coolest, HourLight::daylight, true, false},
+        {"night only", juneHours("2026-06-20T23:00", "2026-06-21T03:00", 10, 20, 25), "2026-06-21T02:00",
+         coolest, HourLight::dark, false, false},
+        {"only the dark is cool enough", juneHours("2026-06-21T10:00", "2026-06-21T23:59", 12, 34, 19),
          "2026-06-21T22:45", coolest, HourLight::dark, false, false},
-        {"shorter than the work", june("2026-06-21T18:00", "2026-06-21T18:30", 10, 20, 25),
+        {"shorter than the work", juneHours("2026-06-21T18:00", "2026-06-21T18:30", 10, 20, 25),
          "2026-06-21T18:00", coolest, HourLight::daylight, false, true},
         {"one minute, no work", noWork, "2026-06-21T05:07", dawn, HourLight::daylight, false, false},
     };
-    for (const Row& row : rows) {
+    for (const HoursRow& row : rows) {
         SCOPED_TRACE(row.name);
         const auto found = goodHours(row.in);
         ASSERT_TRUE(found.ok());
@@ -203,7 +203,7 @@ TEST(GoodHours, NeverOverTheLimitWhileAnotherHourExists) {
 }
 
 TEST(GoodHours, SameAnswerWhateverTheOrderOfDays) {
-    CutHours in = june("2026-06-18T09:00", "2026-06-21T21:00", 10, 24, 20);
+    CutHours in = juneHours("2026-06-18T09:00", "2026-06-21T21:00", 10, 24, 20);
     const auto forwards = *goodHours(in);
     std::reverse(in.days.begin(), in.days.end());
     const auto backwards = *goodHours(in);
@@ -216,7 +216,7 @@ TEST(GoodHours, SameAnswerWhateverTheOrderOfDays) {
 
 TEST(GoodHours, RefusesNonsense) {
     const double nan = std::numeric_limits<double>::quiet_NaN();
-    const CutHours sound = june("2026-06-20T09:00", "2026-06-21T21:00", 10, 24, 20);
+    const CutHours sound = juneHours("2026-06-20T09:00", "2026-06-21T21:00", 10, 24, 20);
     const auto with = [&](auto change) {
         CutHours in = sound;
         change(in);
@@ -230,8 +230,10 @@ TEST(GoodHours, RefusesNonsense) {
     EXPECT_EQ(with([&](CutHours& in) { in.days[0].civilDawn = nan; }), GoodHoursTrouble::notFinite);
     EXPECT_EQ(with([&](CutHours& in) { in.days[0].heat.minimum = nan; }), GoodHoursTrouble::badDay);
     EXPECT_EQ(with([&](CutHours& in) { in.days[0].heat.minimum = 30; }), GoodHoursTrouble::badDay);
-    EXPECT_EQ(with([](CutHours& in) { in.latest = at("2026-06-20T08:59"); }), GoodHoursTrouble::outOfOrder);
-    EXPECT_EQ(with([](CutHours& in) { in.latest = at("2027-06-22T09:00"); }), GoodHoursTrouble::tooWide);
+    EXPECT_EQ(with([](CutHours& in) { in.latest = minuteOf("2026-06-20T08:59"); }),
+              GoodHoursTrouble::outOfOrder);
+    EXPECT_EQ(with([](CutHours& in) { in.latest = minuteOf("2027-06-22T09:00"); }),
+              GoodHoursTrouble::tooWide);
     EXPECT_EQ(with([](CutHours& in) { in.earliest.minute = -1; }), GoodHoursTrouble::badTime);
     EXPECT_EQ(with([](CutHours& in) { in.latest.day = Day{900000}; }), GoodHoursTrouble::badTime);
     EXPECT_EQ(with([](CutHours& in) { in.work = Minutes(-1); }), GoodHoursTrouble::badWork);

@@ -17,7 +17,7 @@ TEST(Opening, HoursShrinkStageByStage) {
     EXPECT_DOUBLE_EQ(hoursToOpen({CutStage::open, 10, CutStage::open}, CutStage::open), 0);
 }
 
-struct Row {
+struct OpeningRow {
     const char* name;
     OpeningHabit habit;
     double untilDrive;
@@ -29,7 +29,7 @@ struct Row {
 TEST(Opening, StageThatIsOpenAtTheEvent) {
     const OpeningHabit bud{CutStage::tightBud, 72, CutStage::open};
     const OpeningHabit tender{CutStage::tightBud, 72, CutStage::showingColour};
-    const Row rows[] = {
+    const OpeningRow rows[] = {
         {"days ahead: a tight bud", bud, 70, 80, CutStage::tightBud, OpeningFit::justRight},
         {"exactly at the event's start", bud, 60, 72, CutStage::tightBud, OpeningFit::justRight},
         {"exactly at the drive", bud, 72, 80, CutStage::tightBud, OpeningFit::justRight},
@@ -47,7 +47,7 @@ TEST(Opening, StageThatIsOpenAtTheEvent) {
          OpeningFit::justRight},
         {"may not be cut later", tender, 20, 30, CutStage::showingColour, OpeningFit::notOpenInTime},
     };
-    for (const Row& row : rows) {
+    for (const OpeningRow& row : rows) {
         SCOPED_TRACE(row.name);
         const StageAdvice advice = adviseStage(row.habit, row.untilDrive, row.untilEvent);
         EXPECT_EQ(advice.stage, row.stage);

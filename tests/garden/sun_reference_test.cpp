@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/garden/sun.h"
 #include "tests/garden/reference.h"
+#include "tests/garden/sun_words.h"
 
 #include <gtest/gtest.h>
 
@@ -11,15 +12,7 @@ namespace withy::garden {
 namespace {
 
 using tests::Row;
-
-std::string word(SunStatus s) {
-    return s == SunStatus::normal ? "normal" : s == SunStatus::allDay ? "all_day" : "all_night";
-}
-
-std::string word(TwilightStatus s) {
-    if (s == TwilightStatus::normal) return "normal";
-    return s == TwilightStatus::brightAllNight ? "bright_all_night" : "dark_all_day";
-}
+using tests::word;
 
 /// Seconds after midnight of HH:MM or HH:MM:SS.
 std::int64_t secondsOf(const std::string& clock) {

@@ -9,7 +9,7 @@ namespace withy::ui {
 
 namespace {
 
-RecordPageSpec specOf(Workbench& bench) {
+RecordPageSpec patchesSpec(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "garden.patches";
     spec.name = PatchesPage::tr("Patches in walking order");
@@ -28,16 +28,17 @@ RecordPageSpec specOf(Workbench& bench) {
     last.head = PatchesPage::tr("Last walk");
     last.text = [&bench](std::int64_t id) { return lastWalkWords(bench.season(), Id<model::Patch>(id)); };
     spec.table.computed = {place, last};
-    spec.groups = {{PatchesPage::tr("Where it is"), {"label", "plant", "way_there", "under_cover"}},
-                   {PatchesPage::tr("What it gives"),
-                    {"plants", "bed_length", "expected_stems", "first_cut", "peak_cut", "last_cut"}},
-                   {PatchesPage::tr("Notes"), {"notes"}}};
+    spec.groups = {
+        {PatchesPage::tr("Where it is"), {"label", "plant", "way_there", "under_cover"}},
+        {PatchesPage::tr("What it gives"),
+         {"plants", "bed_length", "expected_stems", "first_cut", "peak_cut", "last_cut", "hard_cut"}},
+        {PatchesPage::tr("Notes"), {"notes"}}};
     return spec;
 }
 
 } // namespace
 
-PatchesPage::PatchesPage(Workbench& bench, QWidget* parent) : RecordPage(bench, specOf(bench), parent) {
+PatchesPage::PatchesPage(Workbench& bench, QWidget* parent) : RecordPage(bench, patchesSpec(bench), parent) {
     connect(&bench, &Workbench::changed, this, [this] {
         if (isVisible()) table().records().refreshComputed();
     });

@@ -1,27 +1,38 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/plan_runner.h"
 
+#include <utility>
+
 namespace withy::ui {
 
 PlanRunner::PlanRunner(std::function<void()> tell)
-    : tell_(std::move(tell)), thread_([this](const std::stop_token& quit) { work(quit); }) {}
+    : tell_(std::move(tell))
+    , bookingsThread_([this](const std::stop_token& quit) { planBookings(quit); })
+    , gardenThread_([this](const std::stop_token& quit) { planGarden(quit); }) {}
 
 PlanRunner::~PlanRunner() {
-    thread_.request_stop();
+    bookingsThread_.request_stop();
+    gardenThread_.request_stop();
     const std::lock_guard lock(mutex_);
-    waiting_.reset();
-    giveUp_.request_stop();
+    bookings_.waiting.reset();
+    garden_.waiting.reset();
+    bookings_.giveUp.request_stop();
+    garden_.giveUp.request_stop();
 }
 
 void PlanRunner::ask(model::Season season, const plan::PlanOptions& options) {
     const std::lock_guard lock(mutex_);
-    // A run goes on, or waits, since the last plan: those who look have waited that long already.
-    const bool idle = asked_ == (finished_ && finished_->whole ? finished_->turn : 0);
-    if (idle)
-        lastPlan_ = Clock::now();
-    else if (Clock::now() - lastPlan_ < patience)
-        giveUp_.request_stop();
-    waiting_ = Run{std::move(season), options, {}, ++asked_};
+    const auto now = Clock::now();
+    // What goes on, or waits, since the last of its kind: those who look have waited that long already.
+    const auto hurry = [&](auto& stage, bool idle) {
+        if (idle)
+            stage.last = now;
+        else if (now - stage.last < patience)
+            stage.giveUp.request_stop();
+    };
+    hurry(bookings_, asked_ == (booked_ ? booked_->turn : 0));
+    hurry(garden_, asked_ == (whole_ ? whole_->turn : 0));
+    bookings_.waiting = Run{std::move(season), options, {}, ++asked_};
     changed_.notify_all();
 }
 
@@ -33,41 +44,101 @@ std::shared_ptr<const PlanRunner::Run> PlanRunner::finished() const {
 std::shared_ptr<const PlanRunner::Run> PlanRunner::wait() {
     std::unique_lock lock(mutex_);
     if (asked_ == 0) return nullptr;
-    if (waiting_) giveUp_.request_stop(); // nobody looks at the older one any more
+    // Nobody looks at the older ones any more.
+    if (bookings_.turn != asked_) bookings_.giveUp.request_stop();
+    if (garden_.turn != asked_) garden_.giveUp.request_stop();
     changed_.wait(lock, [this] { return finished_ && finished_->whole && finished_->turn == asked_; });
     return finished_;
 }
 
-std::optional<PlanRunner::Run> PlanRunner::next(const std::stop_token& quit) {
-    std::unique_lock lock(mutex_);
-    if (!changed_.wait(lock, quit, [this] { return waiting_.has_value(); })) return std::nullopt;
-    giveUp_ = std::stop_source();
-    std::optional<Run> run = std::move(waiting_);
-    waiting_.reset();
-    run->options.stop = giveUp_.get_token();
-    return run;
+namespace {
+
+std::uint64_t turnOf(const PlanRunner::Run& run) {
+    return run.turn;
 }
 
-void PlanRunner::work(const std::stop_token& quit) {
-    std::shared_ptr<const Run> last = std::make_shared<Run>(); // of an empty season
-    while (auto run = next(quit)) {
-        const auto early = [&](const plan::Plan& plan) {
-            publish(std::make_shared<const Run>(Run{run->season, run->options, plan, run->turn, false}));
-        };
-        auto plan = plan::replan(run->season, run->options, last->season, last->plan, last->options, early);
+std::uint64_t turnOf(const std::shared_ptr<const PlanRunner::Run>& run) {
+    return run->turn;
+}
+
+} // namespace
+
+template <class Task>
+std::optional<Task> PlanRunner::next(Stage<Task>& stage, const std::stop_token& quit) {
+    std::unique_lock lock(mutex_);
+    stage.turn = 0;
+    if (!changed_.wait(lock, quit, [&] { return stage.waiting.has_value(); })) return std::nullopt;
+    std::optional<Task> task = std::exchange(stage.waiting, std::nullopt);
+    stage.giveUp = std::stop_source();
+    stage.turn = turnOf(*task);
+    return task;
+}
+
+void PlanRunner::planBookings(const std::stop_token& quit) {
+    Run last; // of an empty season
+    while (auto run = next(bookings_, quit)) {
+        auto stoppable = run->options;
+        {
+            const std::lock_guard lock(mutex_);
+            stoppable.stop = bookings_.giveUp.get_token();
+        }
+        auto plan = plan::replanBookings(run->season, stoppable, last.season, last.plan, last.options);
         if (!plan) continue;
         run->plan = std::move(*plan);
-        run->whole = true;
-        last = std::make_shared<const Run>(std::move(*run));
-        publish(last);
+        last = *run;
+        publishBookings(std::move(*run));
     }
 }
 
-void PlanRunner::publish(std::shared_ptr<const Run> run) {
+void PlanRunner::planGarden(const std::stop_token& quit) {
+    RunPtr last = std::make_shared<Run>(); // of an empty season
+    while (const auto booked = next(garden_, quit)) {
+        auto stoppable = (*booked)->options;
+        {
+            const std::lock_guard lock(mutex_);
+            stoppable.stop = garden_.giveUp.get_token();
+        }
+        auto run = **booked;
+        auto plan =
+            plan::replanGarden(run.season, stoppable, run.plan, last->season, last->plan, last->options);
+        if (!plan) continue;
+        run.plan = std::move(*plan);
+        run.whole = true;
+        last = std::make_shared<const Run>(std::move(run));
+        publishGarden(last);
+    }
+}
+
+void PlanRunner::show() {
+    if (!whole_ || whole_->turn == booked_->turn) {
+        finished_ = whole_ ? whole_ : booked_;
+        return;
+    }
+    Run run = *booked_;
+    run.plan.garden = whole_->plan.garden;
+    run.plan.cover = whole_->plan.cover;
+    finished_ = std::make_shared<const Run>(std::move(run));
+}
+
+void PlanRunner::publishBookings(Run run) {
     {
         const std::lock_guard lock(mutex_);
-        finished_ = std::move(run);
-        lastPlan_ = Clock::now();
+        booked_ = std::make_shared<const Run>(std::move(run));
+        bookings_.last = Clock::now();
+        garden_.waiting = booked_;
+        if (garden_.turn != 0 && Clock::now() - garden_.last < patience) garden_.giveUp.request_stop();
+        show();
+    }
+    changed_.notify_all();
+    tell_();
+}
+
+void PlanRunner::publishGarden(RunPtr run) {
+    {
+        const std::lock_guard lock(mutex_);
+        whole_ = std::move(run);
+        garden_.last = Clock::now();
+        show();
     }
     changed_.notify_all();
     tell_();

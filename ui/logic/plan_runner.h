@@ -10,15 +10,18 @@
 #include <memory>
 #include <mutex>
 #include <optional>
+#include <stop_token>
 #include <thread>
 
 namespace withy::ui {
 
-/// Plans snapshots of a season, one at a time, on a thread of its own; each run keeps what it can of the
-/// last finished one. Of snapshots that come while a run goes on only the newest is planned, and the run
-/// is given up for it, unless the grower has seen no new plan for `patience`: then it may finish, so that
-/// a key held down cannot keep every plan from the screen.
-/// All functions belong to one thread, the one that made it.
+/// Plans snapshots of a season on two threads of its own: the one plans designs and bookings, which is quick,
+/// and hands them to the other for garden and cover, which is not; so that the bookings of an edit are
+/// there while the cover of the edit before is still being worked out. Each keeps what it can of what was
+/// planned before. Of snapshots that come while a thread is at work only the newest is taken up, and the work
+/// is given up for it, unless the grower has seen nothing new of that kind for `patience`: then it may
+/// finish, so that a key held down cannot keep every plan from the screen. All functions belong to one
+/// thread, the one that made it.
 class PlanRunner {
 public:
     struct Run {
@@ -26,15 +29,15 @@ public:
         plan::PlanOptions options;
         plan::Plan plan;
         std::uint64_t turn = 0; ///< which ask() it answers
-        bool whole = false;     ///< false: garden and cover are still those of the run before
+        bool whole = false;     ///< false: garden and cover are those of an earlier run
     };
 
     static constexpr std::chrono::milliseconds patience{250};
 
-    /// `tell` is called on the runner's thread whenever a run has finished, and once before when its
-    /// bookings are planned and only garden and cover are still to come.
+    /// `tell` is called on the runner's threads whenever a snapshot has its bookings planned, and again when
+    /// its garden and cover are there.
     explicit PlanRunner(std::function<void()> tell);
-    /// Gives up the run that goes on.
+    /// Gives up what goes on.
     ~PlanRunner();
 
     PlanRunner(const PlanRunner&) = delete;
@@ -51,21 +54,38 @@ public:
 
 private:
     using Clock = std::chrono::steady_clock;
+    using RunPtr = std::shared_ptr<const Run>;
 
-    void work(const std::stop_token& quit);
-    void publish(std::shared_ptr<const Run> run);
-    /// The newest snapshot, once there is one; nothing when it is time to go.
-    std::optional<Run> next(const std::stop_token& quit);
+    /// One of the two threads' work: what it is to take up next, and how it is told to let go.
+    template <class Task>
+    struct Stage {
+        std::optional<Task> waiting;
+        std::uint64_t turn = 0; ///< of what goes on; 0: nothing
+        std::stop_source giveUp;
+        Clock::time_point last = Clock::now(); ///< when it last finished something
+    };
+
+    void planBookings(const std::stop_token& quit);
+    void planGarden(const std::stop_token& quit);
+    /// The next task of a stage, once there is one; nothing when it is time to go.
+    template <class Task>
+    std::optional<Task> next(Stage<Task>& stage, const std::stop_token& quit);
+    void publishBookings(Run run);
+    void publishGarden(RunPtr run);
+    /// The newest plan of bookings beside the newest garden and cover. With the mutex held.
+    void show();
 
     std::function<void()> tell_;
     std::uint64_t asked_ = 0;
     mutable std::mutex mutex_;            // guards what follows
-    std::condition_variable_any changed_; // waiting_ or finished_
-    std::optional<Run> waiting_;
-    std::stop_source giveUp_; ///< of the run that goes on
-    Clock::time_point lastPlan_ = Clock::now();
-    std::shared_ptr<const Run> finished_;
-    std::jthread thread_; // last: it uses all the others
+    std::condition_variable_any changed_; // a task or finished_
+    Stage<Run> bookings_;
+    Stage<RunPtr> garden_;
+    RunPtr booked_; ///< the last with its bookings
+    RunPtr whole_;  ///< the last with its garden and cover too
+    RunPtr finished_;
+    std::jthread bookingsThread_; // last: they use all the others
+    std::jthread gardenThread_;
 };
 
 } // namespace withy::ui

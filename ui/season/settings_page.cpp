@@ -13,7 +13,7 @@ namespace withy::ui {
 
 namespace {
 
-std::vector<FormGroup> groups() {
+std::vector<FormGroup> settingGroups() {
     return {{SettingsPage::tr("The season"), {"season_name", "first_day", "last_day"}},
             {SettingsPage::tr("The place"), {"place_name", "latitude", "longitude", "zone_rule"}},
             {SettingsPage::tr("Money and paper"),
@@ -24,13 +24,13 @@ std::vector<FormGroup> groups() {
             {SettingsPage::tr("Temperatures"),
              {"store_celsius", "bench_celsius", "van_celsius", "venue_celsius", "heat_limit_celsius"}},
             {SettingsPage::tr("The working day"),
-             {"work_from", "work_to", "recut_mm", "bucket_hours", "lifting_limit_kg"}}};
+             {"work_from", "work_to", "recut_mm", "bucket_hours", "cool_buckets", "lifting_limit_kg"}}};
 }
 
 } // namespace
 
 SettingsPage::SettingsPage(Workbench& bench, QWidget* parent)
-    : SubPage(bench, parent), form_(new RecordForm(bench, model::TableKind::settings, groups())) {
+    : SubPage(bench, parent), form_(new RecordForm(bench, model::TableKind::settings, settingGroups())) {
     form_->setObjectName(QStringLiteral("season.settings.form"));
     form_->show(1);
     auto* inside = new QWidget;

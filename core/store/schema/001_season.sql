@@ -29,6 +29,7 @@ CREATE TABLE "settings" (
     "work_to" INTEGER NOT NULL,
     "recut_mm" INTEGER NOT NULL,
     "bucket_hours" REAL NOT NULL,
+    "cool_buckets" INTEGER,
     "labour_rate" INTEGER NOT NULL,
     "travel_rate" INTEGER NOT NULL,
     "lifting_limit_kg" REAL NOT NULL,
@@ -142,6 +143,7 @@ CREATE TABLE "patch" (
     "first_cut" TEXT,
     "peak_cut" TEXT,
     "last_cut" TEXT,
+    "hard_cut" TEXT,
     "under_cover" INTEGER NOT NULL CHECK ("under_cover" IN (0, 1)),
     "way_there" TEXT NOT NULL,
     "notes" TEXT NOT NULL

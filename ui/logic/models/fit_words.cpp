@@ -18,15 +18,11 @@ using plan::Level;
 
 constexpr int mostNames = 4;
 
-std::size_t at(Level level) {
-    return static_cast<std::size_t>(level);
-}
-
-class Words {
+class FitWordsSay {
     Q_DECLARE_TR_FUNCTIONS(FitCheck)
 
 public:
-    explicit Words(const FitView& view) : view_(view), season_(view.season), answer_(view.answer) {}
+    explicit FitWordsSay(const FitView& view) : view_(view), season_(view.season), answer_(view.answer) {}
 
     [[nodiscard]] Answer head() const {
         const auto weight = answer_.fit == Fit::no ? AnswerPart::Weight::asks : AnswerPart::Weight::strong;
@@ -200,7 +196,7 @@ private:
     [[nodiscard]] std::int64_t covered(Level level) const {
         std::int64_t all = 0;
         for (const auto& s : answer_.slots)
-            all += s.covered[at(level)].value;
+            all += s.covered[plan::indexOf(level)].value;
         return all;
     }
 
@@ -215,7 +211,9 @@ private:
     /// The slot that lacks most at the level the answer is short at.
     [[nodiscard]] const plan::FitStems* worst(Level level) const {
         const plan::FitStems* most = nullptr;
-        const auto missing = [&](const plan::FitStems& s) { return (s.needed - s.covered[at(level)]).value; };
+        const auto missing = [&](const plan::FitStems& s) {
+            return (s.needed - s.covered[plan::indexOf(level)]).value;
+        };
         for (const auto& s : answer_.slots)
             if (missing(s) > 0 && (!most || missing(s) > missing(*most))) most = &s;
         return most;
@@ -238,7 +236,7 @@ private:
         const Level level = s ? Level::likely : Level::cautious;
         if (!s) s = worst(Level::cautious);
         if (!s) return words;
-        const auto lacking = (s->needed - s->covered[at(level)]).value;
+        const auto lacking = (s->needed - s->covered[plan::indexOf(level)]).value;
         if (!s->supplyKnown)
             return words + tr(" Of %1 %2 nothing is known yet.").arg(whole(lacking), slotName(*s));
         words += tr(" %1 %2 (is|are) short.", nullptr, static_cast<int>(lacking))
@@ -273,6 +271,7 @@ private:
 
     [[nodiscard]] QString kitName(const plan::FitKit& kit) const {
         if (kit.kind == plan::FitKitKind::bucket) return tr("Buckets");
+        if (kit.kind == plan::FitKitKind::coolSpace) return tr("Cool space");
         return kit.container ? nameIn(season_.containers, *kit.container) : tr("Containers");
     }
 
@@ -284,7 +283,12 @@ private:
     }
 
     [[nodiscard]] QString kitReason(const plan::FitKit& kit) const {
-        if (!kit.owned) return tr("%1 needed; how many there are is not counted yet.").arg(whole(kit.needed));
+        if (!kit.owned)
+            return kit.kind == plan::FitKitKind::coolSpace
+                       ? tr("%n bucket(s) to stand cool; how many the store holds is not said in Settings "
+                            "yet.",
+                            nullptr, static_cast<int>(kit.needed))
+                       : tr("%1 needed; how many there are is not counted yet.").arg(whole(kit.needed));
         QString words =
             tr("%1 needed; %2 of %3 free")
                 .arg(whole(kit.needed), whole(std::max<std::int64_t>(0, *kit.owned - kit.promised)),
@@ -309,31 +313,31 @@ private:
 } // namespace
 
 Answer fitAnswer(const FitView& view) {
-    return Words(view).head();
+    return FitWordsSay(view).head();
 }
 
 QString fitReason(const FitView& view) {
-    return Words(view).reason();
+    return FitWordsSay(view).reason();
 }
 
 QString fitToSay(const FitView& view) {
-    return Words(view).toSay();
+    return FitWordsSay(view).toSay();
 }
 
 Sheet fitSheet(const FitView& view) {
-    return Words(view).sheet();
+    return FitWordsSay(view).sheet();
 }
 
 QStringList fitMost(const FitView& view) {
-    return Words(view).most();
+    return FitWordsSay(view).most();
 }
 
 QString fitLeaning(const FitView& view) {
-    return Words(view).leaning();
+    return FitWordsSay(view).leaning();
 }
 
 QString fitDateWords(const plan::FitDate& date) {
-    return Words::date(date);
+    return FitWordsSay::date(date);
 }
 
 SheetState fitState(plan::Fit fit) {
@@ -343,15 +347,15 @@ SheetState fitState(plan::Fit fit) {
 }
 
 QString fitFault(const Problem& problem) {
-    return Words::fault(problem);
+    return FitWordsSay::fault(problem);
 }
 
 QString fitBadHour(const QString& typed) {
-    return Words::tr("Guests from: “%1” is not an hour. Type it as 12:30.").arg(typed);
+    return FitWordsSay::tr("Guests from: “%1” is not an hour. Type it as 12:30.").arg(typed);
 }
 
 QString fitWaiting(const FitDraft& draft) {
-    return Words::waiting(draft);
+    return FitWordsSay::waiting(draft);
 }
 
 } // namespace withy::ui
