@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/forecast_plan.h"
 #include "tests/ui_logic/logic_fixture.h"
+#include "ui/logic/answers/walk_answers.h"
 #include "ui/logic/english_plurals.h"
 #include "ui/logic/models/bloom_strip_model.h"
+#include "ui/logic/models/strip_design.h"
 #include "ui/logic/models/strip_span.h"
 #include "ui/logic/models/strip_table_model.h"
 #include "ui/logic/models/strip_words.h"
@@ -213,6 +215,114 @@ TEST_F(BloomStripTest, SaysOneSentenceWhereThereIsNothing) {
     EXPECT_TRUE(stripEmptyWords(empty, strip).startsWith(QStringLiteral("Nothing grows here yet.")));
     EXPECT_TRUE(stripReadout(strip).strong.isEmpty());
     EXPECT_GE(strip.days, 28);
+}
+
+/// The demo with its patches' stems cut down, so that bookings come to the edge of their cover.
+model::Season meagre(const model::Season& season, int percent) {
+    model::Edit edit("x");
+    for (auto patch : season.patches) {
+        if (!patch.expectedStems) continue;
+        patch.expectedStems = Stems(patch.expectedStems->value * percent / 100);
+        edit.put(patch);
+    }
+    return model::apply(season, edit)->season;
+}
+
+/// Every patch that should have eight stems ready or more is found with half of them.
+model::Season halfFound(const model::Season& season, Day day, const WalkExpectations& expected) {
+    model::Edit edit("x");
+    auto id = season.walks.nextId();
+    for (const auto& [patch, counts] : expected) {
+        if (counts.likely[0].value_or(0) < 8) continue;
+        model::Walk w;
+        w.id = id;
+        id = Id<model::Walk>(id.value + 1);
+        w.date = day;
+        w.patch = patch;
+        w.readyNow = Stems(*counts.likely[0] / 2);
+        edit.put(w);
+    }
+    return model::apply(season, edit)->season;
+}
+
+// After a walk that finds half of what was expected everywhere, the forecast falls by the part that each
+// patch's working names, and pins recolour with it.
+TEST_F(BloomStripTest, AWalkOfHalfTheExpectedRecoloursThePins) {
+    int explained = 0, recoloured = 0;
+    std::int64_t shortBefore = 0, shortAfter = 0;
+    for (const int percent : {100, 70, 50, 35}) {
+        const auto season = meagre(demo(), percent);
+        const auto planBefore = plan::plan(season, {monday, {}});
+        const auto expected = walkExpectations(season, monday);
+        const auto walked = halfFound(season, monday, expected);
+        const auto plan = plan::plan(walked, {monday, {}});
+        for (const auto& [patch, counts] : expected) {
+            if (counts.likely[0].value_or(0) < 8) continue;
+            const auto& forecast = *plan.garden->patches.at(patch).forecast;
+            EXPECT_LT(forecast.expected, planBefore.garden->patches.at(patch).forecast->expected);
+            for (const auto& line : forecast.working) {
+                if (line.what != "amount after the walks") continue;
+                EXPECT_NEAR(forecast.expected, forecast.working.front().value * line.value / 100, 1e-6);
+                ++explained;
+            }
+        }
+        const auto before = stripFigures(season, planBefore, monday);
+        const auto after = stripFigures(walked, plan, monday);
+        ASSERT_EQ(before.pins.size(), after.pins.size());
+        for (std::size_t i = 0; i < after.pins.size(); ++i) {
+            if (!before.pins[i].cover || !after.pins[i].cover) continue;
+            shortBefore += before.pins[i].cover->shortBy;
+            shortAfter += after.pins[i].cover->shortBy;
+            recoloured += after.pins[i].cover->standing != before.pins[i].cover->standing ? 1 : 0;
+        }
+    }
+    EXPECT_GT(explained, 20);
+    EXPECT_GT(shortAfter, shortBefore);
+    EXPECT_GT(recoloured, 0);
+}
+
+TEST_F(BloomStripTest, ADesignSpansTheDaysWhenAllItsSlotsBloom) {
+    auto season = emptySeason(2027);
+    plan::Plan plan;
+    auto garden = std::make_shared<plan::ForecastPlan>();
+    // Stems on days 1 to 6, and on days 4 to 9: both on 4, 5 and 6.
+    stand(season, *garden, "Cosmos", "2027-07-01", likely({5, 5, 5, 5, 5, 5}));
+    stand(season, *garden, "Ammi", "2027-07-04", likely({5, 5, 5, 5, 5, 5}));
+    plan.garden = garden;
+    model::Edit edit("x");
+    model::Design design;
+    design.id = season.designs.nextId();
+    design.name = "Supper jar";
+    edit.put(design);
+    model::Plant bought; // stands in no patch: it asks nothing of the days
+    bought.id = season.plants.nextId();
+    bought.name = "Rose";
+    edit.put(bought);
+    const std::vector<Id<model::Plant>> plants{season.plants.begin()->id,
+                                               Id<model::Plant>(bought.id.value - 1), bought.id};
+    for (std::int64_t n = 0; n < 3; ++n) {
+        model::Slot slot;
+        slot.id = Id<model::Slot>(n + 1);
+        slot.design = design.id;
+        slot.label = "Slot";
+        slot.count = Stems(1);
+        edit.put(slot);
+        model::SlotPlant choice;
+        choice.id = Id<model::SlotPlant>(n + 1);
+        choice.slot = slot.id;
+        choice.plant = plants[static_cast<std::size_t>(n)];
+        edit.put(choice);
+    }
+    const auto applied = model::apply(season, edit);
+    ASSERT_TRUE(applied.ok());
+    season = applied->season;
+    const auto strip = stripFigures(season, plan, monday);
+    const auto held = stripDesign(season, plan, strip, design.id);
+    ASSERT_EQ(held.spans.size(), 1u);
+    EXPECT_EQ(strip.dayAt(held.spans[0].first), *Day::fromYmd(2027, 7, 4));
+    EXPECT_EQ(strip.dayAt(held.spans[0].second), *Day::fromYmd(2027, 7, 6));
+    EXPECT_EQ(stripDesignWords(season, strip, design.id, held),
+              QStringLiteral("Supper jar: all slots bloom Sun 4 Jul to Tue 6 Jul"));
 }
 
 TEST_F(BloomStripTest, PinsTellTheirCover) {

@@ -217,6 +217,9 @@ TEST_F(StripTest, IsReachedByTabAndRepaintsAfterAnEdit) {
     }
     EXPECT_TRUE(reached);
     const auto sum = strip().figures().sums[static_cast<std::size_t>(*strip().figures().today)].likely;
+    QTest::keyClick(&strip(), Qt::Key_Right);
+    const QString read = strip().readout();
+    ASSERT_FALSE(read.isEmpty());
     model::Edit more("x");
     for (auto patch : season().patches) {
         if (!patch.expectedStems) continue;
@@ -227,6 +230,18 @@ TEST_F(StripTest, IsReachedByTabAndRepaintsAfterAnEdit) {
     window_->bench().waitForPlan();
     QApplication::processEvents();
     EXPECT_GT(strip().figures().sums[static_cast<std::size_t>(*strip().figures().today)].likely, sum);
+}
+
+TEST_F(StripTest, ADesignAtTheBenchHoldsItsBandsOut) {
+    openDemo();
+    EXPECT_TRUE(strip().heldDesign().plants.empty());
+    const auto design = season().designs.begin()->id;
+    ASSERT_TRUE(window_->view()->goTo({model::TableKind::designs, design.value}));
+    EXPECT_FALSE(strip().heldDesign().plants.empty());
+    EXPECT_EQ(strip().readout().contains(QStringLiteral("all slots bloom")),
+              !strip().heldDesign().spans.empty());
+    ASSERT_TRUE(window_->view()->goTo({model::TableKind::bookings, season().bookings.begin()->id.value}));
+    EXPECT_TRUE(strip().heldDesign().plants.empty());
 }
 
 TEST_F(StripTest, AnEmptySeasonSaysOneSentence) {

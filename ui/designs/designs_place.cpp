@@ -73,6 +73,11 @@ bool DesignsPlace::atTheBench() const {
     return editor_ && pages_->currentWidget() == editor_;
 }
 
+std::optional<model::Ref> DesignsPlace::shown() const {
+    if (!atTheBench() || !editor_->design()) return std::nullopt;
+    return model::Ref{model::TableKind::designs, editor_->design()->value};
+}
+
 void DesignsPlace::enter() {
     if (atTheBench())
         editor_->setFocus();
@@ -85,6 +90,7 @@ void DesignsPlace::afterChange() {
     if (atTheBench() && (!editor_->design() || !bench_.season().designs.find(*editor_->design()))) {
         pages_->setCurrentWidget(wall_);
         editor_->showDesign(std::nullopt);
+        Q_EMIT shownChanged();
         wall_->enter();
     }
 }
@@ -95,12 +101,14 @@ void DesignsPlace::open(Id<model::Design> design) {
     wall_->choose(design);
     editor().showDesign(design);
     pages_->setCurrentWidget(editor_);
+    Q_EMIT shownChanged();
     editor_->setFocus();
 }
 
 void DesignsPlace::back() {
     if (!atTheBench() || !editor_->commit()) return;
     pages_->setCurrentWidget(wall_);
+    Q_EMIT shownChanged();
     if (editor_->design()) wall_->choose(*editor_->design());
     wall_->enter();
 }

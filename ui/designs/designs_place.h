@@ -25,6 +25,8 @@ public:
 
     void enter() override;
     bool makeNext() override;
+    /// The design at the bench; nothing on the wall.
+    [[nodiscard]] std::optional<model::Ref> shown() const override;
 
     /// On the wall or at the bench.
     [[nodiscard]] std::optional<Id<model::Design>> chosen() const;

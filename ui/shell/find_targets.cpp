@@ -10,7 +10,7 @@ namespace withy::ui {
 
 namespace {
 
-struct Words {
+struct FindTargetsSay {
     Q_DECLARE_TR_FUNCTIONS(FindTargets)
 };
 
@@ -26,15 +26,15 @@ void add(std::vector<ActionFinder::Target>& to, SeasonView& view, const QString&
 
 std::vector<ActionFinder::Target> findTargets(SeasonView& view) {
     std::vector<ActionFinder::Target> all;
-    add<model::Booking>(all, view, Words::tr("booking"), [](const auto& b) {
+    add<model::Booking>(all, view, FindTargetsSay::tr("booking"), [](const auto& b) {
         return text(b.title) + QStringLiteral(", ") + shortDay(b.eventStart.day);
     });
     const auto name = [](const auto& r) { return text(r.name); };
-    add<model::Design>(all, view, Words::tr("design"), name);
-    add<model::Plant>(all, view, Words::tr("plant"), name);
-    add<model::Patch>(all, view, Words::tr("patch"), [](const auto& p) { return text(p.label); });
-    add<model::Container>(all, view, Words::tr("container"), name);
-    add<model::Ribbon>(all, view, Words::tr("ribbon"), name);
+    add<model::Design>(all, view, FindTargetsSay::tr("design"), name);
+    add<model::Plant>(all, view, FindTargetsSay::tr("plant"), name);
+    add<model::Patch>(all, view, FindTargetsSay::tr("patch"), [](const auto& p) { return text(p.label); });
+    add<model::Container>(all, view, FindTargetsSay::tr("container"), name);
+    add<model::Ribbon>(all, view, FindTargetsSay::tr("ribbon"), name);
     return all;
 }
 

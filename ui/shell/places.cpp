@@ -17,7 +17,7 @@ namespace withy::ui {
 
 namespace {
 
-struct Words {
+struct PlacesSay {
     Q_DECLARE_TR_FUNCTIONS(Places)
 };
 
@@ -34,21 +34,22 @@ std::function<Place*()> making(Workbench& bench) {
 
 std::vector<PlaceEntry> placesOf(Workbench& bench) {
     return {
-        {"go.bookings", Words::tr("Bookings"), Words::tr("What is promised, week by week"),
+        {"go.bookings", PlacesSay::tr("Bookings"), PlacesSay::tr("What is promised, week by week"),
          maker(IconName::bookings), making<BookingsPlace>(bench), true},
-        {"go.designs", Words::tr("Designs"), Words::tr("How each piece is made"), maker(IconName::designs),
-         making<DesignsPlace>(bench)},
-        {"go.garden", Words::tr("Garden"), Words::tr("Patches in walking order, plants, walks and weather"),
-         maker(IconName::garden), making<GardenPlace>(bench)},
-        {"go.shed", Words::tr("Shed"), Words::tr("Containers, ribbons, sundries and trays"),
+        {"go.designs", PlacesSay::tr("Designs"), PlacesSay::tr("How each piece is made"),
+         maker(IconName::designs), making<DesignsPlace>(bench)},
+        {"go.garden", PlacesSay::tr("Garden"),
+         PlacesSay::tr("Patches in walking order, plants, walks and weather"), maker(IconName::garden),
+         making<GardenPlace>(bench)},
+        {"go.shed", PlacesSay::tr("Shed"), PlacesSay::tr("Containers, ribbons, sundries and trays"),
          maker(IconName::shed), making<ShedPlace>(bench)},
-        {"go.diary", Words::tr("Diary"), Words::tr("Busy hours, helpers and the week's work"),
+        {"go.diary", PlacesSay::tr("Diary"), PlacesSay::tr("Busy hours, helpers and the week's work"),
          maker(IconName::diary), making<DiaryPlace>(bench)},
-        {"go.season", Words::tr("Season"), Words::tr("Orders, settings and backups"), maker(IconName::season),
-         making<SeasonPlace>(bench)},
+        {"go.season", PlacesSay::tr("Season"), PlacesSay::tr("Orders, settings and backups"),
+         maker(IconName::season), making<SeasonPlace>(bench)},
         {"fit.check",
-         Words::tr("&Can I take it?"),
-         Words::tr("Stems, hours, containers and buckets against a date"),
+         PlacesSay::tr("&Can I take it?"),
+         PlacesSay::tr("Stems, hours, containers and buckets against a date"),
          {},
          making<FitPlace>(bench),
          false,

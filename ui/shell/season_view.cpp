@@ -124,6 +124,9 @@ void SeasonView::fitStrip() {
     strip_->setWhole(entries_[std::min(index, entries_.size() - 1)].wholeStrip);
     const auto* place = current();
     const auto shown = place ? place->shown() : std::nullopt;
+    strip_->setDesign(shown && shown->table == model::TableKind::designs
+                          ? std::optional(Id<model::Design>(shown->id))
+                          : std::nullopt);
     if (shown && shown->table == model::TableKind::bookings)
         strip_->setChosen(Id<model::Booking>(shown->id));
     else

@@ -13,7 +13,7 @@ namespace withy::ui {
 
 namespace {
 
-class Say {
+class StripWordsSay {
     Q_DECLARE_TR_FUNCTIONS(BloomStrip)
 
 public:
@@ -61,20 +61,20 @@ QString mostOf(const StripFigures& f, int day) {
             second = &b;
     }
     if (!first || n(first) == 0) return {};
-    if (!second || n(second) == 0) return Say::tr("all of them %1").arg(inSentence(*first));
-    return Say::tr("most of them %1 %2 and %3 %4")
+    if (!second || n(second) == 0) return StripWordsSay::tr("all of them %1").arg(inSentence(*first));
+    return StripWordsSay::tr("most of them %1 %2 and %3 %4")
         .arg(inSentence(*first), whole(n(first)), inSentence(*second), whole(n(second)));
 }
 
 /// What the future can still bring, beside what is likely.
 QString rangeAfter(const StripFigures& f, int day, const StripLevels& levels) {
     if (!f.today || day <= *f.today || levels.cautious == levels.hopeful) return {};
-    return Say::range(levels);
+    return StripWordsSay::range(levels);
 }
 
 QString leafOn(const StripFigures& f, int day) {
     const auto n = f.leaf[static_cast<std::size_t>(day)].likely;
-    return n > 0 ? Say::tr("besides %1 of foliage").arg(whole(n)) : QString();
+    return n > 0 ? StripWordsSay::tr("besides %1 of foliage").arg(whole(n)) : QString();
 }
 
 QString joined(const QStringList& parts) {
@@ -86,17 +86,18 @@ QString joined(const QStringList& parts) {
 
 StripReadout ofDay(const StripFigures& f, int day) {
     const auto& sum = f.sums[static_cast<std::size_t>(day)];
-    return {capitalised(Say::readyOn(f, day, sum.likely)),
+    return {capitalised(StripWordsSay::readyOn(f, day, sum.likely)),
             joined({rangeAfter(f, day, sum), mostOf(f, day), leafOn(f, day)})};
 }
 
 StripReadout ofBand(const StripFigures& f, int day, const StripBand& band) {
     const auto& levels = band.days[static_cast<std::size_t>(day)];
-    const QString when = f.today == day ? Say::tr("today") : shortDay(f.dayAt(day));
-    StripReadout said{Say::tr("%1, %2: %3 ready").arg(band.name, when, whole(levels.likely)), {}};
-    said.rest = joined({rangeAfter(f, day, levels),
-                        Say::tr("of %1").arg(Say::stems(f.sums[static_cast<std::size_t>(day)].likely)),
-                        Say::tr("fullest %1").arg(shortDay(f.dayAt(band.peak)))});
+    const QString when = f.today == day ? StripWordsSay::tr("today") : shortDay(f.dayAt(day));
+    StripReadout said{StripWordsSay::tr("%1, %2: %3 ready").arg(band.name, when, whole(levels.likely)), {}};
+    said.rest = joined(
+        {rangeAfter(f, day, levels),
+         StripWordsSay::tr("of %1").arg(StripWordsSay::stems(f.sums[static_cast<std::size_t>(day)].likely)),
+         StripWordsSay::tr("fullest %1").arg(shortDay(f.dayAt(band.peak)))});
     return said;
 }
 
@@ -122,35 +123,36 @@ StripReadout pinReadout(const StripFigures& f, const std::vector<std::size_t>& p
     if (pins.empty()) return {};
     const auto& one = f.pins[pins.front()];
     if (pins.size() == 1)
-        return {Say::tr("%1, %2").arg(one.title, shortDay(f.dayAt(one.day))),
+        return {StripWordsSay::tr("%1, %2").arg(one.title, shortDay(f.dayAt(one.day))),
                 joined({standingWords(one.standing), coverWords(one.standing, one.cover)})};
     const auto& last = f.pins[pins.back()];
-    const QString count = Say::tr("%n booking(s)", nullptr, static_cast<int>(pins.size()));
+    const QString count = StripWordsSay::tr("%n booking(s)", nullptr, static_cast<int>(pins.size()));
     const QString from = shortDay(f.dayAt(one.day));
     QStringList titles;
     for (const auto p : pins)
         titles << f.pins[p].title;
-    return {one.day == last.day ? Say::tr("%1, %2").arg(count, from)
-                                : Say::tr("%1, %2 to %3").arg(count, from, shortDay(f.dayAt(last.day))),
+    return {one.day == last.day
+                ? StripWordsSay::tr("%1, %2").arg(count, from)
+                : StripWordsSay::tr("%1, %2 to %3").arg(count, from, shortDay(f.dayAt(last.day))),
             titles.join(QStringLiteral(", "))};
 }
 
 QString stripEmptyWords(const model::Season& season, const StripFigures& f) {
     if (!f.known || !f.bands.empty()) return {};
     if (season.patches.empty())
-        return Say::tr(
+        return StripWordsSay::tr(
             "Nothing grows here yet. Write down a patch in the garden, and its bloom stands here.");
-    return Say::tr(
+    return StripWordsSay::tr(
         "No patch says how many stems it bears and when. Give one its stems and its usual days, and "
         "its bloom stands here.");
 }
 
 QString stripLegend() {
-    return Say::tr("dashes: cautious, dots: hopeful");
+    return StripWordsSay::tr("dashes: cautious, dots: hopeful");
 }
 
 QString todayWords(Day today, bool brief) {
-    return brief ? shortDay(today) : Say::tr("Today, %1").arg(shortDay(today));
+    return brief ? shortDay(today) : StripWordsSay::tr("Today, %1").arg(shortDay(today));
 }
 
 QString monthWords(Day day, bool brief) {

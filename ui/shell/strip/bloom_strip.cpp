@@ -33,14 +33,26 @@ BloomStrip::BloomStrip(Workbench& bench, QWidget* parent) : QWidget(parent), ben
 void BloomStrip::refresh() {
     const bool wasAll = figures_.days == 0 || span_ == StripSpan{0, static_cast<double>(figures_.days)};
     const Day from = figures_.first;
+    const auto plantRead = reading_.band ? std::optional(figures_.bands[*reading_.band].plant) : std::nullopt;
     figures_ = stripFigures(bench_.season(), bench_.plan(), bench_.today());
     bands_ = bloomBands(figures_, currentPalette());
     emptyWords_ = stripEmptyWords(bench_.season(), figures_);
     // The same days stay in view when the season grows at its ends.
     span_ = wasAll ? StripSpan{0, static_cast<double>(figures_.days)}
                    : within({span_.from + (from - figures_.first), span_.days}, figures_.days);
-    reading_ = {};
+    keepReading(std::exchange(reading_, {}), from, plantRead);
+    holdDesign();
     layOut();
+}
+
+/// What was read stays read through a new plan, as long as its day and band are still there.
+void BloomStrip::keepReading(const Reading& was, Day wasFrom, std::optional<Id<model::Plant>> plant) {
+    if (!was.day) return;
+    const int day = *was.day + (wasFrom - figures_.first);
+    if (day < 0 || day >= figures_.days) return;
+    reading_.day = day;
+    for (std::size_t i = 0; plant && i < figures_.bands.size(); ++i)
+        if (figures_.bands[i].plant == *plant) reading_.band = i;
 }
 
 void BloomStrip::layOut() {
@@ -60,6 +72,16 @@ void BloomStrip::setRoom(QSize view) {
 
 void BloomStrip::setChosen(std::optional<Id<model::Booking>> booking) {
     if (std::exchange(chosen_, booking) != booking) layOut();
+}
+
+void BloomStrip::setDesign(std::optional<Id<model::Design>> design) {
+    if (std::exchange(design_, design) == design) return;
+    holdDesign();
+    layOut();
+}
+
+void BloomStrip::holdDesign() {
+    held_ = design_ ? stripDesign(bench_.season(), bench_.plan(), figures_, *design_) : StripDesign();
 }
 
 QSize BloomStrip::sizeHint() const {
@@ -86,6 +108,10 @@ void BloomStrip::read(Reading reading) {
 
 QString BloomStrip::readout() const {
     if (!emptyWords_.isEmpty() && reading_.pins.empty()) return emptyWords_;
+    if (design_ && reading_ == Reading{}) {
+        const QString held = stripDesignWords(bench_.season(), figures_, *design_, held_);
+        if (!held.isEmpty()) return held;
+    }
     return (reading_.pins.empty() ? stripReadout(figures_, reading_.day, reading_.band)
                                   : pinReadout(figures_, reading_.pins))
         .whole();
@@ -100,8 +126,8 @@ void BloomStrip::sayIt() {
 void BloomStrip::paintEvent(QPaintEvent*) {
     const auto& palette = currentPalette();
     if (picture_.isNull())
-        picture_ = StripPicture{figures_, geometry_, bands_, reading_.band}.paint(size(), devicePixelRatioF(),
-                                                                                  palette);
+        picture_ = StripPicture{figures_, geometry_, bands_, reading_.band, held_}.paint(
+            size(), devicePixelRatioF(), palette);
     QPainter p(this);
     p.drawPixmap(0, 0, picture_);
     p.setRenderHint(QPainter::Antialiasing);
@@ -136,8 +162,12 @@ void BloomStrip::paintReading(QPainter& p) const {
 }
 
 void BloomStrip::paintReadout(QPainter& p) const {
-    const auto said = reading_.pins.empty() ? stripReadout(figures_, reading_.day, reading_.band)
-                                            : pinReadout(figures_, reading_.pins);
+    auto said = reading_.pins.empty() ? stripReadout(figures_, reading_.day, reading_.band)
+                                      : pinReadout(figures_, reading_.pins);
+    if (design_ && reading_ == Reading{}) {
+        const QString held = stripDesignWords(bench_.season(), figures_, *design_, held_);
+        if (!held.isEmpty()) said = {held, {}};
+    }
     if (said.strong.isEmpty()) return;
     const bool idle = reading_ == Reading{} && figures_.today && !geometry_.slim;
     QFont strong = typeFont(TypeRole::caption);

@@ -5,6 +5,7 @@
 #include "ui/shell/strip/strip_geometry.h"
 
 #ifndef Q_MOC_RUN
+#include "ui/logic/models/strip_design.h"
 #include "ui/paint/bloom_bands.h"
 #endif
 
@@ -27,6 +28,11 @@ public:
     void setRoom(QSize view);
     /// The booking in view below: its jar is larger and named.
     void setChosen(std::optional<Id<model::Booking>> booking);
+
+    /// The design in view below: its bands stand out, and a bracket spans the days when all its slots bloom.
+    void setDesign(std::optional<Id<model::Design>> design);
+
+    [[nodiscard]] const StripDesign& heldDesign() const { return held_; }
 
     [[nodiscard]] const StripFigures& figures() const { return figures_; }
 
@@ -68,6 +74,8 @@ private:
     };
 
     void refresh();
+    void keepReading(const Reading& was, Day wasFrom, std::optional<Id<model::Plant>> plant);
+    void holdDesign();
     void layOut();
     void setSpan(const StripSpan& span);
     void read(Reading reading);
@@ -96,6 +104,8 @@ private:
     bool whole_ = true;
     QSize room_;
     std::optional<Id<model::Booking>> chosen_;
+    std::optional<Id<model::Design>> design_;
+    StripDesign held_; ///< design_, in figures_
     Reading reading_;
     std::optional<QPointF> pressed_;
     StripSpan spanPressed_;

@@ -30,6 +30,7 @@ public:
         , g_(picture.geometry)
         , bands_(picture.bands)
         , lookedAt_(picture.lookedAt)
+        , design_(picture.design)
         , palette_(palette)
         , p_(painter) {}
 
@@ -43,10 +44,10 @@ public:
         const auto size = (QSizeF(g_.plot.width(), g_.plot.bottom()) * ratio).toSize();
         const BloomFrame frame{size, g_.span.from, g_.dayWidth * ratio, g_.stemHeight * ratio, 0.7 * ratio};
         QImage image;
-        if (lookedAt_) {
+        if (lookedAt_ || !design_.plants.empty()) {
             auto back = bands_;
             for (std::size_t i = 0; i < back.size(); ++i) {
-                if (i == *lookedAt_) continue;
+                if (lookedAt_ ? i == *lookedAt_ : design_.plants.contains(f_.bands[i].plant)) continue;
                 back[i].fill = steppedBack(palette_, back[i].fill);
                 back[i].edge = steppedBack(palette_, back[i].edge);
             }
@@ -65,6 +66,20 @@ public:
         p_.drawLine(QPointF(g_.plot.left(), base), QPointF(g_.plot.right(), base));
     }
 
+    /// Along the foot, from the first to the last day on which all slots of the design bloom.
+    void bracket() {
+        p_.setPen(QPen(palette_.of(Role::green), focusRing, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+        p_.setBrush(Qt::NoBrush);
+        const double foot = g_.plot.bottom() - focusRing / 2;
+        const double top = foot - grid(g_.slim ? 3 : 5);
+        for (const auto& [from, to] : design_.spans) {
+            const double left = std::max(g_.x(from), g_.plot.left());
+            const double right = std::min(g_.x(to + 1), g_.plot.right());
+            if (left >= right) continue;
+            p_.drawPolyline(QPolygonF{{left, top}, {left, foot}, {right, foot}, {right, top}});
+        }
+    }
+
     void doubt() {
         if (!f_.today || f_.bands.empty() || lookedAt_ || g_.slim) return;
         line(&StripLevels::cautious, QPen(palette_.of(Role::ink), 1.3), {5 / 1.3, 3 / 1.3});
@@ -75,7 +90,9 @@ public:
         if (g_.slim) return;
         p_.setFont(captionFont(true));
         for (std::size_t i = 0; i < f_.bands.size(); ++i)
-            if (!lookedAt_ || i == *lookedAt_) nameBand(i);
+            if (lookedAt_ ? i == *lookedAt_
+                          : design_.plants.empty() || design_.plants.contains(f_.bands[i].plant))
+                nameBand(i);
     }
 
     void marks() {
@@ -278,6 +295,7 @@ private:
     const StripGeometry& g_;
     const std::vector<BloomBand>& bands_;
     std::optional<std::size_t> lookedAt_;
+    const StripDesign& design_;
     const Palette& palette_;
     QPainter& p_;
     std::vector<QRectF> names_;
@@ -309,6 +327,7 @@ QPixmap StripPicture::paint(QSize size, double ratio, const Palette& palette) co
     drawing.grounds();
     drawing.bands(ratio);
     drawing.axis();
+    drawing.bracket();
     drawing.bandNames();
     drawing.doubt();
     drawing.marks();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/logic/models/strip_design.h"
 #include "ui/paint/bloom_bands.h"
 #include "ui/shell/strip/strip_geometry.h"
 
@@ -19,6 +20,7 @@ struct StripPicture {
     const StripGeometry& geometry;
     const std::vector<BloomBand>& bands;
     std::optional<std::size_t> lookedAt{}; ///< this band stands out, the others step back
+    const StripDesign& design;             ///< its bands stand out; without plants: none is in view
 
     [[nodiscard]] QPixmap paint(QSize size, double ratio, const Palette& palette) const;
 };
