@@ -29,7 +29,7 @@ protected:
     }
 };
 
-bool isControl(const QWidget* w) {
+bool isEditable(const QWidget* w) {
     if (!w->isVisible() || w->objectName().startsWith(QStringLiteral("qt_"))) return false;
     if (qobject_cast<const QAbstractSpinBox*>(w->parentWidget()) ||
         qobject_cast<const QComboBox*>(w->parentWidget()) ||
@@ -186,7 +186,7 @@ TEST_F(BookingsBadInput, EveryControlHasANameAndTakesFocus) {
         place_->page().showTab(QString::fromLatin1(tab));
         settle();
         for (auto* w : host_->findChildren<QWidget*>()) {
-            if (!isControl(w)) continue;
+            if (!isEditable(w)) continue;
             ++seen;
             auto* face = QAccessible::queryAccessibleInterface(w);
             const auto where = std::string(w->metaObject()->className()) + " " +

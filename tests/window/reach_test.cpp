@@ -12,6 +12,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenuBar>
 #include <QPlainTextEdit>
 #include <QSet>
 
@@ -150,6 +151,35 @@ TEST_F(Reach, EveryActionHasAnIdWordsAndIsFoundByTyping) {
         keys.insert(key);
     }
     EXPECT_GT(ids.size(), 30);
+}
+
+/// A key with two owners works for neither.
+TEST_F(Reach, NoTwoThingsInViewShareAMnemonic) {
+    openDemo();
+    QHash<QString, QString> menus;
+    for (const auto* menu : window_->menuBar()->actions())
+        menus[QKeySequence::mnemonic(menu->text()).toString()] = menu->text();
+    EXPECT_GE(menus.size(), 8);
+    int seen = 0;
+    eachPage(*window_, [&](const QString& page, QWidget* place) {
+        auto taken = menus;
+        for (const auto* w : place->findChildren<QWidget*>()) {
+            if (!w->isVisible()) continue;
+            const auto* button = qobject_cast<const QAbstractButton*>(w);
+            const auto* label = qobject_cast<const QLabel*>(w);
+            const QString words = button                    ? button->text()
+                                  : label && label->buddy() ? label->text()
+                                                            : QString();
+            const auto key = QKeySequence::mnemonic(words).toString();
+            if (key.isEmpty()) continue;
+            ++seen;
+            EXPECT_FALSE(taken.contains(key))
+                << page.toStdString() << ": " << key.toStdString() << " of “" << words.toStdString()
+                << "” and “" << taken.value(key).toStdString() << "”";
+            taken[key] = words;
+        }
+    });
+    EXPECT_GT(seen, 20);
 }
 
 } // namespace withy::ui

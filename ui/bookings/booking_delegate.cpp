@@ -13,7 +13,7 @@ namespace withy::ui {
 
 namespace {
 
-using Model = BookingListModel;
+using ListModel = BookingListModel;
 
 int textLeft() {
     return grid(12.5);
@@ -43,20 +43,20 @@ void drawLeft(QPainter& p, const QRect& box, const QString& words, TypeRole type
 
 /// How well its stems are covered; while that is not known, whether it is mended.
 JarMark markOf(const QModelIndex& index) {
-    const auto standing = static_cast<model::Standing>(index.data(Model::StandingRole).toInt());
-    const auto* list = qobject_cast<const Model*>(index.model());
+    const auto standing = static_cast<model::Standing>(index.data(ListModel::StandingRole).toInt());
+    const auto* list = qobject_cast<const ListModel*>(index.model());
     const auto cover = list ? list->coverAt(index.row()) : std::nullopt;
     JarMark mark = coverMark(standing, cover);
     const bool over = mark.cover == Cover::settled;
-    if (!cover && !over && index.data(Model::AsksRole).toBool()) mark.cover = Cover::missing;
+    if (!cover && !over && index.data(ListModel::AsksRole).toBool()) mark.cover = Cover::missing;
     return mark;
 }
 
 } // namespace
 
 QSize BookingDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const {
-    if (index.data(Model::HeadRole).toBool()) {
-        const bool bare = narrow_ && index.data(Model::ShortHeadRole).toString().isEmpty();
+    if (index.data(ListModel::HeadRole).toBool()) {
+        const bool bare = narrow_ && index.data(ListModel::ShortHeadRole).toString().isEmpty();
         return {1, bare ? grid(2) : grid(9)};
     }
     return {1, listRow()};
@@ -66,7 +66,7 @@ void BookingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
                             const QModelIndex& index) const {
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
-    if (index.data(Model::HeadRole).toBool())
+    if (index.data(ListModel::HeadRole).toBool())
         paintHead(*painter, option.rect, index);
     else
         paintBooking(*painter, option, index);
@@ -75,7 +75,7 @@ void BookingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
 
 void BookingDelegate::paintHead(QPainter& p, const QRect& row, const QModelIndex& index) const {
     if (narrow_) {
-        const QString month = index.data(Model::ShortHeadRole).toString();
+        const QString month = index.data(ListModel::ShortHeadRole).toString();
         p.setPen(QPen(currentPalette().of(Role::line), hairline));
         if (month.isEmpty()) p.drawLine(row.left(), row.center().y(), row.right(), row.center().y());
         p.setFont(typeFont(TypeRole::strong));
@@ -85,9 +85,9 @@ void BookingDelegate::paintHead(QPainter& p, const QRect& row, const QModelIndex
     }
     QRect box = row.adjusted(pageMargin() * 3 / 4, 0, -grid(4), 0);
     QString head = index.data(Qt::DisplayRole).toString();
-    if (const auto fold = index.data(Model::FoldRole); fold.isValid())
+    if (const auto fold = index.data(ListModel::FoldRole); fold.isValid())
         head += fold.toBool() ? QStringLiteral("  ▾") : QStringLiteral("  ▸");
-    box = drawRight(p, box, index.data(Model::FigureRole).toString(), TypeRole::caption, Role::ink2);
+    box = drawRight(p, box, index.data(ListModel::FigureRole).toString(), TypeRole::caption, Role::ink2);
     drawLeft(p, box, head, TypeRole::strong, Role::ink);
 }
 
@@ -108,16 +108,16 @@ void BookingDelegate::paintBooking(QPainter& p, const QStyleOptionViewItem& opti
     } else {
         paintJar(p, QRectF(row.left() + grid(4), row.top() + grid(1), grid(7), row.height() - grid(3)),
                  markOf(index), palette);
-        const bool asks = index.data(Model::AsksRole).toBool();
+        const bool asks = index.data(ListModel::AsksRole).toBool();
         QRect box = row.adjusted(textLeft(), grid(1), -grid(4), -grid(1));
-        const bool strong = asks || index.data(Model::StrongRole).toBool();
-        box = drawRight(p, box, index.data(Model::StateRole).toString(),
+        const bool strong = asks || index.data(ListModel::StrongRole).toBool();
+        box = drawRight(p, box, index.data(ListModel::StateRole).toString(),
                         strong ? TypeRole::strong : TypeRole::text, asks ? Role::osier : Role::ink);
         const int half = box.height() * 54 / 100;
         drawLeft(p, QRect(box.left(), box.top(), box.width(), half), index.data().toString(), TypeRole::name,
                  Role::ink);
         drawLeft(p, QRect(box.left(), box.top() + half, box.width(), box.height() - half),
-                 index.data(Model::SecondRole).toString(), TypeRole::caption, Role::ink2);
+                 index.data(ListModel::SecondRole).toString(), TypeRole::caption, Role::ink2);
     }
     if ((option.state & QStyle::State_HasFocus) && (option.state & QStyle::State_Selected)) {
         p.setPen(QPen(palette.of(Role::green), focusRing));
@@ -127,13 +127,13 @@ void BookingDelegate::paintBooking(QPainter& p, const QStyleOptionViewItem& opti
 }
 
 void BookingDelegate::paintNarrow(QPainter& p, const QRect& row, const QModelIndex& index) const {
-    const bool asks = index.data(Model::AsksRole).toBool();
+    const bool asks = index.data(ListModel::AsksRole).toBool();
     paintJar(p, QRectF(row.left() + grid(2), row.top() + grid(1), grid(6), row.height() - grid(3)),
              markOf(index), currentPalette());
     p.setFont(typeFont(TypeRole::strong));
     p.setPen(currentPalette().of(asks ? Role::osier : Role::ink));
     p.drawText(row.adjusted(grid(9), 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft,
-               index.data(Model::DayRole).toString());
+               index.data(ListModel::DayRole).toString());
 }
 
 } // namespace withy::ui

@@ -3,6 +3,7 @@
 
 #include "ui/bookings/booking_delegate.h"
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/models/booking_list_model.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/paint/spacing.h"
@@ -21,13 +22,6 @@
 namespace withy::ui {
 
 namespace {
-
-QPushButton* link(const char* name) {
-    auto* button = new QPushButton;
-    button->setObjectName(QString::fromLatin1(name));
-    button->setProperty("look", QStringLiteral("link"));
-    return button;
-}
 
 QListView* makeView(BookingListModel* model, BookingDelegate* delegate) {
     auto* view = new QListView;
@@ -116,8 +110,8 @@ QWidget* BookingList::makeTop() {
 
 QWidget* BookingList::makeFoot() {
     foot_ = new QWidget;
-    goneBy_ = link("bookings.goneBy");
-    order_ = link("bookings.order");
+    goneBy_ = linkButton({}, "bookings.goneBy");
+    order_ = linkButton({}, "bookings.order");
     auto* menu = new QMenu(order_);
     connect(menu, &QMenu::aboutToShow, this, [this, menu] { fillMenu(menu); });
     order_->setMenu(menu);

@@ -6,6 +6,7 @@
 #include "ui/common/field_edit.h"
 #include "ui/common/segments.h"
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/edits/booking_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_words.h"
@@ -21,19 +22,7 @@
 
 namespace withy::ui {
 
-namespace {
-
-QScrollArea* scrolled(QWidget* page) {
-    auto* area = new QScrollArea;
-    area->setWidget(page);
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
-    area->setFocusPolicy(Qt::NoFocus);
-    page->setProperty("page", true);
-    return area;
-}
-
-} // namespace
+namespace {} // namespace
 
 BookingPage::BookingPage(Workbench& bench, QWidget* parent)
     : QWidget(parent), bench_(bench), outer_(new QStackedWidget) {
@@ -139,8 +128,8 @@ BookingTab& BookingPage::tab(int index) {
     entry.tab = entry.make();
     const bool wasCurrent = currentTab() == index;
     auto* blank = stack_->widget(index);
-    stack_->insertWidget(index,
-                         entry.tab->scrollsItself() ? entry.tab : static_cast<QWidget*>(scrolled(entry.tab)));
+    stack_->insertWidget(index, entry.tab->scrollsItself() ? entry.tab
+                                                           : static_cast<QWidget*>(scrolledPage(entry.tab)));
     if (wasCurrent) stack_->setCurrentIndex(index);
     delete blank;
     connect(entry.tab, &BookingTab::wanted, this, [this, index] {

@@ -16,7 +16,7 @@ namespace withy::ui {
 
 namespace {
 
-QPushButton* link(const QString& name) {
+QPushButton* rowLink(const QString& name) {
     auto* button = new QPushButton;
     button->setObjectName(name);
     button->setProperty("look", QStringLiteral("link"));
@@ -63,7 +63,7 @@ PieceRowView::PieceRowView(Workbench& bench, Id<model::Line> line, QWidget* pare
 
 void PieceRowView::makeParts() {
     const QString id = QStringLiteral("pieces.%1.").arg(line_.value);
-    name_ = link(id + QStringLiteral("design"));
+    name_ = rowLink(id + QStringLiteral("design"));
     name_->setFont(typeFont(TypeRole::name));
     name_->setToolTip(tr("Opens the design"));
     stands_ = new TextLabel(TypeRole::caption, {}, Ink::second);
@@ -77,7 +77,7 @@ void PieceRowView::makeParts() {
     stemsWords_ = new TextLabel(TypeRole::caption, tr("stems each"), Ink::second);
     making_ = new FigureButton;
     making_->setObjectName(id + QStringLiteral("making"));
-    where_ = link(id + QStringLiteral("where"));
+    where_ = rowLink(id + QStringLiteral("where"));
     where_->setCheckable(true);
     where_->setToolTip(tr("Tables, drop, price and taking it out"));
     worth_ = new TextLabel(TypeRole::strong);

@@ -113,12 +113,12 @@ void PaperDesk::addOutputs(QVBoxLayout* column) {
         outputs_.push_back(b);
         return b;
     };
-    auto* printing = button("paper.printButton", tr("&Print…"), &PaperDesk::print);
+    auto* printing = button("paper.printButton", tr("Pri&nt…"), &PaperDesk::print);
     printing->setProperty("look", QStringLiteral("main"));
     column->addWidget(printing);
     auto* row = new QHBoxLayout;
     row->setSpacing(grid(2));
-    row->addWidget(button("paper.pdfButton", tr("P&DF…"), &PaperDesk::keepPdf));
+    row->addWidget(button("paper.pdfButton", tr("PD&F…"), &PaperDesk::keepPdf));
     row->addWidget(button("paper.textButton", tr("Plain te&xt…"), &PaperDesk::keepText));
     column->addLayout(row);
 }
@@ -132,7 +132,7 @@ void PaperDesk::addAll(QVBoxLayout* column) {
     auto* row = new QHBoxLayout;
     row->setSpacing(grid(2));
     const auto chosen = [this] { return which_->current() == 0 ? All::booking : All::week; };
-    auto* folder = new QPushButton(tr("Into a &folder…"));
+    auto* folder = new QPushButton(tr("Into a folde&r…"));
     folder->setObjectName(QStringLiteral("paper.allFolder"));
     connect(folder, &QPushButton::clicked, this, [this, chosen] { keepAll(chosen()); });
     auto* printing = new QPushButton(tr("Print a&ll…"));
@@ -183,7 +183,7 @@ QWidget* PaperDesk::makeProgress() {
     bar_->setAccessibleName(tr("Papers written"));
     progressWords_ = new TextLabel(TypeRole::text);
     progressWords_->setWordWrap(true);
-    auto* stop = new QPushButton(tr("&Stop"));
+    auto* stop = new QPushButton(tr("St&op"));
     stop->setObjectName(QStringLiteral("paper.stop"));
     stop->setAccessibleName(tr("Stop writing papers"));
     connect(stop, &QPushButton::clicked, &batch_, &PaperBatch::cancel);

@@ -5,6 +5,7 @@
 #include "ui/bookings/tabs/sheet_table.h"
 #include "ui/common/finding_rows.h"
 #include "ui/logic/edits/cover_edits.h"
+#include "ui/logic/models/cover_facts.h"
 #include "ui/logic/models/cover_rows.h"
 #include "ui/logic/models/stem_rows.h"
 #include "ui/logic/models/stem_sources.h"
@@ -35,7 +36,10 @@ void StemsTab::fill(const plan::BookingPlan& plan) {
     const auto list = findings();
     const auto* cover = coverOf(bench_.plan(), plan.booking);
     const bool known = cover && !cover->slots.empty();
-    if (known)
+    const auto& all = bench_.plan().cover;
+    if (all && all->fault)
+        say({{coverFaultSentence(bench_.season(), *all->fault), AnswerPart::Weight::asks}});
+    else if (known)
         fillCover(plan);
     else
         say(stemAnswer(plan, list));
