@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/fit_plan.h"
+#include "core/plan/garden_supply.h"
 #include "tests/cover/demo_files.h"
-#include "tests/cover/simple_supply.h"
 
 #include <benchmark/benchmark.h>
 
@@ -15,8 +15,8 @@ using namespace withy::plan;
 struct Ground {
     model::Season season = withy::tests::demoManyTimes(200);
     Plan plan = plan::plan(season);
-    GardenSupply supply = plan::tests::simpleSupply(season);
-    CoverPlan cover = coverPlan(season, plan, supply);
+    GardenSupply supply = gardenSupply(season, *plan.garden);
+    const CoverPlan& cover = *plan.cover;
 };
 
 const Ground& ground() {

@@ -68,16 +68,25 @@ void startTwoHundred(benchmark::State& state) {
     start(state, {QStringLiteral("--child"), seasonPath(200)});
 }
 
+/// A window on a file of its own, with all its pages made.
+struct OpenWindow {
+    explicit OpenWindow(const model::Season& season) : window(today) {
+        auto file = store::SeasonFile::create(folder.filePath(QStringLiteral("a.withy")), season);
+        window.resize(1280, 800);
+        window.show();
+        window.showSeason(std::make_unique<Workbench>(std::move(file), today));
+        window.view()->makeAll();
+        window.bench().waitForPlan();
+    }
+
+    QTemporaryDir folder;
+    MainWindow window;
+};
+
 /// A key typed into the finder of the garden's 2,000 plants, until the table is painted anew.
 void keyToFilteredPlants(benchmark::State& state) {
-    QTemporaryDir folder;
-    auto file = store::SeasonFile::create(folder.filePath(QStringLiteral("a.withy")), seasonOfPlants(2000));
-    MainWindow window(today);
-    window.resize(1280, 800);
-    window.show();
-    window.showSeason(std::make_unique<Workbench>(std::move(file), today));
-    window.view()->makeAll();
-    window.bench().waitForPlan();
+    OpenWindow open(seasonOfPlants(2000));
+    auto& window = open.window;
     window.view()->goTo({model::TableKind::plants, 1});
     QApplication::processEvents();
     auto* find = window.findChild<QLineEdit*>(QStringLiteral("garden.plants.find"));
@@ -99,15 +108,8 @@ double nth(std::vector<double> values, double share) {
 /// One number changed with 200 bookings: until the plan is there and the window painted anew. The longest
 /// time the thread of the window did nothing else is measured by a timer that should fire all the time.
 void editToRepaint(benchmark::State& state) {
-    QTemporaryDir folder;
-    auto file =
-        store::SeasonFile::create(folder.filePath(QStringLiteral("a.withy")), seasonWithBookings(200));
-    MainWindow window(today);
-    window.resize(1280, 800);
-    window.show();
-    window.showSeason(std::make_unique<Workbench>(std::move(file), today));
-    window.view()->makeAll();
-    window.bench().waitForPlan();
+    OpenWindow open(seasonWithBookings(200));
+    auto& window = open.window;
     window.view()->goTo({model::TableKind::bookings, 1});
     QApplication::processEvents();
     QTimer beat;
@@ -162,14 +164,8 @@ model::Season seasonOfPatches(std::size_t count) {
 
 /// The bloom strip drawn anew after a key that zooms, with 400 patches of as many plants.
 void stripOfFourHundred(benchmark::State& state) {
-    QTemporaryDir folder;
-    auto file = store::SeasonFile::create(folder.filePath(QStringLiteral("a.withy")), seasonOfPatches(400));
-    MainWindow window(today);
-    window.resize(1280, 800);
-    window.show();
-    window.showSeason(std::make_unique<Workbench>(std::move(file), today));
-    window.view()->makeAll();
-    window.bench().waitForPlan();
+    OpenWindow open(seasonOfPatches(400));
+    auto& window = open.window;
     QApplication::processEvents();
     auto& strip = window.view()->strip();
     state.counters["bands"] = static_cast<double>(strip.figures().bands.size());

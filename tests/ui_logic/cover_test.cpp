@@ -2,6 +2,8 @@
 #include "tests/ui_logic/logic_fixture.h"
 #include "tests/ui_logic/ninety_stock.h"
 #include "ui/logic/edits/cover_edits.h"
+#include "ui/logic/format.h"
+#include "ui/logic/models/cover_facts.h"
 #include "ui/logic/models/cover_rows.h"
 #include "ui/logic/models/free_weeks.h"
 #include "ui/logic/models/stem_sources.h"
@@ -142,6 +144,17 @@ TEST(Cover, FewerPiecesChangeTheLine) {
     EXPECT_EQ(before.said, QStringLiteral("20 fewer of Supper jar"));
     EXPECT_EQ(after.season.lines.find(Id<model::Line>(2))->pieces.value, 10);
     EXPECT_EQ(after.answer(askedSupper), QStringLiteral("30 stems for 10 pieces. All are covered."));
+}
+
+TEST(Cover, AFaultSaysWhoseFiguresAreToMend) {
+    const auto season = ninetyInStore();
+    const auto words =
+        coverFaultSentence(season, {cover::CoverTrouble::outOfRange, "demand", bookedSupper.value});
+    EXPECT_TRUE(words.contains(text(season.bookings.find(bookedSupper)->title))) << words.toStdString();
+    EXPECT_TRUE(coverFaultSentence(season, {cover::CoverTrouble::tooLarge, "demand", 0})
+                    .contains(QStringLiteral("number of pieces")));
+    EXPECT_TRUE(coverFaultSentence(season, {cover::CoverTrouble::negative, "lot", 7})
+                    .contains(QStringLiteral("the store")));
 }
 
 TEST(Cover, AMendOfABookingThatIsGoneIsNoEdit) {

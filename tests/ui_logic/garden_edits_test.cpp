@@ -16,7 +16,7 @@ namespace {
 
 using model::Value;
 
-model::Season with(const model::Season& season, const model::Edit& edit) {
+model::Season edited(const model::Season& season, const model::Edit& edit) {
     auto applied = model::apply(season, edit);
     EXPECT_TRUE(applied.ok());
     return applied.ok() ? applied->season : season;
@@ -30,7 +30,7 @@ const model::PlantFact* fact(const model::Season& season, std::int64_t plant, co
 }
 
 /// Three patches, written down in another order than they are walked.
-model::Season garden() {
+model::Season threePatches() {
     auto season = model::sample::season();
     model::Edit edit("garden");
     edit.put(model::sample::plant(1, "Zinnia, coral"));
@@ -43,7 +43,7 @@ model::Season garden() {
         p.place = 4 - id;
         edit.put(p);
     }
-    return with(season, edit);
+    return edited(season, edit);
 }
 
 } // namespace
@@ -66,7 +66,7 @@ TEST(PlantFact, TheGrowersOwnFigureMakesItsBasisTheirsInOneStep) {
 TEST(PlantFact, AFigureTakenAwayTakesItsBasisWithItAndIsNotKnown) {
     const auto season = seasonWithPlants(emptySeason(2027).theSettings());
     const auto id = season.plants.begin()->id;
-    const auto after = with(season, edits::setPlantFact(season, id, "q10", Value()));
+    const auto after = edited(season, edits::setPlantFact(season, id, "q10", Value()));
     EXPECT_FALSE(after.plants.find(id)->q10.has_value());
     EXPECT_EQ(fact(after, id.value, "q10"), nullptr);
     EXPECT_EQ(factBasis(after, id, "q10").toStdString(), "not known");
@@ -104,7 +104,7 @@ TEST(Catalogue, APlantComesWithItsFactsAndCautionsAsOneStep) {
     const auto empty = emptySeason(2027);
     const auto offer = catalogueOffers(empty, QStringLiteral("Ammi")).front();
     Id<model::Plant> made;
-    const auto season = with(empty, edits::addFromCatalogue(empty, offer.plant, made));
+    const auto season = edited(empty, edits::addFromCatalogue(empty, offer.plant, made));
     EXPECT_EQ(season.plants.find(made)->name, "Ammi");
     EXPECT_EQ(static_cast<int>(season.plantFacts.size()), offer.facts);
     EXPECT_EQ(static_cast<int>(season.plantHazards.size()), offer.cautions);
@@ -124,20 +124,20 @@ TEST(Duplicate, ThePlantAgainUnderANameOfItsOwn) {
     const auto season = seasonWithPlants(emptySeason(2027).theSettings());
     const auto* first = &*season.plants.begin();
     Id<model::Plant> made;
-    const auto once = with(season, edits::duplicatePlant(season, first->id, made));
+    const auto once = edited(season, edits::duplicatePlant(season, first->id, made));
     EXPECT_EQ(once.plants.find(made)->name, first->name + " 2");
     Id<model::Plant> third;
-    const auto twice = with(once, edits::duplicatePlant(once, made, third));
+    const auto twice = edited(once, edits::duplicatePlant(once, made, third));
     EXPECT_EQ(twice.plants.find(third)->name, first->name + " 3");
     ASSERT_NE(fact(twice, third.value, "q10"), nullptr);
     EXPECT_EQ(fact(twice, third.value, "q10")->basis, fact(season, first->id.value, "q10")->basis);
 }
 
 TEST(NewWalk, ABlankRowForEachPatchInWalkingOrderAndBlanksStayBlank) {
-    const auto season = garden();
+    const auto season = threePatches();
     const auto day = model::sample::day(2027, 9, 6);
     std::int64_t first = 0;
-    const auto walked = with(season, edits::newWalk(season, day, first));
+    const auto walked = edited(season, edits::newWalk(season, day, first));
     ASSERT_EQ(walked.walks.size(), 3u);
     std::vector<std::int64_t> patches;
     for (const auto& w : walked.walks) {
@@ -159,13 +159,13 @@ TEST(GardenAnswers, SayWhatIsThere) {
         const char* words;
     };
 
-    auto season = garden();
+    auto season = threePatches();
     model::Walk walk;
     walk.id = Id<model::Walk>(1);
     walk.date = model::sample::day(2027, 9, 5);
     walk.patch = Id<model::Patch>(2);
     walk.readyNow = Stems(0); // a nought is a count
-    const auto walked = with(season, model::Edit("walk").put(walk));
+    const auto walked = edited(season, model::Edit("walk").put(walk));
     const auto nothing = model::sample::season();
     const Case cases[] = {
         {"no patch", patchesAnswer(nothing), "No patch yet."},
@@ -184,7 +184,7 @@ TEST(GardenAnswers, SayWhatIsThere) {
 }
 
 TEST(GardenWords, TheLastWalkAndTheOneBefore) {
-    auto season = garden();
+    auto season = threePatches();
     model::Edit edit("walks");
     for (int n = 1; n <= 2; ++n) {
         model::Walk w;
@@ -194,7 +194,7 @@ TEST(GardenWords, TheLastWalkAndTheOneBefore) {
         w.readyNow = Stems(40 + n);
         edit.put(w);
     }
-    season = with(season, edit);
+    season = edited(season, edit);
     EXPECT_EQ(lastWalkWords(season, Id<model::Patch>(1)).toStdString(), "42, Mon 6 Sep");
     EXPECT_EQ(lastWalkWords(season, Id<model::Patch>(2)).toStdString(), "no walk yet");
     EXPECT_EQ(walkBeforeWords(season, Id<model::Walk>(2)).toStdString(), "41, Sun 5 Sep");

@@ -17,7 +17,7 @@ using testing::HasSubstr;
 
 const std::vector<std::string> patchColumns{"plant", "label", "expected_stems", "first_cut"};
 
-Season garden() {
+Season onePlant() {
     auto season = model::sample::season();
     season.plants.put(model::sample::plant(1, "Zinnia, coral"));
     return season;
@@ -25,7 +25,7 @@ Season garden() {
 
 std::string refusal(const char* tsv) {
     const auto reading =
-        edits::pasteRows(garden(), TableKind::patches, patchColumns, {}, QString::fromUtf8(tsv));
+        edits::pasteRows(onePlant(), TableKind::patches, patchColumns, {}, QString::fromUtf8(tsv));
     EXPECT_FALSE(reading.edit);
     return reading.sentence.toStdString();
 }
@@ -33,7 +33,7 @@ std::string refusal(const char* tsv) {
 } // namespace
 
 TEST(PasteRows, RowsBecomeRecordsAsOneStep) {
-    const auto season = garden();
+    const auto season = onePlant();
     const auto reading = edits::pasteRows(season, TableKind::patches, patchColumns, {},
                                           QStringLiteral("Zinnia, coral\tTunnel side\t120\t1 jul\r\n"
                                                          "zinnia, coral\t\"Low \"\"field\"\"\"\t\t\r\n"));
@@ -52,10 +52,10 @@ TEST(PasteRows, RowsBecomeRecordsAsOneStep) {
 }
 
 TEST(PasteRows, AHeadRowSaysWhichColumnIsWhich) {
-    const auto reading = edits::pasteRows(garden(), TableKind::patches, patchColumns, {},
+    const auto reading = edits::pasteRows(onePlant(), TableKind::patches, patchColumns, {},
                                           QStringLiteral("Patch\tPlant\nHedge end\tZinnia, coral\n"));
     ASSERT_TRUE(reading.edit) << reading.sentence.toStdString();
-    const auto season = model::apply(garden(), *reading.edit).value().season;
+    const auto season = model::apply(onePlant(), *reading.edit).value().season;
     EXPECT_EQ(season.patches.begin()->label, "Hedge end");
 }
 
@@ -70,7 +70,7 @@ TEST(PasteRows, AllOrNoneWithRowAndColumn) {
     EXPECT_THAT(refusal(""), HasSubstr("There is nothing to paste"));
     EXPECT_THAT(refusal("Patch\tPlant\n"), HasSubstr("There is nothing to paste"));
     const auto order =
-        edits::pasteRows(garden(), TableKind::patches, {"plant", "label", "first_cut", "last_cut"}, {},
+        edits::pasteRows(onePlant(), TableKind::patches, {"plant", "label", "first_cut", "last_cut"}, {},
                          QStringLiteral("Zinnia, coral\tA\t1 aug\t1 jul\n"));
     EXPECT_THAT(order.sentence.toStdString(), HasSubstr("Row 1: Last cut: "));
 }

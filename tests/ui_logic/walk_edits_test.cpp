@@ -13,7 +13,7 @@ using edits::WalkCount;
 
 const Day walked = model::sample::day(2027, 9, 6);
 
-model::Season after(const model::Season& season, const model::Edit& edit) {
+model::Season afterWalk(const model::Season& season, const model::Edit& edit) {
     auto applied = model::apply(season, edit);
     EXPECT_TRUE(applied.ok());
     return applied.ok() ? applied->season : season;
@@ -30,16 +30,16 @@ TEST(WalkEdits, ACountMakesTheWalkAndTheLastBlankTakesItAway) {
     const auto patch = firstPatch(season);
     const auto before = season.walks.size();
     ASSERT_EQ(edits::walkOf(season, patch, walked), nullptr);
-    season = after(season, edits::setWalkCount(season, walked, patch, WalkCount::readyNow, Stems(40)));
-    season = after(season, edits::setWalkCount(season, walked, patch, WalkCount::withinWeek, Stems(0)));
+    season = afterWalk(season, edits::setWalkCount(season, walked, patch, WalkCount::readyNow, Stems(40)));
+    season = afterWalk(season, edits::setWalkCount(season, walked, patch, WalkCount::withinWeek, Stems(0)));
     EXPECT_EQ(season.walks.size(), before + 1);
     const auto* walk = edits::walkOf(season, patch, walked);
     ASSERT_NE(walk, nullptr);
     EXPECT_EQ(walk->readyNow, Stems(40));
     EXPECT_EQ(walk->withinThreeDays, std::nullopt) << "what was not counted stays not known";
     EXPECT_EQ(walk->withinWeek, Stems(0)) << "a nought is a count";
-    season = after(season, edits::setWalkCount(season, walked, patch, WalkCount::readyNow, std::nullopt));
-    season = after(season, edits::setWalkCount(season, walked, patch, WalkCount::withinWeek, std::nullopt));
+    season = afterWalk(season, edits::setWalkCount(season, walked, patch, WalkCount::readyNow, std::nullopt));
+    season = afterWalk(season, edits::setWalkCount(season, walked, patch, WalkCount::withinWeek, std::nullopt));
     EXPECT_EQ(season.walks.size(), before);
     EXPECT_TRUE(edits::setWalkCount(season, walked, patch, WalkCount::readyNow, std::nullopt).empty());
     EXPECT_TRUE(

@@ -48,7 +48,7 @@ protected:
     }
 };
 
-QPushButton* link(const QString& words) {
+QPushButton* findingLink(const QString& words) {
     auto* button = new QPushButton(words);
     button->setProperty("look", QStringLiteral("link"));
     button->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
@@ -61,9 +61,9 @@ FindingRows::FindingRows(Workbench& bench, const QString& name, QWidget* parent)
     : QWidget(parent), bench_(bench), all_(new QVBoxLayout(this)) {
     setObjectName(name);
     head_ = new TextLabel(TypeRole::head, tr("To look at"));
-    more_ = link({});
+    more_ = findingLink({});
     more_->setObjectName(name + QStringLiteral(".more"));
-    fold_ = link({});
+    fold_ = findingLink({});
     fold_->setObjectName(name + QStringLiteral(".accepted"));
     all_->setContentsMargins(0, grid(2), 0, 0);
     all_->setSpacing(grid(1));
@@ -92,9 +92,9 @@ FindingRows::Row FindingRows::makeRow(std::size_t index) {
     row.mark = new FindingMark;
     row.words = new TextLabel(TypeRole::text);
     row.words->setWordWrap(true);
-    row.lead = link({});
+    row.lead = findingLink({});
     row.lead->setObjectName(QStringLiteral("%1.%2.lead").arg(objectName()).arg(index));
-    row.settle = link({});
+    row.settle = findingLink({});
     row.settle->setObjectName(QStringLiteral("%1.%2.accept").arg(objectName()).arg(index));
     auto* cells = new QGridLayout(row.all);
     cells->setContentsMargins(0, grid(1), 0, grid(1));

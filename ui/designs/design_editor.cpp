@@ -4,6 +4,7 @@
 #include "ui/common/record_form.h"
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/designs/design_numbers.h"
 #include "ui/designs/design_view.h"
 #include "ui/designs/slot_list.h"
@@ -23,7 +24,7 @@ namespace {
 
 using model::TableKind;
 
-std::vector<FormGroup> groups() {
+std::vector<FormGroup> designGroups() {
     const auto tr = [](const char* words) { return DesignEditor::tr(words); };
     return {
         {tr("Stands in"), {"container", "loose", "lift", "water_share"}},
@@ -35,20 +36,9 @@ std::vector<FormGroup> groups() {
 }
 
 QScrollArea* scrolled(QWidget* content) {
-    auto* area = new QScrollArea;
-    content->setProperty("page", true);
-    area->setWidget(content);
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
+    auto* area = scrolledPage(content);
     area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setFocusPolicy(Qt::NoFocus);
     return area;
-}
-
-QPushButton* button(const QString& id, const QString& words) {
-    auto* b = new QPushButton(words);
-    b->setObjectName(id);
-    return b;
 }
 
 } // namespace
@@ -60,7 +50,7 @@ DesignEditor::DesignEditor(Workbench& bench, QWidget* parent)
     , kind_(new FieldEdit(bench, TableKind::designs, "kind"))
     , used_(new TextLabel(TypeRole::caption, {}, Ink::caption))
     , slots_(new SlotList(bench))
-    , form_(new RecordForm(bench, TableKind::designs, groups()))
+    , form_(new RecordForm(bench, TableKind::designs, designGroups()))
     , view_(new DesignView(bench))
     , numbers_(new DesignNumbers(bench)) {
     setObjectName(QStringLiteral("designs.editor"));
@@ -97,12 +87,12 @@ QWidget* DesignEditor::makeBar() {
     auto* row = new QHBoxLayout(bar);
     row->setContentsMargins(pageMargin(), grid(2), pageMargin(), grid(2));
     row->setSpacing(grid(2));
-    auto* back = button(QStringLiteral("designs.back"), tr("A&ll designs"));
+    auto* back = namedButton(tr("A&ll designs"), "designs.back");
     back->setIcon(icon(IconName::back, currentPalette()));
     back->setToolTip(tr("Back to the wall (Esc)"));
-    auto* use = button(QStringLiteral("designs.use"), tr("&Use in..."));
-    auto* copy = button(QStringLiteral("designs.duplicate"), tr("Make a cop&y"));
-    auto* erase = button(QStringLiteral("designs.erase"), tr("Take it &out"));
+    auto* use = namedButton(tr("&Use in..."), "designs.use");
+    auto* copy = namedButton(tr("Make a cop&y"), "designs.duplicate");
+    auto* erase = namedButton(tr("Take it &out"), "designs.erase");
     row->addWidget(back);
     row->addStretch(1);
     row->addWidget(use);

@@ -5,6 +5,7 @@
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
 #include "ui/common/when_seen.h"
+#include "ui/common/widget_parts.h"
 #include "ui/designs/figure_row.h"
 #include "ui/logic/format.h"
 #include "ui/logic/wording.h"
@@ -20,16 +21,6 @@ namespace withy::ui {
 namespace {
 
 constexpr std::size_t mostUses = 4;
-
-void clear(QLayout& layout) {
-    while (auto* item = layout.takeAt(0)) {
-        if (item->widget()) {
-            item->widget()->hide();
-            item->widget()->deleteLater();
-        }
-        delete item;
-    }
-}
 
 QVBoxLayout* column() {
     auto* box = new QVBoxLayout;
@@ -101,7 +92,7 @@ void DesignNumbers::refresh() {
 }
 
 void DesignNumbers::fillUses() {
-    clear(*uses_);
+    clearLayout(*uses_);
     const auto uses = edits::usesOf(bench_.season(), *design_);
     const auto stems = stemsOf(bench_.season(), *design_);
     for (std::size_t i = 0; i < uses.size() && i < mostUses; ++i) {
@@ -152,7 +143,7 @@ void DesignNumbers::fillFindings() {
     }
     if (now == said_ && findings_->count() > 0) return;
     said_ = now;
-    clear(*findings_);
+    clearLayout(*findings_);
     for (const auto& words : now) {
         auto* row = new QWidget;
         auto* line = new QHBoxLayout(row);

@@ -5,6 +5,7 @@
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
 #include "ui/common/when_seen.h"
+#include "ui/common/widget_parts.h"
 #include "ui/designs/bloom_dot.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/design_words.h"
@@ -18,16 +19,6 @@ namespace withy::ui {
 namespace {
 
 /// Sets a layout's widgets free; they go when the event that asked for it is over.
-void clear(QLayout& layout) {
-    while (auto* item = layout.takeAt(0)) {
-        if (item->widget()) {
-            item->widget()->hide();
-            item->widget()->deleteLater();
-        }
-        delete item;
-    }
-}
-
 } // namespace
 
 DesignPanel::DesignPanel(Workbench& bench, QWidget* parent)
@@ -98,7 +89,7 @@ void DesignPanel::refresh() {
 }
 
 void DesignPanel::fillRows() {
-    clear(*rows_);
+    clearLayout(*rows_);
     const auto* d = design_ ? bench_.season().designs.find(*design_) : nullptr;
     if (!d) return;
     for (const auto* slot : edits::slotsOf(bench_.season(), d->id)) {

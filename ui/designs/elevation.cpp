@@ -14,7 +14,7 @@ namespace withy::ui {
 
 namespace {
 
-struct Words {
+struct ElevationSay {
     Q_DECLARE_TR_FUNCTIONS(Elevation)
 };
 
@@ -74,10 +74,11 @@ std::vector<Elevation::Mark> Elevation::tiers() const {
     std::vector<Mark> all;
     if (!hasTiers()) return all;
     const auto number = [](double mm) { return QString::number(std::lround(mm)); };
-    all.push_back({rim() + piece_.tall, Words::tr("tall %1").arg(number(piece_.tall))});
-    all.push_back({rim() + piece_.middle, Words::tr("middle %1").arg(number(piece_.middle))});
-    all.push_back({rim() + piece_.low, Words::tr("low %1").arg(number(piece_.low))});
-    all.push_back({rim(), piece_.vessel ? Words::tr("above the rim") : Words::tr("above the tie")});
+    all.push_back({rim() + piece_.tall, ElevationSay::tr("tall %1").arg(number(piece_.tall))});
+    all.push_back({rim() + piece_.middle, ElevationSay::tr("middle %1").arg(number(piece_.middle))});
+    all.push_back({rim() + piece_.low, ElevationSay::tr("low %1").arg(number(piece_.low))});
+    all.push_back(
+        {rim(), piece_.vessel ? ElevationSay::tr("above the rim") : ElevationSay::tr("above the tie")});
     std::sort(all.begin(), all.end(), [](const Mark& a, const Mark& b) { return a.mm > b.mm; });
     return all;
 }
@@ -107,7 +108,7 @@ void Elevation::paintRuleAtLeft(QPainter& painter) const {
         painter.drawLine(QPointF(x, y(mm)), QPointF(x + (named ? grid(2) : grid(1)), y(mm)));
         if (!named) continue;
         painter.setPen(palette_.of(Role::ink3));
-        const QString words = mm == 0 ? Words::tr("0 mm") : QString::number(std::lround(mm));
+        const QString words = mm == 0 ? ElevationSay::tr("0 mm") : QString::number(std::lround(mm));
         painter.drawText(QRectF(room_.left(), y(mm) - metrics.height() / 2, grid(11), metrics.height()),
                          Qt::AlignRight | Qt::AlignVCenter, words);
     }
@@ -156,8 +157,8 @@ void Elevation::paintSpread(QPainter& painter) const {
     const double at = room_.top() + grid(4);
     level(painter, foot_.x() - half, foot_.x() + half, at, palette_.of(Role::ink2));
     label(painter, QRectF(foot_.x() - grid(30), at - metrics.height() / 2, grid(60), metrics.height()),
-          Qt::AlignCenter, Words::tr("spread %1 mm").arg(std::lround(piece_.spread)), palette_.of(Role::ink2),
-          palette_.of(Role::paper));
+          Qt::AlignCenter, ElevationSay::tr("spread %1 mm").arg(std::lround(piece_.spread)),
+          palette_.of(Role::ink2), palette_.of(Role::paper));
 }
 
 void Elevation::paintHeight(QPainter& painter) const {
@@ -167,7 +168,7 @@ void Elevation::paintHeight(QPainter& painter) const {
     if (y(top) < room_.top()) return;
     upright(painter, x, 0, top, palette_.of(Role::ink2));
     label(painter, QRectF(x - grid(12), y(top / 2) - metrics.height() / 2, grid(24), metrics.height()),
-          Qt::AlignCenter, Words::tr("%1 high").arg(std::lround(top)), palette_.of(Role::ink2),
+          Qt::AlignCenter, ElevationSay::tr("%1 high").arg(std::lround(top)), palette_.of(Role::ink2),
           palette_.of(Role::paper));
 }
 
@@ -180,7 +181,7 @@ void Elevation::paintWater(QPainter& painter) const {
     upright(painter, x, from, from + v.waterLevel, palette_.of(Role::waterEdge));
     label(painter,
           QRectF(x + grid(2), y(from + v.waterLevel / 2) - metrics.height() / 2, grid(30), metrics.height()),
-          Qt::AlignLeft | Qt::AlignVCenter, Words::tr("water %1 mm").arg(std::lround(v.waterLevel)),
+          Qt::AlignLeft | Qt::AlignVCenter, ElevationSay::tr("water %1 mm").arg(std::lround(v.waterLevel)),
           palette_.of(Role::waterEdge), palette_.of(Role::paper));
 }
 
@@ -193,20 +194,22 @@ void Elevation::paintLift(QPainter& painter) const {
     upright(painter, x, from, from + piece_.lift, palette_.of(Role::ink2));
     label(painter,
           QRectF(x - grid(42), y(from + piece_.lift / 2) - metrics.height() / 2, grid(40), metrics.height()),
-          Qt::AlignRight | Qt::AlignVCenter, Words::tr("ends %1 mm off base").arg(std::lround(piece_.lift)),
-          palette_.of(Role::ink2), palette_.of(Role::paper));
+          Qt::AlignRight | Qt::AlignVCenter,
+          ElevationSay::tr("ends %1 mm off base").arg(std::lround(piece_.lift)), palette_.of(Role::ink2),
+          palette_.of(Role::paper));
 }
 
 QString elevationWords(const PieceDrawing& piece) {
     const auto number = [](double mm) { return QString::number(std::lround(mm)); };
-    QStringList words{
-        Words::tr("spread %1 mm").arg(number(piece.spread)), Words::tr("tall %1").arg(number(piece.tall)),
-        Words::tr("middle %1").arg(number(piece.middle)), Words::tr("low %1").arg(number(piece.low))};
+    QStringList words{ElevationSay::tr("spread %1 mm").arg(number(piece.spread)),
+                      ElevationSay::tr("tall %1").arg(number(piece.tall)),
+                      ElevationSay::tr("middle %1").arg(number(piece.middle)),
+                      ElevationSay::tr("low %1").arg(number(piece.low))};
     if (piece.vessel && piece.vessel->glass())
-        words << Words::tr("water %1 mm").arg(number(piece.vessel->waterLevel))
-              << Words::tr("ends %1 mm off base").arg(number(piece.lift));
+        words << ElevationSay::tr("water %1 mm").arg(number(piece.vessel->waterLevel))
+              << ElevationSay::tr("ends %1 mm off base").arg(number(piece.lift));
     if (piece.left > 0)
-        words << Words::tr("%n stem(s) more than are drawn", nullptr, static_cast<int>(piece.left));
+        words << ElevationSay::tr("%n stem(s) more than are drawn", nullptr, static_cast<int>(piece.left));
     return words.join(QStringLiteral(", "));
 }
 

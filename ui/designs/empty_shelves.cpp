@@ -13,7 +13,7 @@
 namespace withy::ui {
 
 EmptyShelves::EmptyShelves(QWidget* parent)
-    : QWidget(parent), draw_(new QPushButton(tr("&Draw your first piece"))) {
+    : QWidget(parent), draw_(new QPushButton(tr("Draw your &first piece"))) {
     draw_->setObjectName(QStringLiteral("designs.first"));
     draw_->setProperty("look", QStringLiteral("main"));
     auto* head = new TextLabel(TypeRole::title, tr("Nothing on the shelves yet"));

@@ -9,7 +9,7 @@ namespace withy::ui {
 
 namespace {
 
-struct Say {
+struct RecordPagesSay {
     Q_DECLARE_TR_FUNCTIONS(DiaryPages)
 };
 
@@ -28,10 +28,11 @@ RecordTableSpec partOf(model::TableKind kind, const char* owner, std::vector<std
 RecordPage* busyPage(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "diary.busy";
-    spec.name = Say::tr("Busy hours");
-    spec.emptyWords = Say::tr("No busy hours yet. Shop, school run, market: the run-up keeps clear of them.");
-    spec.newWords = Say::tr("&New busy hours");
-    spec.findPrompt = Say::tr("Find busy hours");
+    spec.name = RecordPagesSay::tr("Busy hours");
+    spec.emptyWords =
+        RecordPagesSay::tr("No busy hours yet. Shop, school run, market: the run-up keeps clear of them.");
+    spec.newWords = RecordPagesSay::tr("&New busy hours");
+    spec.findPrompt = RecordPagesSay::tr("Find busy hours");
     spec.answer = [&bench] { return busyAnswer(bench.season()); };
     spec.table.kind = model::TableKind::busyHours;
     spec.table.columns = {"label", "from", "to", "repeats", "repeats_until", "helper"};
@@ -42,50 +43,52 @@ RecordPage* busyPage(Workbench& bench) {
 RecordPage* helpersPage(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "diary.helpers";
-    spec.name = Say::tr("Helpers");
-    spec.emptyWords = Say::tr("Nobody yet. Who would come for an afternoon, and what can they do?");
-    spec.newWords = Say::tr("&New helper");
+    spec.name = RecordPagesSay::tr("Helpers");
+    spec.emptyWords =
+        RecordPagesSay::tr("Nobody yet. Who would come for an afternoon, and what can they do?");
+    spec.newWords = RecordPagesSay::tr("&New helper");
     spec.answer = [&bench] { return helpersAnswer(bench.season()); };
     spec.table.kind = model::TableKind::helpers;
     spec.table.columns = {"name", "speed", "can_cut", "can_condition", "can_make", "can_drive"};
     spec.table.sortField = "name";
-    spec.groups = {{Say::tr("Helper"), {"name", "speed", "rate", "note"}},
-                   {Say::tr("Can do"), {"can_cut", "can_condition", "can_make", "can_drive"}}};
+    spec.groups = {{RecordPagesSay::tr("Helper"), {"name", "speed", "rate", "note"}},
+                   {RecordPagesSay::tr("Can do"), {"can_cut", "can_condition", "can_make", "can_drive"}}};
     auto* page = new RecordPage(bench, spec);
-    page->addPart(Say::tr("Hours here"),
+    page->addPart(RecordPagesSay::tr("Hours here"),
                   partOf(model::TableKind::helperHours, "helper", {"from", "to"}, "from"),
-                  Say::tr("No hours agreed yet."));
+                  RecordPagesSay::tr("No hours agreed yet."));
     return page;
 }
 
 RecordPage* roundsPage(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "diary.rounds";
-    spec.name = Say::tr("Rounds");
-    spec.emptyWords = Say::tr("No round yet. What was really cut teaches the next forecast.");
-    spec.newWords = Say::tr("&New round");
+    spec.name = RecordPagesSay::tr("Rounds");
+    spec.emptyWords = RecordPagesSay::tr("No round yet. What was really cut teaches the next forecast.");
+    spec.newWords = RecordPagesSay::tr("&New round");
     spec.answer = [&bench] { return roundsAnswer(bench.season()); };
     spec.table.kind = model::TableKind::rounds;
     spec.table.columns = {"from", "to", "note"};
     spec.table.sortField = "from";
     spec.table.newestFirst = true;
     auto* page = new RecordPage(bench, spec);
-    page->addPart(Say::tr("Tally: what was really cut"),
+    page->addPart(RecordPagesSay::tr("Tally: what was really cut"),
                   partOf(model::TableKind::tallies, "round", {"patch", "cut", "thrown_away"}),
-                  Say::tr("Nothing keyed in yet. A blank is not a nought."));
-    page->addPart(Say::tr("For these bookings"),
+                  RecordPagesSay::tr("Nothing keyed in yet. A blank is not a nought."));
+    page->addPart(RecordPagesSay::tr("For these bookings"),
                   partOf(model::TableKind::roundBookings, "round", {"booking"}),
-                  Say::tr("No booking named yet."));
+                  RecordPagesSay::tr("No booking named yet."));
     return page;
 }
 
 RecordPage* madePage(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "diary.made";
-    spec.name = Say::tr("Pieces made");
-    spec.emptyWords = Say::tr("Nothing timed yet. Write down how long the pieces took, even roughly.");
-    spec.newWords = Say::tr("&New entry");
-    spec.findPrompt = Say::tr("Find a piece or person");
+    spec.name = RecordPagesSay::tr("Pieces made");
+    spec.emptyWords =
+        RecordPagesSay::tr("Nothing timed yet. Write down how long the pieces took, even roughly.");
+    spec.newWords = RecordPagesSay::tr("&New entry");
+    spec.findPrompt = RecordPagesSay::tr("Find a piece or person");
     spec.answer = [&bench] { return madeAnswer(bench.season()); };
     spec.table.kind = model::TableKind::made;
     spec.table.columns = {"line", "pieces", "minutes", "by_whom"};
@@ -95,10 +98,10 @@ RecordPage* madePage(Workbench& bench) {
 RecordPage* returnsPage(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "diary.returns";
-    spec.name = Say::tr("Containers out and back");
-    spec.emptyWords = Say::tr("Nothing is out.");
-    spec.newWords = Say::tr("&New return");
-    spec.findPrompt = Say::tr("Find a booking or container");
+    spec.name = RecordPagesSay::tr("Containers out and back");
+    spec.emptyWords = RecordPagesSay::tr("Nothing is out.");
+    spec.newWords = RecordPagesSay::tr("&New return");
+    spec.findPrompt = RecordPagesSay::tr("Find a booking or container");
     spec.answer = [&bench] { return returnsAnswer(bench.season()); };
     spec.table.kind = model::TableKind::returns;
     spec.table.columns = {"booking", "container", "out", "back", "broken"};
@@ -108,20 +111,20 @@ RecordPage* returnsPage(Workbench& bench) {
 RecordPage* notesPage(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "diary.notes";
-    spec.name = Say::tr("Job notes");
-    spec.emptyWords = Say::tr("No note yet. What drooped, what was left, what to do next time?");
-    spec.newWords = Say::tr("&New note");
-    spec.findPrompt = Say::tr("Find a note");
+    spec.name = RecordPagesSay::tr("Job notes");
+    spec.emptyWords = RecordPagesSay::tr("No note yet. What drooped, what was left, what to do next time?");
+    spec.newWords = RecordPagesSay::tr("&New note");
+    spec.findPrompt = RecordPagesSay::tr("Find a note");
     spec.answer = [&bench] { return notesAnswer(bench.season()); };
     spec.table.kind = model::TableKind::jobNotes;
     spec.table.columns = {"booking", "next_time"};
-    spec.groups = {{Say::tr("Next time"), {"booking", "next_time", "drooped"}},
-                   {Say::tr("Hours it really took"),
+    spec.groups = {{RecordPagesSay::tr("Next time"), {"booking", "next_time", "drooped"}},
+                   {RecordPagesSay::tr("Hours it really took"),
                     {"hours_cutting", "hours_conditioning", "hours_making", "hours_on_the_road"}}};
     auto* page = new RecordPage(bench, spec);
-    page->addPart(Say::tr("Used and left"),
+    page->addPart(RecordPagesSay::tr("Used and left"),
                   partOf(model::TableKind::jobNotePlants, "note", {"plant", "used", "left"}),
-                  Say::tr("Nothing written down yet."));
+                  RecordPagesSay::tr("Nothing written down yet."));
     page->setListShare(50);
     return page;
 }

@@ -2,6 +2,7 @@
 #include "ui/diary/week_page.h"
 
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/diary/step_delegate.h"
 #include "ui/logic/answers/diary_answers.h"
 #include "ui/logic/format.h"
@@ -21,12 +22,6 @@ namespace withy::ui {
 
 namespace {
 
-QPushButton* button(const QString& words, const char* name) {
-    auto* b = new QPushButton(words);
-    b->setObjectName(QString::fromLatin1(name));
-    return b;
-}
-
 /// The week of today, or the nearest of the season.
 Day firstWeek(const Workbench& bench) {
     const auto& s = bench.season().theSettings();
@@ -45,9 +40,9 @@ WeekPage::WeekPage(Workbench& bench, QWidget* parent)
     auto* tools = new QHBoxLayout(tools_);
     tools->setContentsMargins(0, 0, 0, 0);
     tools->setSpacing(grid(2));
-    auto* earlier = button(tr("&Earlier"), "diary.week.earlier_button");
-    auto* later = button(tr("&Later"), "diary.week.later_button");
-    auto* now = button(tr("&This week"), "diary.week.now_button");
+    auto* earlier = namedButton(tr("Ea&rlier"), "diary.week.earlier_button");
+    auto* later = namedButton(tr("&Later"), "diary.week.later_button");
+    auto* now = namedButton(tr("&This week"), "diary.week.now_button");
     for (auto* w : std::initializer_list<QWidget*>{week_, earlier, now, later})
         tools->addWidget(w);
     connect(earlier, &QPushButton::clicked, this, [this] { showWeek(monday_ - 7); });

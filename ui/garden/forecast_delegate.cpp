@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/garden/forecast_delegate.h"
 
-#include "ui/common/style.h"
+#include "ui/garden/row_paint.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/forecast_rows.h"
+#include "ui/paint/patch_mark.h"
 #include "ui/paint/spacing.h"
 #include "ui/paint/type.h"
 
@@ -16,33 +17,17 @@ namespace withy::ui {
 
 namespace {
 
-QColor col(Role role) {
-    return currentPalette().of(role);
-}
-
-void words(QPainter& p, const QRect& room, TypeRole type, Role ink, const QString& text,
-           Qt::Alignment align = Qt::AlignLeft | Qt::AlignVCenter) {
-    const QFont font = typeFont(type);
-    p.setFont(font);
-    p.setPen(col(ink));
-    p.drawText(room, static_cast<int>(align) | Qt::TextSingleLine,
-               QFontMetrics(font).elidedText(text, Qt::ElideRight, std::max(0, room.width())));
-}
-
 void paintPatch(QPainter& p, const QRect& cell, const ForecastRow& row) {
     const int side = grid(6);
     const QRect room = cell.adjusted(grid(1), 0, -grid(1), -1);
     if (!row.number.isEmpty()) {
         const QRectF disc(room.left(), room.center().y() - side / 2.0, side, side);
-        p.setPen(QPen(col(Role::ink), 1.3));
-        p.drawEllipse(disc);
-        p.setFont(typeFont(TypeRole::caption));
-        p.drawText(disc, Qt::AlignCenter, row.number);
+        paintPatchMark(p, disc, row.number, currentPalette());
     }
     QRect name = room.adjusted(side + grid(2), grid(1), 0, 0);
     name.setHeight(room.height() / 2 - grid(1));
-    words(p, name, TypeRole::name, Role::ink, row.name);
-    words(p, name.translated(0, name.height()), TypeRole::caption, Role::ink2, row.plant);
+    drawWords(p, name, TypeRole::name, Role::ink, row.name);
+    drawWords(p, name.translated(0, name.height()), TypeRole::caption, Role::ink2, row.plant);
 }
 
 /// The curve's own scale: what is highest in view fills the row.
@@ -146,13 +131,13 @@ void paintFirst(QPainter& p, const QRect& cell, const ForecastRow& row) {
     room.setBottom(room.center().y());
     below.setTop(room.bottom());
     if (row.firstNow.isEmpty()) {
-        words(p, cell.adjusted(grid(1), 0, -grid(2), 0), TypeRole::caption, Role::ink3, row.by,
-              Qt::AlignRight | Qt::AlignVCenter);
+        drawWords(p, cell.adjusted(grid(1), 0, -grid(2), 0), TypeRole::caption, Role::ink3, row.by,
+                  Qt::AlignRight | Qt::AlignVCenter);
         return;
     }
-    words(p, room, TypeRole::strong, Role::ink, row.firstNow, Qt::AlignRight | Qt::AlignVCenter);
-    words(p, below, TypeRole::caption, Role::ink3, ForecastDelegate::tr("usual %1").arg(row.firstUsual),
-          Qt::AlignRight | Qt::AlignVCenter);
+    drawWords(p, room, TypeRole::strong, Role::ink, row.firstNow, Qt::AlignRight | Qt::AlignVCenter);
+    drawWords(p, below, TypeRole::caption, Role::ink3, ForecastDelegate::tr("usual %1").arg(row.firstUsual),
+              Qt::AlignRight | Qt::AlignVCenter);
 }
 
 } // namespace
@@ -165,10 +150,7 @@ void ForecastDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     QPainter& p = *painter;
     p.save();
     p.setRenderHint(QPainter::Antialiasing);
-    if (option.state.testFlag(QStyle::State_Selected)) p.fillRect(option.rect, col(Role::wash));
-    p.setPen(QPen(col(Role::line), hairline));
-    p.drawLine(QPointF(option.rect.left(), option.rect.bottom() + 0.5),
-               QPointF(option.rect.right() + 1, option.rect.bottom() + 0.5));
+    drawRowGround(p, option);
     if (index.column() == ForecastModel::PatchColumn)
         paintPatch(p, option.rect, row);
     else if (index.column() == ForecastModel::CurveColumn)
@@ -176,9 +158,9 @@ void ForecastDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     else if (index.column() == ForecastModel::FirstColumn)
         paintFirst(p, option.rect, row);
     else
-        words(p, option.rect.adjusted(grid(1), 0, -grid(2), 0),
-              index.column() == ForecastModel::TodayColumn ? TypeRole::strong : TypeRole::text, Role::ink,
-              index.data().toString(), Qt::AlignRight | Qt::AlignVCenter);
+        drawWords(p, option.rect.adjusted(grid(1), 0, -grid(2), 0),
+                  index.column() == ForecastModel::TodayColumn ? TypeRole::strong : TypeRole::text, Role::ink,
+                  index.data().toString(), Qt::AlignRight | Qt::AlignVCenter);
     p.restore();
 }
 

@@ -30,6 +30,7 @@ class ForecastDelegate : public QStyledItemDelegate {
 
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
+
     void setAxis(const ForecastAxis& axis) { axis_ = axis; }
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option,

@@ -280,7 +280,9 @@ void ForecastPage::showChosen() {
         dates_->setFacts(facts);
     }
     if (!borne) return;
-    stemsHead_->setText(tr("%1 stems expected").arg(whole(std::llround(outlook->forecast->expected))));
+    stemsHead_->setText(
+        tr("%1 stem(s) expected", nullptr, static_cast<int>(std::llround(outlook->forecast->expected)))
+            .arg(whole(std::llround(outlook->forecast->expected))));
     FigureFacts facts;
     facts.working = outlook->forecast->working;
     stems_->setFacts(facts);

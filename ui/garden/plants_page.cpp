@@ -20,7 +20,7 @@ namespace withy::ui {
 
 namespace {
 
-std::vector<FormGroup> groups() {
+std::vector<FormGroup> plantGroups() {
     return {{PlantsPage::tr("What it is"),
              {"name", "botanical_name", "shape", "colour_1", "colour_2", "colour_3"}},
             {PlantsPage::tr("What it is for"), {"focal", "spike", "filler", "foliage", "airy", "trailing"}},
@@ -40,7 +40,7 @@ std::vector<FormGroup> groups() {
             {PlantsPage::tr("Notes"), {"notes"}}};
 }
 
-RecordPageSpec specOf(Workbench& bench) {
+RecordPageSpec plantsSpec(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "garden.plants";
     spec.name = PlantsPage::tr("Plants");
@@ -51,20 +51,20 @@ RecordPageSpec specOf(Workbench& bench) {
     spec.table.columns = {"name", "botanical_name"};
     spec.table.sortField = "name";
     spec.table.addRow = false;
-    spec.groups = groups();
+    spec.groups = plantGroups();
     return spec;
 }
 
 } // namespace
 
 PlantsPage::PlantsPage(Workbench& bench, QWidget* parent)
-    : RecordPage(bench, specOf(bench), parent)
+    : RecordPage(bench, plantsSpec(bench), parent)
     , catalogue_(new CatalogueField(bench))
     , name_(new TextLabel(TypeRole::title))
     , botanical_(new TextLabel(TypeRole::text, {}, Ink::second))
     , swatches_(new SwatchRow)
     , cautions_(new CautionRows(bench))
-    , duplicate_(new QPushButton(tr("&Duplicate"))) {
+    , duplicate_(new QPushButton(tr("D&uplicate"))) {
     setListShare(38);
     duplicate_->setObjectName(QStringLiteral("garden.plants.duplicate"));
     addTool(catalogue_);

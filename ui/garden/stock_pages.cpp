@@ -9,7 +9,7 @@ namespace withy::ui {
 
 namespace {
 
-struct Say {
+struct StockPagesSay {
     Q_DECLARE_TR_FUNCTIONS(StockPages)
 };
 
@@ -18,10 +18,11 @@ struct Say {
 RecordPage* pastBloomsPage(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "garden.past_blooms";
-    spec.name = Say::tr("First cuts of past years");
-    spec.emptyWords = Say::tr("No past year yet. When was the first stem cut? One date a plant is a start.");
-    spec.findPrompt = Say::tr("Find a plant or patch");
-    spec.newWords = Say::tr("&New first cut");
+    spec.name = StockPagesSay::tr("First cuts of past years");
+    spec.emptyWords =
+        StockPagesSay::tr("No past year yet. When was the first stem cut? One date a plant is a start.");
+    spec.findPrompt = StockPagesSay::tr("Find a plant or patch");
+    spec.newWords = StockPagesSay::tr("&New first cut");
     spec.answer = [&bench] { return pastBloomsAnswer(bench.season()); };
     spec.table.kind = model::TableKind::pastBlooms;
     spec.table.columns = {"plant", "patch", "first_cut", "last_cut", "stems"};
@@ -32,10 +33,10 @@ RecordPage* pastBloomsPage(Workbench& bench) {
 RecordPage* stockPage(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "garden.stock";
-    spec.name = Say::tr("Stems in the store");
-    spec.emptyWords = Say::tr("Nothing stands in the store.");
-    spec.findPrompt = Say::tr("Find a plant or supplier");
-    spec.newWords = Say::tr("&New lot");
+    spec.name = StockPagesSay::tr("Stems in the store");
+    spec.emptyWords = StockPagesSay::tr("Nothing stands in the store.");
+    spec.findPrompt = StockPagesSay::tr("Find a plant or supplier");
+    spec.newWords = StockPagesSay::tr("&New lot");
     spec.answer = [&bench] { return stockAnswer(bench.season(), bench.today()); };
     spec.table.kind = model::TableKind::stockLots;
     spec.table.columns = {"plant",  "stems",     "origin",   "ready_from",

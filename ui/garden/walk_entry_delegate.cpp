@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/garden/walk_entry_delegate.h"
 
-#include "ui/common/style.h"
+#include "ui/garden/row_paint.h"
 #include "ui/logic/models/walk_entry_model.h"
 #include "ui/paint/spacing.h"
 #include "ui/paint/type.h"
@@ -12,29 +12,11 @@ namespace withy::ui {
 
 namespace {
 
-using Model = WalkEntryModel;
-
-QColor col(Role role) {
-    return currentPalette().of(role);
-}
-
-QString elided(const QFont& font, const QString& words, int width) {
-    return QFontMetrics(font).elidedText(
-        QString(words).replace(QLatin1Char('\n'), QLatin1Char(' ')).left(2000), Qt::ElideRight,
-        std::max(0, width));
-}
-
-void words(QPainter& p, const QRect& room, TypeRole type, Role ink, const QString& text,
-           Qt::Alignment align = Qt::AlignLeft | Qt::AlignVCenter) {
-    const QFont font = typeFont(type);
-    p.setFont(font);
-    p.setPen(col(ink));
-    p.drawText(room, static_cast<int>(align) | Qt::TextSingleLine, elided(font, text, room.width()));
-}
+using WalkModel = WalkEntryModel;
 
 /// The patch's number on the dotted walk: solid once counted.
 void paintNumber(QPainter& p, const QRect& room, const QModelIndex& index) {
-    const QString number = index.data(Model::NumberRole).toString();
+    const QString number = index.data(WalkModel::NumberRole).toString();
     const int side = grid(6);
     const QPointF middle(room.left() + side / 2.0, room.center().y() + 0.5);
     p.setPen(QPen(col(Role::ink2), 1.3, Qt::DotLine));
@@ -42,7 +24,7 @@ void paintNumber(QPainter& p, const QRect& room, const QModelIndex& index) {
     if (index.row() + 1 < index.model()->rowCount())
         p.drawLine(middle, QPointF(middle.x(), room.bottom() + 1));
     if (number.isEmpty()) return;
-    const bool counted = index.data(Model::CountedRole).toBool();
+    const bool counted = index.data(WalkModel::CountedRole).toBool();
     const QRectF disc(middle.x() - side / 2.0, middle.y() - side / 2.0, side, side);
     p.setPen(QPen(col(Role::ink), 1.3));
     p.setBrush(counted ? col(Role::ink) : col(Role::paper));
@@ -59,8 +41,8 @@ void paintPatch(QPainter& p, const QRect& cell, const QModelIndex& index) {
     QRect name = room.adjusted(grid(9), grid(1), 0, 0);
     name.setHeight(room.height() / 2 - grid(1));
     QRect plant = name.translated(0, name.height());
-    words(p, name, TypeRole::name, Role::ink, index.data().toString());
-    const auto bloom = index.data(Model::ColourRole).value<QColor>();
+    drawWords(p, name, TypeRole::name, Role::ink, index.data().toString());
+    const auto bloom = index.data(WalkModel::ColourRole).value<QColor>();
     if (bloom.isValid()) {
         const int side = grid(3);
         p.setPen(QPen(currentPalette().bloomEdge(bloom), hairline));
@@ -69,14 +51,14 @@ void paintPatch(QPainter& p, const QRect& cell, const QModelIndex& index) {
         p.setBrush(Qt::NoBrush);
         plant.setLeft(plant.left() + side + grid(1.5));
     }
-    words(p, plant, TypeRole::text, Role::ink2, index.data(Model::PlantRole).toString());
+    drawWords(p, plant, TypeRole::text, Role::ink2, index.data(WalkModel::PlantRole).toString());
 }
 
 void paintCount(QPainter& p, const QRect& cell, const QModelIndex& index) {
     const QRect box = WalkEntryDelegate::boxIn(cell);
     const QString count = index.data().toString();
-    const bool wrong = !index.data(Model::SentenceRole).toString().isEmpty();
-    const bool odd = !index.data(Model::CautionRole).toString().isEmpty();
+    const bool wrong = !index.data(WalkModel::SentenceRole).toString().isEmpty();
+    const bool odd = !index.data(WalkModel::CautionRole).toString().isEmpty();
     const bool asks = wrong || odd;
     QPen pen(asks ? col(Role::osier) : col(Role::edge), asks ? 2 : hairline);
     if (count.isEmpty()) pen.setStyle(Qt::DashLine);
@@ -84,26 +66,26 @@ void paintCount(QPainter& p, const QRect& cell, const QModelIndex& index) {
     p.setBrush(col(Role::sheet));
     p.drawRoundedRect(QRectF(box).adjusted(0.5, 0.5, -0.5, -0.5), corner, corner);
     p.setBrush(Qt::NoBrush);
-    words(p, box.adjusted(grid(1), 0, -grid(2), 0), TypeRole::answer, wrong ? Role::osier : Role::ink, count,
-          Qt::AlignRight | Qt::AlignVCenter);
-    const QString expected = index.data(Model::ExpectedRole).toString();
+    drawWords(p, box.adjusted(grid(1), 0, -grid(2), 0), TypeRole::answer, wrong ? Role::osier : Role::ink,
+              count, Qt::AlignRight | Qt::AlignVCenter);
+    const QString expected = index.data(WalkModel::ExpectedRole).toString();
     if (expected.isEmpty()) return;
-    words(p,
-          QRect(box.right() + grid(1.5), cell.top(), cell.right() - box.right() - grid(1.5), cell.height()),
-          TypeRole::caption, Role::ink3, WalkEntryDelegate::tr("of %1").arg(expected));
+    drawWords(
+        p, QRect(box.right() + grid(1.5), cell.top(), cell.right() - box.right() - grid(1.5), cell.height()),
+        TypeRole::caption, Role::ink3, WalkEntryDelegate::tr("of %1").arg(expected));
 }
 
 void paintRemark(QPainter& p, const QRect& cell, const QModelIndex& index) {
     QRect room = cell.adjusted(grid(2), grid(1), -grid(2), -grid(1));
-    const QString odd = index.data(Model::CautionRole).toString();
-    const bool wrong = !index.data(Model::SentenceRole).toString().isEmpty();
+    const QString odd = index.data(WalkModel::CautionRole).toString();
+    const bool wrong = !index.data(WalkModel::SentenceRole).toString().isEmpty();
     if (!odd.isEmpty()) {
         QRect below = room;
         below.setTop(room.center().y());
-        words(p, below, TypeRole::caption, Role::osier, odd);
+        drawWords(p, below, TypeRole::caption, Role::osier, odd);
         room.setBottom(room.center().y());
     }
-    words(p, room, TypeRole::text, wrong ? Role::osier : Role::ink2, index.data().toString());
+    drawWords(p, room, TypeRole::text, wrong ? Role::osier : Role::ink2, index.data().toString());
 }
 
 } // namespace
@@ -124,31 +106,28 @@ void WalkEntryDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
     QPainter& p = *painter;
     p.save();
     p.setRenderHint(QPainter::Antialiasing);
-    if (option.state.testFlag(QStyle::State_Selected)) p.fillRect(option.rect, col(Role::wash));
-    p.setPen(QPen(col(Role::line), hairline));
-    p.drawLine(QPointF(option.rect.left(), option.rect.bottom() + 0.5),
-               QPointF(option.rect.right() + 1, option.rect.bottom() + 0.5));
-    if (index.column() == Model::PatchColumn)
+    drawRowGround(p, option);
+    if (index.column() == WalkModel::PatchColumn)
         paintPatch(p, option.rect, index);
-    else if (Model::isCount(index.column()))
+    else if (WalkModel::isCount(index.column()))
         paintCount(p, option.rect, index);
-    else if (index.column() == Model::RemarkColumn)
+    else if (index.column() == WalkModel::RemarkColumn)
         paintRemark(p, option.rect, index);
     else
-        words(p, option.rect.adjusted(grid(2), 0, -grid(2), 0), TypeRole::caption, Role::ink2,
-              index.data().toString());
+        drawWords(p, option.rect.adjusted(grid(2), 0, -grid(2), 0), TypeRole::caption, Role::ink2,
+                  index.data().toString());
     p.restore();
 }
 
 QSize WalkEntryDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const {
     const QFontMetrics name(typeFont(TypeRole::name));
     const QFontMetrics plain(typeFont(TypeRole::text));
-    if (index.column() == Model::PatchColumn)
+    if (index.column() == WalkModel::PatchColumn)
         return {grid(14) + std::max(name.horizontalAdvance(index.data().toString().left(60)),
                                     grid(5) + plain.horizontalAdvance(
-                                                  index.data(Model::PlantRole).toString().left(60))),
+                                                  index.data(WalkModel::PlantRole).toString().left(60))),
                 walkRowHeight()};
-    if (Model::isCount(index.column())) return {grid(31), walkRowHeight()};
+    if (WalkModel::isCount(index.column())) return {grid(31), walkRowHeight()};
     return {plain.horizontalAdvance(index.data().toString().left(200)) + grid(4), walkRowHeight()};
 }
 

@@ -14,7 +14,7 @@ namespace withy::ui {
 
 namespace {
 
-RecordPageSpec specOf(Workbench& bench) {
+RecordPageSpec walksSpec(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "garden.walks";
     spec.name = WalksPage::tr("Walks");
@@ -43,7 +43,7 @@ Day walkDay(const Workbench& bench) {
 
 } // namespace
 
-WalksPage::WalksPage(Workbench& bench, QWidget* parent) : RecordPage(bench, specOf(bench), parent) {
+WalksPage::WalksPage(Workbench& bench, QWidget* parent) : RecordPage(bench, walksSpec(bench), parent) {
     connect(&bench, &Workbench::changed, this, [this] {
         if (isVisible()) table().records().refreshComputed();
     });

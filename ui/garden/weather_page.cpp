@@ -22,7 +22,10 @@ namespace withy::ui {
 
 namespace {
 
-RecordPageSpec specOf(Workbench& bench) {
+/// A century of days, with a dozen columns each, is half of this: more would only hold the window up.
+constexpr qint64 mostStationBytes = 4'000'000;
+
+RecordPageSpec weatherSpec(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "garden.weather";
     spec.name = WeatherPage::tr("Weather by day");
@@ -48,7 +51,7 @@ RecordTableSpec normalsSpec() {
 } // namespace
 
 WeatherPage::WeatherPage(Workbench& bench, QWidget* parent)
-    : RecordPage(bench, specOf(bench), parent), normals_(new RecordTable(bench, normalsSpec())) {
+    : RecordPage(bench, weatherSpec(bench), parent), normals_(new RecordTable(bench, normalsSpec())) {
     normals_->setObjectName(QStringLiteral("garden.weather.normals"));
     normals_->setAccessibleName(tr("What each month usually brings"));
     normals_->setEmptyWords(tr("None yet. The nearest weather station publishes all twelve."));
@@ -111,7 +114,7 @@ void WeatherPage::readFile(const QString& path) {
     const QString name = QFileInfo(path).fileName();
     if (!file.open(QIODevice::ReadOnly))
         Q_EMIT refused(weatherUnreadable(name, file.errorString()));
-    else if (file.size() > mostCsvBytes)
+    else if (file.size() > mostStationBytes)
         Q_EMIT refused(weatherTooLarge(name));
     else
         openImport(name, stationText(file.readAll()));

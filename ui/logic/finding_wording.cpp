@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/logic/format.h"
+#include "ui/logic/finding_parts.h"
 #include "ui/logic/garden_finding_wording.h"
-#include "ui/logic/wording.h"
 
 #include <QCoreApplication>
 
@@ -11,11 +10,11 @@ namespace withy::ui {
 
 namespace {
 
-class Say {
+class FindingWordingSay : FindingParts {
     Q_DECLARE_TR_FUNCTIONS(Finding)
 
 public:
-    explicit Say(const plan::Finding& f) : f_(f) {}
+    using FindingParts::FindingParts;
 
     [[nodiscard]] QString way() const {
         using model::TableKind;
@@ -59,11 +58,11 @@ public:
         case FindingCode::neckOverfull:
             return tr("%1: the stems would fill %2 % of the neck and will not go in. Take some out, or use a "
                       "wider neck.")
-                .arg(subject(0), number(0));
+                .arg(subject(0), figure(0));
         case FindingCode::neckLoose:
             return tr("%1: the stems fill only %2 % of the neck and will lean. Tie them, add leaf, or use a "
                       "narrower neck.")
-                .arg(subject(0), number(0));
+                .arg(subject(0), figure(0));
         case FindingCode::sizesImpossible:
             return tr("%1: the %2 cannot be right. Check the sizes.")
                 .arg(subject(0), fieldWords(f_.subjects.back()));
@@ -82,14 +81,14 @@ private:
             return tr("%1: %2 are missing. Buy a reel, or tie some with another.")
                 .arg(subject(0), metres(Millimetres(std::llround(f_.numbers[0]))));
         case FindingCode::containerShort:
-            return tr("%1: %2 needed, %3 on the shelf.").arg(subject(0), number(0), number(1));
+            return tr("%1: %2 needed, %3 on the shelf.").arg(subject(0), figure(0), figure(1));
         case FindingCode::containerNotCounted:
             return tr("%1: nobody has counted them yet.").arg(subject(0));
         case FindingCode::sundryShort:
-            return tr("%1: %2 needed, %3 on hand.").arg(subject(0), number(0), number(1));
+            return tr("%1: %2 needed, %3 on hand.").arg(subject(0), figure(0), figure(1));
         case FindingCode::bucketsShort:
             return tr("%1 buckets needed, %2 owned. Share some, or cut in two rounds.")
-                .arg(number(0), number(1));
+                .arg(figure(0), figure(1));
         default:
             return garden();
         }
@@ -113,7 +112,7 @@ private:
                       "take shade with you.")
                 .arg(oneDecimal(0), oneDecimal(1));
         case FindingCode::factsMissing:
-            return missing();
+            return tr("%1: %2 not known, so usual figures stand in.").arg(subject(0), facts());
         case FindingCode::noTemperatures:
             return tr("Neither weather nor usual temperatures are known, so hours go by the sun alone. Give "
                       "the place's monthly figures.");
@@ -130,61 +129,45 @@ private:
         case FindingCode::noDrop:
             return tr("No drop is named: flowers are taken to be due an hour before the guests.");
         case FindingCode::noVenueTravel:
-            return tr("The way to the venue is not known: %1 minutes are taken.").arg(number(0));
+            return tr("The way to the venue is not known: %1 minutes are taken.").arg(figure(0));
         case FindingCode::dayTooLong:
             return tr("There are %1 minutes too few to make it all. Start earlier, or ask a helper.")
-                .arg(number(0));
+                .arg(figure(0));
         case FindingCode::unpricedLines:
             return tr("%n kind(s) of piece have no price yet, so the sum is too low.", nullptr, count());
         case FindingCode::openQuestions:
             return tr("%n question(s) still open.", nullptr, count());
         case FindingCode::holdEnds:
-            return tr("The hold ends on %1.").arg(shortDay(Day::parse(f_.subjects[0]).value_or(Day{})));
+            return tr("The hold ends on %1.").arg(day(0));
         default:
             return gardenSentence(f_);
         }
     }
 
     [[nodiscard]] QString reach() const {
-        QString s = tr("%1 is %2 mm too short for %3. ").arg(subject(0), number(0), subject(1));
+        QString s = tr("%1 is %2 mm too short for %3. ").arg(subject(0), figure(0), subject(1));
         if (f_.numbers[1] > 0)
-            return s + tr("Use a lower tier, or a jar no deeper than %1 mm.").arg(number(1));
+            return s + tr("Use a lower tier, or a jar no deeper than %1 mm.").arg(figure(1));
         return s + tr("Use a lower tier, or pull the stems instead of cutting.");
     }
 
-    [[nodiscard]] QString missing() const {
-        QStringList facts;
-        for (std::size_t i = 1; i < f_.subjects.size(); ++i)
-            facts << fieldWords(f_.subjects[i]);
-        return tr("%1: %2 not known, so usual figures stand in.")
-            .arg(subject(0), facts.join(QStringLiteral(", ")));
-    }
-
-    [[nodiscard]] QString subject(std::size_t i) const {
-        return i < f_.subjects.size() ? text(f_.subjects[i]) : QString();
-    }
-
-    [[nodiscard]] QString number(std::size_t i) const {
+    [[nodiscard]] QString figure(std::size_t i) const {
         return i < f_.numbers.size() ? QString::number(f_.numbers[i], 'g', 6) : QString();
     }
 
     [[nodiscard]] QString oneDecimal(std::size_t i) const {
         return i < f_.numbers.size() ? QString::number(f_.numbers[i], 'f', 1) : QString();
     }
-
-    [[nodiscard]] int count() const { return f_.numbers.empty() ? 0 : static_cast<int>(f_.numbers[0]); }
-
-    const plan::Finding& f_;
 };
 
 } // namespace
 
 QString sentence(const plan::Finding& finding) {
-    return Say(finding).design();
+    return FindingWordingSay(finding).design();
 }
 
 QString leadWords(const plan::Finding& finding) {
-    return Say(finding).way();
+    return FindingWordingSay(finding).way();
 }
 
 } // namespace withy::ui

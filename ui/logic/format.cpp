@@ -15,10 +15,6 @@ const QLocale& british() {
     return locale;
 }
 
-QDate date(Day day) {
-    return QDate(day.year(), day.month(), day.dayOfMonth());
-}
-
 QString grouped(QString digits) {
     for (auto i = digits.size() - 3; i > 0; i -= 3)
         digits.insert(i, QLatin1Char(','));
@@ -26,6 +22,10 @@ QString grouped(QString digits) {
 }
 
 } // namespace
+
+QDate toQDate(Day day) {
+    return QDate(day.year(), day.month(), day.dayOfMonth());
+}
 
 QString text(const std::string& utf8) {
     return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
@@ -37,12 +37,12 @@ std::string utf8(const QString& text) {
 
 QString shortDay(Day day) {
     // Qt's British "Sept" is four letters; three keep columns even.
-    return british().toString(date(day), QStringLiteral("ddd d ")) +
-           british().toString(date(day), QStringLiteral("MMMM")).left(3);
+    return british().toString(toQDate(day), QStringLiteral("ddd d ")) +
+           british().toString(toQDate(day), QStringLiteral("MMMM")).left(3);
 }
 
 QString longDay(Day day) {
-    return british().toString(date(day), QStringLiteral("dddd d MMMM yyyy"));
+    return british().toString(toQDate(day), QStringLiteral("dddd d MMMM yyyy"));
 }
 
 QString clock(LocalTime time) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/logic/format.h"
 #include "ui/logic/garden_finding_wording.h"
-#include "ui/logic/wording.h"
+
+#include "ui/logic/finding_parts.h"
 
 #include <QCoreApplication>
 
@@ -11,20 +11,22 @@ namespace withy::ui {
 
 namespace {
 
-class Say {
+class GardenFindingWordingSay : FindingParts {
     Q_DECLARE_TR_FUNCTIONS(Finding)
 
 public:
-    explicit Say(const plan::Finding& f) : f_(f) {}
+    using FindingParts::FindingParts;
 
     [[nodiscard]] QString walk() const {
         using plan::FindingCode;
         switch (f_.code) {
         case FindingCode::walkWithoutPatch:
-            return tr("The walk of %1 counts a patch that is not there. Give it a patch, or take the row out.")
+            return tr("The walk of %1 counts a patch that is not there. Give it a patch, or take the row "
+                      "out.")
                 .arg(day(0));
         case FindingCode::walkBlank:
-            return tr("%1, %2: nothing was counted, so nothing follows. Write the count, or take the row out.")
+            return tr("%1, %2: nothing was counted, so nothing follows. Write the count, or take the row "
+                      "out.")
                 .arg(subject(0), day(1));
         case FindingCode::walkNegative:
             return tr("%1, %2: a count under nought is passed over. Write what was there, or leave it blank.")
@@ -33,19 +35,23 @@ public:
             return tr("%1, %2: this walk is outside the season. It counts all the same; check the date.")
                 .arg(subject(0), day(1));
         case FindingCode::walkOutsideFlowering:
-            return tr("%1, %2: nothing is expected there anywhere near that day, so the walk moves nothing. Check "
+            return tr("%1, %2: nothing is expected there anywhere near that day, so the walk moves nothing. "
+                      "Check "
                       "its date, or the patch's first and last cut.")
                 .arg(subject(0), day(1));
         case FindingCode::walkFarAboveExpected:
-            return tr("%1, %2: %3 counted where %4 were expected. It is taken, and moves the forecast only so far. "
+            return tr("%1, %2: %3 counted where %4 were expected. It is taken, and moves the forecast only "
+                      "so far. "
                       "A digit too many, or too few stems expected of the patch?")
                 .arg(subject(0), day(1), whole(std::llround(number(0))), whole(std::llround(number(1))));
         case FindingCode::walkWeekTooSmall:
-            return tr("%1, %2: fewer within the week than within three days. Those belong to the week, so the "
+            return tr("%1, %2: fewer within the week than within three days. Those belong to the week, so "
+                      "the "
                       "larger is taken; check the two.")
                 .arg(subject(0), day(1));
         case FindingCode::walkNotUsed:
-            return tr("%1, %2: the walk corrects nothing, for the patch has no forecast. Give the patch its first "
+            return tr("%1, %2: the walk corrects nothing, for the patch has no forecast. Give the patch its "
+                      "first "
                       "and last cut and how many stems it bears.")
                 .arg(subject(0), day(1));
         default:
@@ -58,40 +64,49 @@ private:
         using plan::FindingCode;
         switch (f_.code) {
         case FindingCode::weatherMinAboveMax:
-            return tr("%n day(s) (has|have) a minimum above the maximum, the first on %1, and (is|are) left out. Put "
+            return tr("%n day(s) (has|have) a minimum above the maximum, the first on %1, and (is|are) left "
+                      "out. Put "
                       "the two right.",
                       nullptr, count())
                 .arg(day(0));
         case FindingCode::weatherImpossible:
-            return tr("%n day(s) (holds|hold) what no thermometer shows, the first on %1, and (is|are) left out. "
+            return tr("%n day(s) (holds|hold) what no thermometer shows, the first on %1, and (is|are) left "
+                      "out. "
                       "Correct what is written.",
                       nullptr, count())
                 .arg(day(0));
         case FindingCode::weatherMissing:
-            return tr("%n day(s) between others (has|have) no weather, the first is %1. A usual year stands in; "
+            return tr("%n day(s) between others (has|have) no weather, the first is %1. A usual year stands "
+                      "in; "
                       "type or import what is missing.",
                       nullptr, count())
                 .arg(day(0));
         case FindingCode::weatherDoubled:
-            return tr("%n day(s) (is|are) there twice, the first on %1. The later row stands; take the other out.",
+            return tr("%n day(s) (is|are) there twice, the first on %1. The later row stands; take the other "
+                      "out.",
                       nullptr, count())
                 .arg(day(0));
         case FindingCode::weatherLooksFahrenheit:
-            return tr("The weather reads like Fahrenheit in a Celsius column, so the calendar stands. Import it "
-                      "again and choose Fahrenheit.");
+            return tr(
+                "The weather reads like Fahrenheit in a Celsius column, so the calendar stands. Import it "
+                "again and choose Fahrenheit.");
         case FindingCode::noWeather:
-            return tr("No weather is written down, so the calendar stands. Type, paste or import daily lows and "
-                      "highs.");
+            return tr(
+                "No weather is written down, so the calendar stands. Type, paste or import daily lows and "
+                "highs.");
         case FindingCode::noNormals:
-            return tr("%1 of 12 months have their usual temperatures, so the calendar stands. Fill in the others "
+            return tr("%1 of 12 months have their usual temperatures, so the calendar stands. Fill in the "
+                      "others "
                       "beside the weather.")
                 .arg(whole(std::llround(number(0))));
         case FindingCode::normalsImpossible:
-            return tr("A month's usual temperatures cannot be right: a lowest above its highest, or no degrees "
-                      "Celsius. The calendar stands until they are.");
+            return tr(
+                "A month's usual temperatures cannot be right: a lowest above its highest, or no degrees "
+                "Celsius. The calendar stands until they are.");
         case FindingCode::normalsOtherHemisphere:
-            return tr("The usual year is warmest when this place has its winter. Check the latitude, or the order "
-                      "of the months.");
+            return tr(
+                "The usual year is warmest when this place has its winter. Check the latitude, or the order "
+                "of the months.");
         default:
             return patch();
         }
@@ -104,20 +119,27 @@ private:
             return tr("%1 has no usual first or last cut, so there is no forecast. Give both, even roughly.")
                 .arg(subject(0));
         case FindingCode::patchDatesOutOfOrder:
-            return tr("%1: first cut %2, peak %3 and last cut %4 are out of order, so there is no forecast. Put "
+            return tr("%1: first cut %2, peak %3 and last cut %4 are out of order, so there is no forecast. "
+                      "Put "
                       "them in order.")
                 .arg(subject(0), day(1), day(2), day(3));
         case FindingCode::patchDatesOutOfSeason:
             return tr("%1 is cut from %2 to %3, partly outside the season. Check the dates, or the season's.")
                 .arg(subject(0), day(1), day(2));
         case FindingCode::patchWithoutStems:
-            return tr("%1 has its dates, and no number of stems. Give the stems, or its plants and the stems of "
+            return tr("%1 has its dates, and no number of stems. Give the stems, or its plants and the stems "
+                      "of "
                       "one.")
                 .arg(subject(0));
+        case FindingCode::patchForecastImpossible:
+            return tr("%1: no forecast can be made of %2 stems over %3 days. Check its stems, plants and "
+                      "dates.")
+                .arg(subject(0), whole(std::llround(number(0))), whole(std::llround(number(1))));
         case FindingCode::heatFactsMissing:
             return tr("%1: %2 not known, so usual figures move its dates.").arg(subject(0), facts());
         case FindingCode::heatFactsImpossible:
-            return tr("%1: the temperature where growth stops is not above the one where it starts. A usual base "
+            return tr("%1: the temperature where growth stops is not above the one where it starts. A usual "
+                      "base "
                       "is taken; correct the two.")
                 .arg(subject(0));
         case FindingCode::bloomYearLeftOut:
@@ -125,49 +147,30 @@ private:
                       "date. Import that year's weather, or take one out.")
                 .arg(subject(0), longDay(Day::parse(f_.subjects[1]).value_or(Day{})));
         case FindingCode::bloomYearsTooFew:
-            return tr("%1: %n noted year(s) (is|are) too few to learn from; %2 are wanted. The usual dates stand.",
+            return tr("%1: %n noted year(s) (is|are) too few to learn from; %2 are wanted. The usual dates "
+                      "stand.",
                       nullptr, count())
                 .arg(subject(0), whole(std::llround(number(1))));
         case FindingCode::regrowthTooLate:
-            return tr("%1: after the hard cut of %2 there is no time for a second flush. Cut part of it, or count "
+            return tr("%1: after the hard cut of %2 there is no time for a second flush. Cut part of it, or "
+                      "count "
                       "on no more.")
                 .arg(subject(0), day(1));
         case FindingCode::hardCutNotUsed:
-            return tr("%1: the hard cut of %2 is not reckoned with. The plant must be cut-and-come-again, with its "
+            return tr("%1: the hard cut of %2 is not reckoned with. The plant must be cut-and-come-again, "
+                      "with its "
                       "days to come again.")
                 .arg(subject(0), day(1));
         default:
             return {};
         }
     }
-
-    [[nodiscard]] QString subject(std::size_t i) const {
-        return i < f_.subjects.size() ? text(f_.subjects[i]) : QString();
-    }
-
-    [[nodiscard]] QString day(std::size_t i) const {
-        const auto found = i < f_.subjects.size() ? Day::parse(f_.subjects[i]) : std::nullopt;
-        return found ? shortDay(*found) : subject(i);
-    }
-
-    [[nodiscard]] double number(std::size_t i) const { return i < f_.numbers.size() ? f_.numbers[i] : 0; }
-
-    [[nodiscard]] int count() const { return static_cast<int>(std::lround(number(0))); }
-
-    [[nodiscard]] QString facts() const {
-        QStringList words;
-        for (std::size_t i = 1; i < f_.subjects.size(); ++i)
-            words << fieldWords(f_.subjects[i]);
-        return words.join(QStringLiteral(", "));
-    }
-
-    const plan::Finding& f_;
 };
 
 } // namespace
 
 QString gardenSentence(const plan::Finding& finding) {
-    return Say(finding).walk();
+    return GardenFindingWordingSay(finding).walk();
 }
 
 } // namespace withy::ui

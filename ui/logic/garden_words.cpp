@@ -13,7 +13,7 @@ namespace withy::ui {
 
 namespace {
 
-struct Garden {
+struct GardenWordsSay {
     Q_DECLARE_TR_FUNCTIONS(Garden)
 };
 
@@ -35,28 +35,28 @@ const model::Walk* lastWalk(const model::Season& season, Id<model::Patch> patch,
 }
 
 QString walkWords(const model::Walk* walk) {
-    return walk ? Garden::tr("%1, %2").arg(whole(walk->readyNow->value), shortDay(walk->date))
-                : Garden::tr("no walk yet");
+    return walk ? GardenWordsSay::tr("%1, %2").arg(whole(walk->readyNow->value), shortDay(walk->date))
+                : GardenWordsSay::tr("no walk yet");
 }
 
 QString kindWords(model::HazardKind kind) {
     switch (kind) {
     case model::HazardKind::sap:
-        return Garden::tr("Sap");
+        return GardenWordsSay::tr("Sap");
     case model::HazardKind::skin:
-        return Garden::tr("Skin");
+        return GardenWordsSay::tr("Skin");
     case model::HazardKind::poison:
-        return Garden::tr("Poison");
+        return GardenWordsSay::tr("Poison");
     case model::HazardKind::pets:
-        return Garden::tr("Pets");
+        return GardenWordsSay::tr("Pets");
     case model::HazardKind::pollen:
-        return Garden::tr("Pollen");
+        return GardenWordsSay::tr("Pollen");
     case model::HazardKind::thorns:
-        return Garden::tr("Thorns");
+        return GardenWordsSay::tr("Thorns");
     case model::HazardKind::scent:
-        return Garden::tr("Scent");
+        return GardenWordsSay::tr("Scent");
     case model::HazardKind::food:
-        return Garden::tr("Food");
+        return GardenWordsSay::tr("Food");
     }
     return {};
 }
@@ -88,11 +88,11 @@ QString factBasis(const model::Season& season, Id<model::Plant> id, std::string_
     const auto* field = model::tableInfo(model::TableKind::plants).field(name);
     if (!plant || !field || !edits::isPlantFact(name)) return {};
     const auto value = field->get(plant);
-    if (model::isBlank(value) || value == model::Value(std::string())) return Garden::tr("not known");
+    if (model::isBlank(value) || value == model::Value(std::string())) return GardenWordsSay::tr("not known");
     const auto* fact = factOf(season, id, name);
-    if (!fact || fact->basis == Basis::mine) return Garden::tr("yours");
+    if (!fact || fact->basis == Basis::mine) return GardenWordsSay::tr("yours");
     if (fact->source.empty()) return basisWords(fact->basis);
-    return Garden::tr("%1: %2").arg(basisWords(fact->basis), text(fact->source));
+    return GardenWordsSay::tr("%1: %2").arg(basisWords(fact->basis), text(fact->source));
 }
 
 QString factRemark(const model::Season& season, Id<model::Plant> plant, std::string_view field) {
@@ -101,32 +101,33 @@ QString factRemark(const model::Season& season, Id<model::Plant> plant, std::str
 }
 
 QString cautionWords(const model::PlantHazard& hazard) {
-    return Garden::tr("%1. %2").arg(kindWords(hazard.kind), text(hazard.text));
+    return GardenWordsSay::tr("%1. %2").arg(kindWords(hazard.kind), text(hazard.text));
 }
 
 QString offerWords(int facts, int cautions) {
-    if (cautions == 0) return Garden::tr("%n fact(s)", nullptr, facts);
-    return Garden::tr("%n fact(s), ", nullptr, facts) + Garden::tr("%n caution(s)", nullptr, cautions);
+    if (cautions == 0) return GardenWordsSay::tr("%n fact(s)", nullptr, facts);
+    return GardenWordsSay::tr("%n fact(s), ", nullptr, facts) +
+           GardenWordsSay::tr("%n caution(s)", nullptr, cautions);
 }
 
 QString plantAndWalk(const QString& plant, const QString& lastWalk) {
-    return Garden::tr("%1. %2.").arg(plant, lastWalk);
+    return GardenWordsSay::tr("%1. %2.").arg(plant, lastWalk);
 }
 
 QString moreMovedLess(int patches) {
-    return Garden::tr("%n more moved less.", nullptr, patches);
+    return GardenWordsSay::tr("%n more moved less.", nullptr, patches);
 }
 
 QString weatherReadIn(int days) {
-    return Garden::tr("%n day(s) of weather read in.", nullptr, days);
+    return GardenWordsSay::tr("%n day(s) of weather read in.", nullptr, days);
 }
 
 QString weatherUnreadable(const QString& file, const QString& why) {
-    return Garden::tr("%1 cannot be read: %2. Choose another file.").arg(file, why);
+    return GardenWordsSay::tr("%1 cannot be read: %2. Choose another file.").arg(file, why);
 }
 
 QString weatherTooLarge(const QString& file) {
-    return Garden::tr("%1 is too large for days of weather. Choose another file.").arg(file);
+    return GardenWordsSay::tr("%1 is too large for days of weather. Choose another file.").arg(file);
 }
 
 } // namespace withy::ui

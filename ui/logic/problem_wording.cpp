@@ -8,11 +8,11 @@ namespace withy::ui {
 
 namespace {
 
-class Say {
+class ProblemWordingSay {
     Q_DECLARE_TR_FUNCTIONS(Problem)
 
 public:
-    explicit Say(const Problem& p) : p_(p) {}
+    explicit ProblemWordingSay(const Problem& p) : p_(p) {}
 
     [[nodiscard]] QString complaint() const {
         switch (p_.code) {
@@ -184,7 +184,7 @@ QString sentence(const Problem& p) {
         who[0] = who[0].toUpper();
         who += QStringLiteral(": ");
     }
-    return where + who + Say(p).complaint();
+    return where + who + ProblemWordingSay(p).complaint();
 }
 
 QString sentences(const Problems& problems) {

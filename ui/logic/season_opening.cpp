@@ -15,7 +15,7 @@ using store::SeasonFile;
 using store::StoreFault;
 using Offer = OpenOutcome::Offer;
 
-struct Say {
+struct SeasonOpeningSay {
     Q_DECLARE_TR_FUNCTIONS(SeasonOpening)
 };
 
@@ -44,14 +44,16 @@ void offerBackup(const store::StoreError& e, const QString& path, const QString&
         out.offer = Offer::none;
         if (e.fault == StoreFault::damaged)
             out.sentence =
-                Say::tr("%1 is damaged and was left as it is. No sound backup of it was found.").arg(path);
+                SeasonOpeningSay::tr("%1 is damaged and was left as it is. No sound backup of it was found.")
+                    .arg(path);
         return;
     }
     const QString when = whenMade(*out.backup);
     out.sentence += QLatin1Char(' ');
-    out.sentence += e.fault == StoreFault::damaged
-                        ? Say::tr("It is of %1.").arg(when)
-                        : Say::tr("There is a sound backup of it, of %1, that can be put back.").arg(when);
+    out.sentence +=
+        e.fault == StoreFault::damaged
+            ? SeasonOpeningSay::tr("It is of %1.").arg(when)
+            : SeasonOpeningSay::tr("There is a sound backup of it, of %1, that can be put back.").arg(when);
 }
 
 OpenOutcome refusal(const store::StoreError& e, const QString& path, const QString& folder,
@@ -114,10 +116,10 @@ OpenOutcome restoreSeason(const QString& path, const store::Backup& backup, cons
     }
     OpenOutcome out = openSeason(restored.path, backupsFolder, now);
     if (!out.file) return out;
-    out.sentence = Say::tr("This is the backup of %1.").arg(whenMade(backup));
+    out.sentence = SeasonOpeningSay::tr("This is the backup of %1.").arg(whenMade(backup));
     if (!restored.setAside.isEmpty())
-        out.sentence +=
-            QLatin1Char(' ') + Say::tr("What was there before is kept as %1.").arg(restored.setAside);
+        out.sentence += QLatin1Char(' ') +
+                        SeasonOpeningSay::tr("What was there before is kept as %1.").arg(restored.setAside);
     return out;
 }
 

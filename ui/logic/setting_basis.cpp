@@ -12,7 +12,7 @@ namespace withy::ui {
 
 namespace {
 
-struct Say {
+struct SettingBasisSay {
     Q_DECLARE_TR_FUNCTIONS(SettingBasis)
 };
 
@@ -26,21 +26,25 @@ constexpr std::array<std::string_view, 17> defaulted{
 
 QString settingBasis(const model::Settings& settings, std::string_view name) {
     if (name == "tax_rate")
-        return Say::tr("Yours, as of the day beside it. Ask your tax office what holds for you.");
+        return SettingBasisSay::tr("Yours, as of the day beside it. Ask your tax office what holds for you.");
     if (name == "labour_rate" || name == "travel_rate") {
         const auto& rate = name == "labour_rate" ? settings.labourRate : settings.travelRate;
-        return rate.minor == 0 ? Say::tr("Not given yet: the cost is then left out.") : Say::tr("Yours.");
+        return rate.minor == 0 ? SettingBasisSay::tr("Not given yet: the cost is then left out.")
+                               : SettingBasisSay::tr("Yours.");
     }
     if (std::find(defaulted.begin(), defaulted.end(), name) == defaulted.end()) return {};
     const auto* field = model::tableInfo(model::TableKind::settings).field(name);
     static const model::Settings fresh;
-    if (!field || field->get(&settings) != field->get(&fresh)) return Say::tr("Yours.");
+    if (!field || field->get(&settings) != field->get(&fresh)) return SettingBasisSay::tr("Yours.");
     if (name == "recut_mm")
-        return Say::tr("Published: 2.5 cm (University of Massachusetts Extension, Care for cut flowers).");
-    if (name == "spare_percent") return Say::tr("One event florist's allowance for breakage, not yet yours.");
+        return SettingBasisSay::tr(
+            "Published: 2.5 cm (University of Massachusetts Extension, Care for cut flowers).");
+    if (name == "spare_percent")
+        return SettingBasisSay::tr("One event florist's allowance for breakage, not yet yours.");
     if (name == "lifting_limit_kg")
-        return Say::tr("Common practice, not yet yours. Each person's own limit and local rules come first.");
-    return Say::tr("Common practice, not yet yours.");
+        return SettingBasisSay::tr(
+            "Common practice, not yet yours. Each person's own limit and local rules come first.");
+    return SettingBasisSay::tr("Common practice, not yet yours.");
 }
 
 } // namespace withy::ui

@@ -13,7 +13,7 @@ namespace withy::ui {
 
 namespace {
 
-struct Shed {
+struct ShedWordsSay {
     Q_DECLARE_TR_FUNCTIONS(Shed)
 };
 
@@ -26,21 +26,22 @@ VolumeWords containerVolume(const model::Season& season, Id<model::Container> id
     if (!volume.ok()) {
         return {{},
                 {},
-                Shed::tr("not to be said: the sizes make no such shape. Measure %1 again.")
+                ShedWordsSay::tr("not to be said: the sizes make no such shape. Measure %1 again.")
                     .arg(fieldWords(volume.error().field))};
     }
     VolumeWords words;
-    words.figure = Shed::tr("%1 ml").arg(whole(volume->millilitres.value));
+    words.figure = ShedWordsSay::tr("%1 ml").arg(whole(volume->millilitres.value));
     words.working = volume->working;
-    words.note = c->measuredVolume ? Shed::tr("from its sizes; your measured %1 ml is what counts.")
+    words.note = c->measuredVolume ? ShedWordsSay::tr("from its sizes; your measured %1 ml is what counts.")
                                          .arg(whole(c->measuredVolume->value))
-                                   : Shed::tr("from its sizes. Fill one from a jug to be sure.");
+                                   : ShedWordsSay::tr("from its sizes. Fill one from a jug to be sure.");
     return words;
 }
 
 QString volumeWords(const model::Season& season, Id<model::Container> id) {
     const auto* c = season.containers.find(id);
-    if (c && c->measuredVolume) return Shed::tr("%1 ml, measured").arg(whole(c->measuredVolume->value));
+    if (c && c->measuredVolume)
+        return ShedWordsSay::tr("%1 ml, measured").arg(whole(c->measuredVolume->value));
     return containerVolume(season, id).figure;
 }
 
@@ -57,8 +58,8 @@ QString ribbonOnHand(const model::Season& season, Id<model::Ribbon> ribbon) {
         length += l.length.value;
         ++pieces;
     }
-    if (pieces == 0) return Shed::tr("none");
-    return Shed::tr("%1 in %n piece(s)", nullptr, pieces).arg(metres(Millimetres(length)));
+    if (pieces == 0) return ShedWordsSay::tr("none");
+    return ShedWordsSay::tr("%1 in %n piece(s)", nullptr, pieces).arg(metres(Millimetres(length)));
 }
 
 QString mixShares(const model::Season& season, Id<model::RibbonMix> mix) {
@@ -69,10 +70,10 @@ QString mixShares(const model::Season& season, Id<model::RibbonMix> mix) {
         sum += p.share;
         ++parts;
     }
-    if (parts == 0) return Shed::tr("no ribbon yet");
-    const QString percent = Shed::tr("%1 %").arg(QString::number(sum, 'g', 6));
+    if (parts == 0) return ShedWordsSay::tr("no ribbon yet");
+    const QString percent = ShedWordsSay::tr("%1 %").arg(QString::number(sum, 'g', 6));
     if (sum > 99.99 && sum < 100.01) return percent;
-    return Shed::tr("%1, not 100").arg(percent);
+    return ShedWordsSay::tr("%1, not 100").arg(percent);
 }
 
 } // namespace withy::ui

@@ -11,40 +11,41 @@ namespace withy::ui {
 
 namespace {
 
-struct Words {
+struct ShellWordingSay {
     Q_DECLARE_TR_FUNCTIONS(Shell)
 };
 
 } // namespace
 
 QString keptInWords(const QString& path) {
-    return Words::tr("It is kept in %1, and so is every change, at once.")
+    return ShellWordingSay::tr("It is kept in %1, and so is every change, at once.")
         .arg(QDir::toNativeSeparators(path));
 }
 
 QString copyKeptInWords(const QString& path) {
-    return Words::tr("A copy is kept in %1.").arg(QDir::toNativeSeparators(path));
+    return ShellWordingSay::tr("A copy is kept in %1.").arg(QDir::toNativeSeparators(path));
 }
 
 QString undoneWords(const model::EditName& name) {
-    return Words::tr("Put back: %1.").arg(edits::inWords(name));
+    return ShellWordingSay::tr("Put back: %1.").arg(edits::inWords(name));
 }
 
 QString redoneWords(const model::EditName& name) {
-    return Words::tr("Done again: %1.").arg(edits::inWords(name));
+    return ShellWordingSay::tr("Done again: %1.").arg(edits::inWords(name));
 }
 
 QString seasonWords(const model::Season& season) {
     const auto& s = season.theSettings();
     return s.placeName.empty() ? text(s.seasonName)
-                               : Words::tr("%1, %2").arg(text(s.seasonName), text(s.placeName));
+                               : ShellWordingSay::tr("%1, %2").arg(text(s.seasonName), text(s.placeName));
 }
 
 QString keptWords(const model::Season& season, bool canWrite, QTime at) {
     const QString which = seasonWords(season);
-    if (!canWrite) return Words::tr("%1    For reading only").arg(which);
-    return at.isValid() ? Words::tr("%1    Kept at %2").arg(which, clockOf(at.hour() * 60 + at.minute()))
-                        : which;
+    if (!canWrite) return ShellWordingSay::tr("%1    For reading only").arg(which);
+    return at.isValid()
+               ? ShellWordingSay::tr("%1    Kept at %2").arg(which, clockOf(at.hour() * 60 + at.minute()))
+               : which;
 }
 
 } // namespace withy::ui

@@ -12,11 +12,11 @@ namespace {
 using plan::StepKind;
 using plan::TimedStep;
 
-class Say {
+class StepWordingSay {
     Q_DECLARE_TR_FUNCTIONS(PrepSheet)
 
 public:
-    explicit Say(const model::Season& season, Id<model::Booking> booking = {})
+    explicit StepWordingSay(const model::Season& season, Id<model::Booking> booking = {})
         : season_(season), booking_(booking) {}
 
     [[nodiscard]] QString title(const TimedStep& s) const {
@@ -116,11 +116,11 @@ private:
 } // namespace
 
 QString stepTitle(const model::Season& season, const plan::BookingPlan& plan, const TimedStep& step) {
-    return Say(season, plan.booking).title(step);
+    return StepWordingSay(season, plan.booking).title(step);
 }
 
 QString stepDetail(const model::Season& season, const TimedStep& step) {
-    return Say(season).detail(step);
+    return StepWordingSay(season).detail(step);
 }
 
 bool needsNobody(const TimedStep& step) {

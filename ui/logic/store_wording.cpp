@@ -9,7 +9,7 @@ namespace withy::ui {
 
 namespace {
 
-class Say {
+class StoreWordingSay {
     Q_DECLARE_TR_FUNCTIONS(StoreError)
 
 public:
@@ -114,7 +114,7 @@ private:
 } // namespace
 
 QString sentence(const store::StoreError& error) {
-    return Say::of(error);
+    return StoreWordingSay::of(error);
 }
 
 } // namespace withy::ui

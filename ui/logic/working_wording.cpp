@@ -10,7 +10,7 @@ namespace withy::ui {
 
 namespace {
 
-class Say {
+class WorkingWordingSay {
     Q_DECLARE_TR_FUNCTIONS(Working)
 
 public:
@@ -150,20 +150,20 @@ public:
 } // namespace
 
 QString basisWords(Basis basis) {
-    return Say::basis(basis);
+    return WorkingWordingSay::basis(basis);
 }
 
 QStringList lines(const Working& working) {
     QStringList out;
     for (const auto& l : working)
-        out << Say::line(l, nullptr);
+        out << WorkingWordingSay::line(l, nullptr);
     return out;
 }
 
 QStringList lines(const Working& working, const model::Settings& settings) {
     QStringList out;
     for (const auto& l : working)
-        out << Say::line(l, &settings);
+        out << WorkingWordingSay::line(l, &settings);
     return out;
 }
 

@@ -10,7 +10,7 @@ namespace withy::ui {
 
 namespace {
 
-const QColor axisGreen = QColor::fromRgb(0x6F8A58);
+const QColor spireGreen = QColor::fromRgb(0x6F8A58);
 const QColor budGreen = QColor::fromRgb(0x9FB07A);
 const QColor budGold = QColor::fromRgb(0xCDBB7E);
 
@@ -25,7 +25,7 @@ QColor ripening(const QColor& bloom, int fromTip) {
 void HeadMaker::upright(double height, double width) {
     QPainterPath axis(QPointF(0, -height));
     axis.lineTo(0, 0);
-    stroke(axis, axisGreen, width);
+    stroke(axis, spireGreen, width);
 }
 
 void HeadMaker::spike() {
@@ -92,7 +92,7 @@ void HeadMaker::bell() {
     for (const double side : {-1.0, 1.0}) {
         QPainterPath arch(QPointF(0, 0.35));
         arch.cubicTo(side * 0.02, -0.3, side * 0.12, -0.5, side * 0.26, -0.3);
-        stroke(arch, axisGreen, 1.4);
+        stroke(arch, spireGreen, 1.4);
     }
     nod(-0.26, -0.3, 0.17, 0.5, 16, bloom_, true);
     nod(0.26, -0.24, 0.16, 0.46, -18, bloom_, true);
@@ -149,7 +149,7 @@ void HeadMaker::berry() {
     for (const auto& [x, y] : at) {
         QPainterPath stalk(QPointF(0, y + 0.22));
         stalk.quadTo(x * 0.4, y + 0.16, x, y);
-        stroke(stalk, axisGreen, 1.1);
+        stroke(stalk, spireGreen, 1.1);
     }
     for (const auto& [x, y] : at) {
         ellipse(x, y, 0.13, 0.13, bloom_, edge_);

@@ -11,7 +11,7 @@ namespace withy::ui {
 
 namespace {
 
-RecordPageSpec specOf(Workbench& bench) {
+RecordPageSpec acceptedSpec(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "season.accepted";
     spec.name = AcceptedPage::tr("Warnings kept quiet");
@@ -28,7 +28,7 @@ RecordPageSpec specOf(Workbench& bench) {
 } // namespace
 
 AcceptedPage::AcceptedPage(Workbench& bench, QWidget* parent)
-    : RecordPage(bench, specOf(bench), parent), again_(new QPushButton(tr("&Tell me again"))) {
+    : RecordPage(bench, acceptedSpec(bench), parent), again_(new QPushButton(tr("&Tell me again"))) {
     again_->setObjectName(QStringLiteral("season.accepted.again_button"));
     again_->setToolTip(tr("The chosen warnings speak again"));
     addTool(again_);

@@ -2,6 +2,7 @@
 #include "ui/season/backups_page.h"
 
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/answers/season_answers.h"
 #include "ui/logic/models/backups_model.h"
 #include "ui/logic/season_opening.h"
@@ -16,15 +17,7 @@
 
 namespace withy::ui {
 
-namespace {
-
-QPushButton* button(const QString& words, const char* name) {
-    auto* b = new QPushButton(words);
-    b->setObjectName(QString::fromLatin1(name));
-    return b;
-}
-
-} // namespace
+namespace {} // namespace
 
 BackupsPage::BackupsPage(Workbench& bench, QWidget* parent)
     : SubPage(bench, parent)
@@ -33,12 +26,12 @@ BackupsPage::BackupsPage(Workbench& bench, QWidget* parent)
     , view_(new QTableView)
     , confirm_(new QWidget)
     , words_(new TextLabel(TypeRole::text))
-    , restore_(button(tr("&Restore..."), "season.backups.restore"))
+    , restore_(namedButton(tr("&Restore..."), "season.backups.restore"))
     , tools_(new QWidget(this)) {
     auto* tools = new QHBoxLayout(tools_);
     tools->setContentsMargins(0, 0, 0, 0);
     tools->setSpacing(grid(2));
-    auto* now = button(tr("&Back up now"), "season.backups.now");
+    auto* now = namedButton(tr("Back &up now"), "season.backups.now");
     tools->addWidget(now);
     tools->addWidget(restore_);
     view_->setModel(model_);
@@ -63,8 +56,8 @@ BackupsPage::BackupsPage(Workbench& bench, QWidget* parent)
     words_->setObjectName(QStringLiteral("season.backups.words"));
     auto* choices = new QHBoxLayout;
     choices->setSpacing(grid(2));
-    auto* yes = button(tr("&Put it back"), "season.backups.put_back");
-    auto* no = button(tr("&Leave it"), "season.backups.leave");
+    auto* yes = namedButton(tr("Pu&t it back"), "season.backups.put_back");
+    auto* no = namedButton(tr("&Leave it"), "season.backups.leave");
     yes->setProperty("look", QStringLiteral("main"));
     choices->addWidget(yes);
     choices->addWidget(no);

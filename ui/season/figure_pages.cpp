@@ -9,7 +9,7 @@ namespace withy::ui {
 
 namespace {
 
-struct Say {
+struct FigurePagesSay {
     Q_DECLARE_TR_FUNCTIONS(FigurePages)
 };
 
@@ -18,9 +18,9 @@ struct Say {
 RecordPage* normalsPage(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "season.months";
-    spec.name = Say::tr("Usual least and most by month");
-    spec.emptyWords = Say::tr("None yet. The nearest weather station publishes all twelve.");
-    spec.newWords = Say::tr("&New month");
+    spec.name = FigurePagesSay::tr("Usual least and most by month");
+    spec.emptyWords = FigurePagesSay::tr("None yet. The nearest weather station publishes all twelve.");
+    spec.newWords = FigurePagesSay::tr("&New month");
     spec.answer = [&bench] { return normalsAnswer(bench.season()); };
     spec.table.kind = model::TableKind::monthNormals;
     spec.table.columns = {"month", "min_celsius", "max_celsius"};
@@ -31,9 +31,9 @@ RecordPage* normalsPage(Workbench& bench) {
 RecordPage* ratesPage(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "season.rates";
-    spec.name = Say::tr("Times of work");
-    spec.emptyWords = Say::tr("None of your own yet: common practice stands in for all of them.");
-    spec.newWords = Say::tr("&New time");
+    spec.name = FigurePagesSay::tr("Times of work");
+    spec.emptyWords = FigurePagesSay::tr("None of your own yet: common practice stands in for all of them.");
+    spec.newWords = FigurePagesSay::tr("&New time");
     spec.answer = [&bench] { return ratesAnswer(bench.season()); };
     spec.table.kind = model::TableKind::rates;
     spec.table.columns = {"work", "minutes", "basis", "note"};

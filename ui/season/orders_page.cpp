@@ -67,7 +67,7 @@ void OrdersPage::addActions(Actions& actions) {
         Q_EMIT wanted();
         askAndExport();
     });
-    auto* print = new QPushButton(tr("&Print the season's orders"));
+    auto* print = new QPushButton(tr("Pri&nt the season's orders"));
     print->setObjectName(QStringLiteral("season.orders.print"));
     auto* paper = actions.add({"season.orders.paper", tr("&Print the season's orders")}, [this] {
         Q_EMIT wanted();

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/season/season_place.h"
 
+#include "ui/print/desk_page.h"
 #include "ui/season/accepted_page.h"
 #include "ui/season/backups_page.h"
 #include "ui/season/figure_pages.h"
 #include "ui/season/orders_page.h"
-#include "ui/season/papers_page.h"
 #include "ui/season/settings_page.h"
 #include "ui/season/tables_page.h"
 
@@ -28,7 +28,11 @@ SeasonPlace::SeasonPlace(Workbench& bench, QWidget* parent)
                        connect(page, &BackupsPage::restoreWanted, this, &SeasonPlace::restoreWanted);
                        return page;
                    }},
-                  {"papers", tr("On paper"), [&bench] { return new PapersPage(bench); }},
+                  {"papers", tr("On paper"),
+                   [&bench] {
+                       return new DeskPage(bench, PaperKind::seasonOrders,
+                                           {{tr("The season on paper, as it stands now.")}});
+                   }},
                   {"tables", tr("In and out"), [&bench] { return new TablesPage(bench); }},
                   {"accepted", tr("Kept quiet"), [&bench] { return new AcceptedPage(bench); }}},
                  parent) {}

@@ -4,6 +4,7 @@
 #include "core/model/schema.h"
 #include "ui/common/list_and_detail.h"
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/answers/season_answers.h"
 #include "ui/logic/table_names.h"
 #include "ui/paint/spacing.h"
@@ -18,22 +19,14 @@
 
 namespace withy::ui {
 
-namespace {
-
-QPushButton* button(const QString& words, const char* name) {
-    auto* b = new QPushButton(words);
-    b->setObjectName(QString::fromLatin1(name));
-    return b;
-}
-
-} // namespace
+namespace {} // namespace
 
 TablesPage::TablesPage(Workbench& bench, QWidget* parent)
     : SubPage(bench, parent)
     , list_(new QListWidget)
     , what_(new TextLabel(TypeRole::text))
-    , take_(button(tr("&Take it in"), "season.tables.take"))
-    , leave_(button(tr("&Leave it"), "season.tables.leave")) {
+    , take_(namedButton(tr("&Take it in"), "season.tables.take"))
+    , leave_(namedButton(tr("&Leave it"), "season.tables.leave")) {
     list_->setObjectName(QStringLiteral("season.tables.list"));
     list_->setAccessibleName(tr("Tables of the season"));
     list_->setUniformItemSizes(true);
@@ -46,8 +39,8 @@ TablesPage::TablesPage(Workbench& bench, QWidget* parent)
     side->setSpacing(grid(3));
     auto* both = new QHBoxLayout;
     both->setSpacing(grid(2));
-    auto* out = button(tr("&Export as CSV"), "season.tables.export_button");
-    auto* in = button(tr("&Import from CSV"), "season.tables.import_button");
+    auto* out = namedButton(tr("E&xport as CSV"), "season.tables.export_button");
+    auto* in = namedButton(tr("&Import from CSV"), "season.tables.import_button");
     both->addWidget(out);
     both->addWidget(in);
     both->addStretch();

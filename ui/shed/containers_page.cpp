@@ -13,7 +13,7 @@ namespace withy::ui {
 
 namespace {
 
-RecordPageSpec specOf(Workbench& bench) {
+RecordPageSpec containersSpec(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "shed.containers";
     spec.name = ContainersPage::tr("Containers");
@@ -46,7 +46,7 @@ RecordPageSpec specOf(Workbench& bench) {
 } // namespace
 
 ContainersPage::ContainersPage(Workbench& bench, QWidget* parent)
-    : RecordPage(bench, specOf(bench), parent)
+    : RecordPage(bench, containersSpec(bench), parent)
     , volume_(new FigureButton)
     , working_(new WorkingPanel)
     , note_(new TextLabel(TypeRole::text, {}, Ink::second)) {

@@ -9,7 +9,7 @@ namespace withy::ui {
 
 namespace {
 
-struct Say {
+struct ShelfPagesSay {
     Q_DECLARE_TR_FUNCTIONS(ShelfPages)
 };
 
@@ -18,10 +18,10 @@ struct Say {
 RecordPage* sundriesPage(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "shed.sundries";
-    spec.name = Say::tr("Sundries");
-    spec.emptyWords = Say::tr("No sundries yet: pins, tape, wire, cable ties, tissue.");
-    spec.newWords = Say::tr("&New sundry");
-    spec.findPrompt = Say::tr("Find a sundry");
+    spec.name = ShelfPagesSay::tr("Sundries");
+    spec.emptyWords = ShelfPagesSay::tr("No sundries yet: pins, tape, wire, cable ties, tissue.");
+    spec.newWords = ShelfPagesSay::tr("&New sundry");
+    spec.findPrompt = ShelfPagesSay::tr("Find a sundry");
     spec.answer = [&bench] { return sundriesAnswer(bench.season(), bench.plan()); };
     spec.table.kind = model::TableKind::sundries;
     spec.table.columns = {"name", "on_hand", "unit", "cost", "amount", "rule"};
@@ -32,26 +32,28 @@ RecordPage* sundriesPage(Workbench& bench) {
 RecordPage* holdersPage(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "shed.holders";
-    spec.name = Say::tr("Trays, gridded boxes and buckets");
-    spec.emptyWords = Say::tr("No buckets or trays yet. Clean buckets run out first.");
-    spec.newWords = Say::tr("&New tray or bucket");
+    spec.name = ShelfPagesSay::tr("Trays, gridded boxes and buckets");
+    spec.emptyWords = ShelfPagesSay::tr("No buckets or trays yet. Clean buckets run out first.");
+    spec.newWords = ShelfPagesSay::tr("&New tray or bucket");
     spec.answer = [&bench] { return holdersAnswer(bench.season(), bench.plan()); };
     spec.table.kind = model::TableKind::holders;
     spec.table.columns = {"name", "kind", "owned"};
     spec.table.sortField = "name";
-    spec.groups = {{Say::tr("What it is"), {"name", "kind", "owned", "tare"}},
-                   {Say::tr("Inside"), {"inner_length", "inner_width", "inner_height"}},
-                   {Say::tr("A gridded box"), {"cells", "stems_per_cell"}},
-                   {Say::tr("A bucket's room"), {"short_stems", "middle_stems", "long_stems", "water"}}};
+    spec.groups = {
+        {ShelfPagesSay::tr("What it is"), {"name", "kind", "owned", "tare"}},
+        {ShelfPagesSay::tr("Inside"), {"inner_length", "inner_width", "inner_height"}},
+        {ShelfPagesSay::tr("A gridded box"), {"cells", "stems_per_cell"}},
+        {ShelfPagesSay::tr("A bucket's room"), {"short_stems", "middle_stems", "long_stems", "water"}}};
     return new RecordPage(bench, spec);
 }
 
 RecordPage* vehiclesPage(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "shed.vehicles";
-    spec.name = Say::tr("Vehicles");
-    spec.emptyWords = Say::tr("No vehicle yet. Measure the load floor; the plate says what it may carry.");
-    spec.newWords = Say::tr("&New vehicle");
+    spec.name = ShelfPagesSay::tr("Vehicles");
+    spec.emptyWords =
+        ShelfPagesSay::tr("No vehicle yet. Measure the load floor; the plate says what it may carry.");
+    spec.newWords = ShelfPagesSay::tr("&New vehicle");
     spec.answer = [&bench] { return vehiclesAnswer(bench.season()); };
     spec.table.kind = model::TableKind::vehicles;
     spec.table.columns = {"name", "floor_length", "floor_width", "plate_load_kg"};

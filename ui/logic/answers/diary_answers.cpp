@@ -18,10 +18,6 @@ struct Diary {
     Q_DECLARE_TR_FUNCTIONS(Diary)
 };
 
-int count(std::size_t n) {
-    return static_cast<int>(n);
-}
-
 QString weekday(Day day) {
     const QString words = longDay(day);
     return words.left(words.indexOf(QLatin1Char(' ')));
@@ -42,7 +38,7 @@ Answer weekAnswer(const std::vector<WeekDay>& days) {
     }
     if (bookings.empty()) return {{Diary::tr("Nothing to do for a booking this week.")}};
     Answer answer{{workWords(work), Weight::strong},
-                  {Diary::tr(" of work for %n booking(s).", nullptr, count(bookings.size()))}};
+                  {Diary::tr(" of work for %n booking(s).", nullptr, asCount(bookings.size()))}};
     if (fullest) {
         answer.push_back({Diary::tr(" %1 is the fullest day: ").arg(weekday(fullest->day))});
         answer.push_back({workWords(fullest->work), Weight::strong});
@@ -57,7 +53,7 @@ Answer busyAnswer(const model::Season& season) {
     int repeats = 0;
     for (const auto& b : season.busyHours)
         repeats += b.repeats == model::Repeat::never ? 0 : 1;
-    return {{Diary::tr("%n (entry|entries)", nullptr, count(season.busyHours.size())), Weight::strong},
+    return {{Diary::tr("%n (entry|entries)", nullptr, asCount(season.busyHours.size())), Weight::strong},
             {repeats > 0 ? Diary::tr(", %n of them (comes|come) again. The run-up keeps clear of them all.",
                                      nullptr, repeats)
                          : Diary::tr(". The run-up keeps clear of them.")}};
@@ -69,7 +65,7 @@ Answer helpersAnswer(const model::Season& season) {
     int making = 0;
     for (const auto& h : season.helpers)
         making += h.canMake ? 1 : 0;
-    return {{Diary::tr("%n helper(s)", nullptr, count(season.helpers.size())), Weight::strong},
+    return {{Diary::tr("%n helper(s)", nullptr, asCount(season.helpers.size())), Weight::strong},
             {making > 0 ? Diary::tr(", %n of whom can make up pieces.", nullptr, making)
                         : Diary::tr("; none makes up pieces yet.")}};
 }
@@ -84,7 +80,7 @@ Answer roundsAnswer(const model::Season& season) {
         thrown += t.thrownAway.value_or(Stems{}).value;
     }
     return {{Diary::tr("%1 stems cut").arg(whole(cut)), Weight::strong},
-            {Diary::tr(" on %n round(s), %1 of them thrown away.", nullptr, count(season.rounds.size()))
+            {Diary::tr(" on %n round(s), %1 of them thrown away.", nullptr, asCount(season.rounds.size()))
                  .arg(whole(thrown))}};
 }
 
@@ -118,7 +114,7 @@ Answer returnsAnswer(const model::Season& season) {
 Answer notesAnswer(const model::Season& season) {
     if (season.jobNotes.empty())
         return {{Diary::tr("No note yet. What drooped, what was left, what to do next time?")}};
-    return {{Diary::tr("%n note(s)", nullptr, count(season.jobNotes.size())), Weight::strong},
+    return {{Diary::tr("%n note(s)", nullptr, asCount(season.jobNotes.size())), Weight::strong},
             {Diary::tr(" to learn from.")}};
 }
 

@@ -14,13 +14,9 @@ namespace {
 
 using Weight = AnswerPart::Weight;
 
-struct Garden {
+struct GardenAnswersSay {
     Q_DECLARE_TR_FUNCTIONS(Garden)
 };
-
-int count(std::size_t n) {
-    return static_cast<int>(n);
-}
 
 bool counted(const model::Walk& w) {
     return w.readyNow || w.withinThreeDays || w.withinWeek;
@@ -42,7 +38,7 @@ int different(const Rows& rows, Member member) {
     std::set<std::int64_t> ids;
     for (const auto& r : rows)
         ids.insert((r.*member).value);
-    return count(ids.size());
+    return asCount(ids.size());
 }
 
 std::optional<Day> lastOf(const model::Season& season, model::WeatherKind kind) {
@@ -73,19 +69,20 @@ std::vector<const model::Patch*> inWalkingOrder(const model::Season& season) {
 
 Answer patchesAnswer(const model::Season& season) {
     if (season.patches.empty())
-        return {{Garden::tr("No patch yet. Write down what grows where, in the order you walk.")}};
-    const int patches = count(season.patches.size());
+        return {{GardenAnswersSay::tr("No patch yet. Write down what grows where, in the order you walk.")}};
+    const int patches = asCount(season.patches.size());
     const int plants = different(season.patches, &model::Patch::plant);
     const int without = withoutWalk(season);
-    Answer answer{{Garden::tr("%n patch(es)", nullptr, patches), Weight::strong},
-                  {Garden::tr(" of %n plant(s)", nullptr, plants)}};
+    Answer answer{{GardenAnswersSay::tr("%n patch(es)", nullptr, patches), Weight::strong},
+                  {GardenAnswersSay::tr(" of %n plant(s)", nullptr, plants)}};
     if (without == 0) {
-        answer.push_back({Garden::tr(", and each has been walked.")});
+        answer.push_back({GardenAnswersSay::tr(", and each has been walked.")});
         return answer;
     }
     answer.push_back({QStringLiteral("; ")});
-    answer.push_back({without == patches ? Garden::tr("none has a walk yet")
-                                         : Garden::tr("%n (has|have) no walk yet", nullptr, without),
+    answer.push_back({without == patches
+                          ? GardenAnswersSay::tr("none has a walk yet")
+                          : GardenAnswersSay::tr("%n (has|have) no walk yet", nullptr, without),
                       Weight::strong});
     answer.push_back({QStringLiteral(".")});
     return answer;
@@ -93,16 +90,16 @@ Answer patchesAnswer(const model::Season& season) {
 
 Answer plantsAnswer(const model::Season& season) {
     if (season.plants.empty())
-        return {{Garden::tr("No plants yet. Type a name to take one from the catalogue.")}};
+        return {{GardenAnswersSay::tr("No plants yet. Type a name to take one from the catalogue.")}};
     const int grown = different(season.patches, &model::Patch::plant);
-    return {{Garden::tr("%n plant(s)", nullptr, count(season.plants.size())), Weight::strong},
-            {grown == 0 ? Garden::tr(", none of them in a patch yet.")
-                        : Garden::tr(", %n of them in a patch.", nullptr, grown)}};
+    return {{GardenAnswersSay::tr("%n plant(s)", nullptr, asCount(season.plants.size())), Weight::strong},
+            {grown == 0 ? GardenAnswersSay::tr(", none of them in a patch yet.")
+                        : GardenAnswersSay::tr(", %n of them in a patch.", nullptr, grown)}};
 }
 
 Answer walksAnswer(const model::Season& season) {
     if (season.walks.empty())
-        return {{Garden::tr(
+        return {{GardenAnswersSay::tr(
             "No walk yet. Count what stands ready, even roughly; one walk is worth ten guesses.")}};
     Day last = season.walks.begin()->date;
     for (const auto& w : season.walks)
@@ -111,9 +108,10 @@ Answer walksAnswer(const model::Season& season) {
     for (const auto& w : season.walks)
         there += w.date == last && counted(w) ? 1 : 0;
     return {
-        {Garden::tr("Last walked on ")},
+        {GardenAnswersSay::tr("Last walked on ")},
         {shortDay(last), Weight::strong},
-        {Garden::tr(": %1 of %n patch(es) have a count.", nullptr, count(season.patches.size())).arg(there)}};
+        {GardenAnswersSay::tr(": %1 of %n patch(es) have a count.", nullptr, asCount(season.patches.size()))
+             .arg(there)}};
 }
 
 Answer weatherAnswer(const model::Season& season) {
@@ -121,15 +119,17 @@ Answer weatherAnswer(const model::Season& season) {
     const auto forecast = lastOf(season, model::WeatherKind::forecast);
     Answer answer;
     if (!measured && !forecast)
-        answer.push_back({season.monthNormals.empty()
-                              ? Garden::tr("No weather yet. The twelve monthly figures do to begin with.")
-                              : Garden::tr("No weather yet; the monthly figures stand in.")});
+        answer.push_back(
+            {season.monthNormals.empty()
+                 ? GardenAnswersSay::tr("No weather yet. The twelve monthly figures do to begin with.")
+                 : GardenAnswersSay::tr("No weather yet; the monthly figures stand in.")});
     if (measured) {
-        answer.push_back({Garden::tr("Measured to ")});
+        answer.push_back({GardenAnswersSay::tr("Measured to ")});
         answer.push_back({shortDay(*measured), Weight::strong});
     }
     if (forecast) {
-        answer.push_back({measured ? Garden::tr(", forecast to ") : Garden::tr("Forecast to ")});
+        answer.push_back(
+            {measured ? GardenAnswersSay::tr(", forecast to ") : GardenAnswersSay::tr("Forecast to ")});
         answer.push_back({shortDay(*forecast), Weight::strong});
     }
     if (!answer.empty() && (measured || forecast)) answer.push_back({QStringLiteral(".")});
@@ -138,14 +138,16 @@ Answer weatherAnswer(const model::Season& season) {
 
 Answer pastBloomsAnswer(const model::Season& season) {
     if (season.pastBlooms.empty())
-        return {{Garden::tr("No past year yet. When was the first stem cut? One date a plant is a start.")}};
-    return {{Garden::tr("%n first cut(s)", nullptr, count(season.pastBlooms.size())), Weight::strong},
-            {Garden::tr(" of %n plant(s) written down.", nullptr,
-                        different(season.pastBlooms, &model::PastBloom::plant))}};
+        return {{GardenAnswersSay::tr(
+            "No past year yet. When was the first stem cut? One date a plant is a start.")}};
+    return {
+        {GardenAnswersSay::tr("%n first cut(s)", nullptr, asCount(season.pastBlooms.size())), Weight::strong},
+        {GardenAnswersSay::tr(" of %n plant(s) written down.", nullptr,
+                              different(season.pastBlooms, &model::PastBloom::plant))}};
 }
 
 Answer stockAnswer(const model::Season& season, std::optional<Day> today) {
-    if (season.stockLots.empty()) return {{Garden::tr("Nothing stands in the store.")}};
+    if (season.stockLots.empty()) return {{GardenAnswersSay::tr("Nothing stands in the store.")}};
     std::int64_t stems = 0;
     std::int64_t bought = 0;
     int past = 0;
@@ -154,12 +156,13 @@ Answer stockAnswer(const model::Season& season, std::optional<Day> today) {
         if (lot.origin == model::StockOrigin::boughtIn) bought += lot.stems.value;
         if (today && lot.useBy && *lot.useBy < *today) ++past;
     }
-    Answer answer{
-        {Garden::tr("%1 stems").arg(whole(stems)), Weight::strong},
-        {Garden::tr(" in %n lot(s)", nullptr, count(season.stockLots.size()))},
-        {bought > 0 ? Garden::tr(", %1 of them bought in.").arg(whole(bought)) : QStringLiteral(".")}};
+    Answer answer{{GardenAnswersSay::tr("%1 stems").arg(whole(stems)), Weight::strong},
+                  {GardenAnswersSay::tr(" in %n lot(s)", nullptr, asCount(season.stockLots.size()))},
+                  {bought > 0 ? GardenAnswersSay::tr(", %1 of them bought in.").arg(whole(bought))
+                              : QStringLiteral(".")}};
     if (past > 0)
-        answer.push_back({Garden::tr(" %n lot(s) past the day to use by.", nullptr, past), Weight::asks});
+        answer.push_back(
+            {GardenAnswersSay::tr(" %n lot(s) past the day to use by.", nullptr, past), Weight::asks});
     return answer;
 }
 

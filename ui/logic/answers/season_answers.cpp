@@ -15,10 +15,6 @@ struct SeasonSay {
     Q_DECLARE_TR_FUNCTIONS(SeasonPages)
 };
 
-int count(std::size_t n) {
-    return static_cast<int>(n);
-}
-
 } // namespace
 
 Answer ordersAnswer(const model::Season& season, const review::Orders& orders) {
@@ -55,8 +51,8 @@ Answer normalsAnswer(const model::Season& season) {
     if (months == 0)
         return {{SeasonSay::tr(
             "No month has its usual figures yet. The nearest weather station publishes all twelve.")}};
-    return {{SeasonSay::tr("%n of twelve months", nullptr, count(months)), Weight::strong},
-            {SeasonSay::tr(" (has|have) usual figures.", nullptr, count(months))}};
+    return {{SeasonSay::tr("%n of twelve months", nullptr, asCount(months)), Weight::strong},
+            {SeasonSay::tr(" (has|have) usual figures.", nullptr, asCount(months))}};
 }
 
 Answer ratesAnswer(const model::Season& season) {
@@ -83,16 +79,17 @@ Answer tablesAnswer(const model::Season& season) {
     std::size_t records = 0;
     for (std::size_t kind = 0; kind < model::tableCount; ++kind)
         records += model::sizeOf(season, static_cast<model::TableKind>(kind));
-    return {{SeasonSay::tr("%n record(s)", nullptr, count(records)), Weight::strong},
+    return {{SeasonSay::tr("%n record(s)", nullptr, asCount(records)), Weight::strong},
             {SeasonSay::tr(" in %1 tables, all yours to take elsewhere.").arg(model::tableCount)}};
 }
 
 Answer acceptedAnswer(const model::Season& season) {
     if (season.acceptedFindings.empty())
         return {{SeasonSay::tr("Nothing is kept quiet: you are told of everything.")}};
-    return {{SeasonSay::tr("%n warning(s)", nullptr, count(season.acceptedFindings.size())), Weight::strong},
-            {SeasonSay::tr(" (is|are) kept quiet until (its|their) facts change.", nullptr,
-                           count(season.acceptedFindings.size()))}};
+    return {
+        {SeasonSay::tr("%n warning(s)", nullptr, asCount(season.acceptedFindings.size())), Weight::strong},
+        {SeasonSay::tr(" (is|are) kept quiet until (its|their) facts change.", nullptr,
+                       asCount(season.acceptedFindings.size()))}};
 }
 
 } // namespace withy::ui

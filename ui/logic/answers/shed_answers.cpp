@@ -14,7 +14,7 @@ namespace {
 
 using Weight = AnswerPart::Weight;
 
-struct Shed {
+struct ShedAnswersSay {
     Q_DECLARE_TR_FUNCTIONS(Shed)
 };
 
@@ -40,17 +40,17 @@ std::optional<Want> firstWant(const model::Season& season, const plan::Plan& pla
 }
 
 Answer shortWords(const Want& want) {
-    return {{Shed::tr("First to run short: ")},
-            {Shed::tr("%1, on %2").arg(want.words, shortDay(want.when.day)), Weight::asks},
-            {Shed::tr(" for %1.").arg(want.booking)}};
+    return {{ShedAnswersSay::tr("First to run short: ")},
+            {ShedAnswersSay::tr("%1, on %2").arg(want.words, shortDay(want.when.day)), Weight::asks},
+            {ShedAnswersSay::tr(" for %1.").arg(want.booking)}};
 }
 
 Answer covered(int kinds, const QString& what, int uncounted) {
     Answer answer{{what, Weight::strong},
-                  {kinds == uncounted ? Shed::tr(", none of them counted yet.")
-                                      : Shed::tr(", enough for every booking.")}};
+                  {kinds == uncounted ? ShedAnswersSay::tr(", none of them counted yet.")
+                                      : ShedAnswersSay::tr(", enough for every booking.")}};
     if (uncounted > 0 && uncounted < kinds)
-        answer.push_back({Shed::tr(" %n never counted.", nullptr, uncounted)});
+        answer.push_back({ShedAnswersSay::tr(" %n never counted.", nullptr, uncounted)});
     return answer;
 }
 
@@ -64,13 +64,14 @@ int uncounted(const Rows& rows, Member member) {
 
 QString shortOf(const std::string& name, const shed::KitTotal& total) {
     if (total.missing.value_or(0) <= 0) return {};
-    return Shed::tr("%1 %2").arg(whole(shed::wholeUnits(*total.missing)), text(name));
+    return ShedAnswersSay::tr("%1 %2").arg(whole(shed::wholeUnits(*total.missing)), text(name));
 }
 
 } // namespace
 
 Answer containersAnswer(const model::Season& season, const plan::Plan& plan) {
-    if (season.containers.empty()) return {{Shed::tr("Nothing on the shelf yet. Count what is there.")}};
+    if (season.containers.empty())
+        return {{ShedAnswersSay::tr("Nothing on the shelf yet. Count what is there.")}};
     const auto want = firstWant(season, plan, [&](const plan::KitPlan& kit) {
         for (const auto& need : kit.containers) {
             const auto* c = season.containers.find(need.container);
@@ -81,17 +82,18 @@ Answer containersAnswer(const model::Season& season, const plan::Plan& plan) {
     });
     if (want) return shortWords(*want);
     const int kinds = static_cast<int>(season.containers.size());
-    return covered(kinds, Shed::tr("%n kind(s) of container", nullptr, kinds),
+    return covered(kinds, ShedAnswersSay::tr("%n kind(s) of container", nullptr, kinds),
                    uncounted(season.containers, &model::Container::owned));
 }
 
 Answer ribbonsAnswer(const model::Season& season, const plan::Plan& plan) {
-    if (season.ribbons.empty()) return {{Shed::tr("No ribbon yet. Unroll, measure, and note the ends too.")}};
+    if (season.ribbons.empty())
+        return {{ShedAnswersSay::tr("No ribbon yet. Unroll, measure, and note the ends too.")}};
     const auto want = firstWant(season, plan, [&](const plan::KitPlan& kit) {
         for (const auto& need : kit.ribbons) {
             const auto* r = season.ribbons.find(need.ribbon);
             if (r && need.missing && need.missing->value > 0)
-                return Shed::tr("%1 of %2").arg(metres(*need.missing), text(r->name));
+                return ShedAnswersSay::tr("%1 of %2").arg(metres(*need.missing), text(r->name));
         }
         return QString();
     });
@@ -100,13 +102,14 @@ Answer ribbonsAnswer(const model::Season& season, const plan::Plan& plan) {
     for (const auto& l : season.ribbonLengths)
         all += l.length.value;
     const int kinds = static_cast<int>(season.ribbons.size());
-    return {{Shed::tr("%1 of %n ribbon(s)", nullptr, kinds).arg(metres(Millimetres(all))), Weight::strong},
-            {Shed::tr(" on the reels and in ends; nothing runs short.")}};
+    return {{ShedAnswersSay::tr("%1 of %n ribbon(s)", nullptr, kinds).arg(metres(Millimetres(all))),
+             Weight::strong},
+            {ShedAnswersSay::tr(" on the reels and in ends; nothing runs short.")}};
 }
 
 Answer sundriesAnswer(const model::Season& season, const plan::Plan& plan) {
     if (season.sundries.empty())
-        return {{Shed::tr("No sundries yet: pins, tape, wire, cable ties, tissue.")}};
+        return {{ShedAnswersSay::tr("No sundries yet: pins, tape, wire, cable ties, tissue.")}};
     const auto want = firstWant(season, plan, [&](const plan::KitPlan& kit) {
         for (const auto& need : kit.sundries) {
             const auto* s = season.sundries.find(need.sundry);
@@ -117,26 +120,28 @@ Answer sundriesAnswer(const model::Season& season, const plan::Plan& plan) {
     });
     if (want) return shortWords(*want);
     const int kinds = static_cast<int>(season.sundries.size());
-    return covered(kinds, Shed::tr("%n (sundry|sundries)", nullptr, kinds),
+    return covered(kinds, ShedAnswersSay::tr("%n (sundry|sundries)", nullptr, kinds),
                    uncounted(season.sundries, &model::Sundry::onHand));
 }
 
 Answer holdersAnswer(const model::Season& season, const plan::Plan& plan) {
-    if (season.holders.empty()) return {{Shed::tr("No buckets or trays yet. Clean buckets run out first.")}};
+    if (season.holders.empty())
+        return {{ShedAnswersSay::tr("No buckets or trays yet. Clean buckets run out first.")}};
     const auto want = firstWant(season, plan, [&](const plan::KitPlan& kit) {
         if (!kit.buckets || !kit.bucketsOwned) return QString();
         const auto missing = kit.buckets->total - *kit.bucketsOwned;
-        return missing > 0 ? Shed::tr("%n bucket(s)", nullptr, static_cast<int>(missing)) : QString();
+        return missing > 0 ? ShedAnswersSay::tr("%n bucket(s)", nullptr, static_cast<int>(missing))
+                           : QString();
     });
     if (want) return shortWords(*want);
     const int kinds = static_cast<int>(season.holders.size());
-    return covered(kinds, Shed::tr("%n kind(s) of tray and bucket", nullptr, kinds),
+    return covered(kinds, ShedAnswersSay::tr("%n kind(s) of tray and bucket", nullptr, kinds),
                    uncounted(season.holders, &model::Holder::owned));
 }
 
 Answer mixesAnswer(const model::Season& season) {
     if (season.ribbonMixes.empty())
-        return {{Shed::tr("No mix yet. One ribbon alone is a mix too: give it 100 percent.")}};
+        return {{ShedAnswersSay::tr("No mix yet. One ribbon alone is a mix too: give it 100 percent.")}};
     int uneven = 0;
     for (const auto& mix : season.ribbonMixes) {
         double sum = 0;
@@ -146,20 +151,22 @@ Answer mixesAnswer(const model::Season& season) {
     }
     const int mixes = static_cast<int>(season.ribbonMixes.size());
     if (uneven == 0)
-        return {{Shed::tr("%n mix(es)", nullptr, mixes), Weight::strong},
-                {Shed::tr(", all shared out whole.")}};
-    return {{Shed::tr("%n mix(es)", nullptr, mixes), Weight::strong},
-            {QStringLiteral("; ")},
-            {Shed::tr("the shares of %n do not come to 100 percent", nullptr, uneven), Weight::asks},
-            {QStringLiteral(".")}};
+        return {{ShedAnswersSay::tr("%n mix(es)", nullptr, mixes), Weight::strong},
+                {ShedAnswersSay::tr(", all shared out whole.")}};
+    return {
+        {ShedAnswersSay::tr("%n mix(es)", nullptr, mixes), Weight::strong},
+        {QStringLiteral("; ")},
+        {ShedAnswersSay::tr("the shares of %n do not come to 100 percent", nullptr, uneven), Weight::asks},
+        {QStringLiteral(".")}};
 }
 
 Answer vehiclesAnswer(const model::Season& season) {
     if (season.vehicles.empty())
-        return {{Shed::tr("No vehicle yet. Measure the load floor; the plate says what it may carry.")}};
+        return {{ShedAnswersSay::tr(
+            "No vehicle yet. Measure the load floor; the plate says what it may carry.")}};
     const int n = static_cast<int>(season.vehicles.size());
-    return {{Shed::tr("%n vehicle(s)", nullptr, n), Weight::strong},
-            {Shed::tr(". What may be carried is on the plate, and the law of the road decides.")}};
+    return {{ShedAnswersSay::tr("%n vehicle(s)", nullptr, n), Weight::strong},
+            {ShedAnswersSay::tr(". What may be carried is on the plate, and the law of the road decides.")}};
 }
 
 std::optional<std::int64_t> mostNeeded(const plan::Plan& plan, Id<model::Container> container) {

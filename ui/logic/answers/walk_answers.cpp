@@ -55,7 +55,7 @@ WalkExpectations walkExpectations(const model::Season& season, Day day) {
     for (const auto& w : season.walks)
         if (day <= w.date) before.walks.erase(w.id);
     const plan::Index index(before);
-    const auto garden = plan::forecastPlan(index, before, {day, {}});
+    const auto garden = plan::forecastPlan(index, before, {day});
     WalkExpectations out;
     for (const auto& [patch, outlook] : garden.patches)
         if (outlook.forecast) out.emplace(patch, expectationOf(*outlook.forecast, day));
@@ -72,19 +72,23 @@ std::optional<std::int64_t> likelyThisWeek(const plan::Plan& plan, Id<model::Pat
 Answer walkEntryAnswer(const model::Season& season, Day day, const WalkExpectations& expected) {
     if (season.patches.empty()) return {{Walk::tr("There is no patch to walk to yet. Add one first.")}};
     int counted = 0;
+    int foretold = 0; // patches with both a count of what is ready and a forecast of it
+    int withReady = 0;
     std::int64_t ready = 0;
+    std::int64_t readyForetold = 0;
     std::int64_t likely = 0;
-    bool compared = false;
     for (const auto& patch : season.patches) {
         const auto* walk = edits::walkOf(season, patch.id, day);
         if (!walk || !(walk->readyNow || walk->withinThreeDays || walk->withinWeek)) continue;
         ++counted;
         if (!walk->readyNow) continue;
+        ++withReady;
         ready += walk->readyNow->value;
         const auto e = expected.find(patch.id);
         if (e == expected.end() || !e->second.likely[0]) continue;
+        ++foretold;
+        readyForetold += walk->readyNow->value;
         likely += *e->second.likely[0];
-        compared = true;
     }
     const int patches = static_cast<int>(season.patches.size());
     if (counted == 0)
@@ -94,8 +98,14 @@ Answer walkEntryAnswer(const model::Season& season, Day day, const WalkExpectati
     Answer answer{{Walk::tr("%1 of %n patch(es)", nullptr, patches).arg(counted), Weight::strong},
                   {Walk::tr(" counted on %1: ").arg(shortDay(day))},
                   {Walk::tr("%1 ready now").arg(whole(ready)), Weight::strong}};
-    answer.push_back({compared ? Walk::tr(", where %1 were expected.").arg(whole(likely))
-                               : QStringLiteral(".")});
+    if (foretold == 0)
+        answer.push_back({QStringLiteral(".")});
+    else if (foretold == withReady)
+        answer.push_back({Walk::tr(", where %1 were expected.").arg(whole(likely))});
+    else
+        answer.push_back({Walk::tr("; %1 of them in %n patch(es) with a forecast, where %2 were expected.",
+                                   nullptr, foretold)
+                              .arg(whole(readyForetold), whole(likely))});
     return answer;
 }
 
@@ -103,13 +113,15 @@ QString countCaution(const model::Walk& walk, WalkCount count, const WalkExpecta
     const auto stems = edits::countOf(walk, count);
     if (!stems) return {};
     if (count == WalkCount::withinWeek && walk.withinThreeDays && *walk.withinThreeDays > *stems)
-        return Walk::tr("%1 within the week are fewer than %2 within three days: those belong to the week, so "
-                        "the larger is taken.")
+        return Walk::tr(
+                   "%1 within the week are fewer than %2 within three days: those belong to the week, so "
+                   "the larger is taken.")
             .arg(whole(stems->value), whole(walk.withinThreeDays->value));
     const auto likely = expected.likely[static_cast<std::size_t>(count)];
     if (!likely || !isFar(stems->value, *likely)) return {};
-    return Walk::tr("%1 is far above the %2 expected. It is kept as typed, and moves the forecast only so far. "
-                    "A digit too many?")
+    return Walk::tr(
+               "%1 is far above the %2 expected. It is kept as typed, and moves the forecast only so far. "
+               "A digit too many?")
         .arg(whole(stems->value), whole(*likely));
 }
 

@@ -20,7 +20,7 @@ namespace withy::ui {
 
 namespace {
 
-struct Words {
+struct FirstSeasonSay {
     Q_DECLARE_TR_FUNCTIONS(FirstSeason)
 };
 
@@ -79,28 +79,31 @@ std::optional<double> readDegrees(const QString& typed, char positive, char nega
 std::optional<FirstTrouble> troubleWith(const FirstAnswers& a) {
     if (a.place.size() > 200)
         return FirstTrouble{QStringLiteral("place"),
-                            Words::tr("That name is too long. Keep it to 200 letters.")};
+                            FirstSeasonSay::tr("That name is too long. Keep it to 200 letters.")};
     if (!readDegrees(a.latitude, 'n', 's', 90))
-        return FirstTrouble{QStringLiteral("latitude"),
-                            Words::tr("Latitude: give degrees from 90 south to 90 north, like 52.4 N.")};
+        return FirstTrouble{
+            QStringLiteral("latitude"),
+            FirstSeasonSay::tr("Latitude: give degrees from 90 south to 90 north, like 52.4 N.")};
     if (!readDegrees(a.longitude, 'e', 'w', 180))
-        return FirstTrouble{QStringLiteral("longitude"),
-                            Words::tr("Longitude: give degrees from 180 west to 180 east, like 2.7 W.")};
+        return FirstTrouble{
+            QStringLiteral("longitude"),
+            FirstSeasonSay::tr("Longitude: give degrees from 180 west to 180 east, like 2.7 W.")};
     if (!a.first.isValid() || !a.last.isValid())
-        return FirstTrouble{QStringLiteral("first"), Words::tr("Give a first and a last day.")};
+        return FirstTrouble{QStringLiteral("first"), FirstSeasonSay::tr("Give a first and a last day.")};
     if (a.last <= a.first)
         return FirstTrouble{QStringLiteral("last"),
-                            Words::tr("The last day is not after the first. Give a later one.")};
+                            FirstSeasonSay::tr("The last day is not after the first. Give a later one.")};
     if (a.first.daysTo(a.last) > 366)
         return FirstTrouble{
             QStringLiteral("last"),
-            Words::tr("A season is one growing year. Give a last day within a year of the first.")};
+            FirstSeasonSay::tr("A season is one growing year. Give a last day within a year of the first.")};
     if (!minorDigits(utf8(a.currency.trimmed().toUpper())))
-        return FirstTrouble{QStringLiteral("currency"),
-                            Words::tr("Give the three letters of a currency, like GBP, EUR or USD.")};
+        return FirstTrouble{
+            QStringLiteral("currency"),
+            FirstSeasonSay::tr("Give the three letters of a currency, like GBP, EUR or USD.")};
     if (!a.zoneRule.empty() && !Zone::fromPosix(a.zoneRule))
         return FirstTrouble{QStringLiteral("place"),
-                            Words::tr("The clock of that place cannot be read. Choose another.")};
+                            FirstSeasonSay::tr("The clock of that place cannot be read. Choose another.")};
     return std::nullopt;
 }
 
@@ -108,7 +111,7 @@ model::Settings settingsOf(const FirstAnswers& a) {
     auto s = emptySeason(a.first.year()).theSettings();
     s.firstDay = dayOf(a.first);
     s.lastDay = dayOf(a.last);
-    s.seasonName = utf8(Words::tr("Season %1").arg(s.lastDay.year()));
+    s.seasonName = utf8(FirstSeasonSay::tr("Season %1").arg(s.lastDay.year()));
     s.placeName = utf8(a.place.trimmed());
     s.latitude = readDegrees(a.latitude, 'n', 's', 90).value_or(0);
     s.longitude = readDegrees(a.longitude, 'e', 'w', 180).value_or(0);
@@ -139,7 +142,7 @@ model::Season firstSeason(const FirstAnswers& a) {
 }
 
 QString proposedFileName(const FirstAnswers& a) {
-    QString name = a.place.trimmed().isEmpty() ? Words::tr("Season") : a.place.trimmed();
+    QString name = a.place.trimmed().isEmpty() ? FirstSeasonSay::tr("Season") : a.place.trimmed();
     static const QRegularExpression odd(QStringLiteral("[^\\p{L}\\p{N} '_-]"));
     name = name.remove(odd).left(60).trimmed();
     if (name.isEmpty()) name = QStringLiteral("Season");

@@ -18,7 +18,7 @@ namespace {
 using model::nameOf;
 using model::TableKind;
 
-class Say {
+class BookingEditsSay {
     Q_DECLARE_TR_FUNCTIONS(Booking)
 
 public:
@@ -132,12 +132,12 @@ Edit duplicateBooking(const Season& season, Id<model::Booking> id, BookingCopy& 
 }
 
 QString copyWords(const Season& season, const BookingCopy& copy) {
-    return copy.moved() ? Say::beyondSeason(copy.day, copy.wanted, season.theSettings().lastDay)
-                        : Say::copied(copy.day);
+    return copy.moved() ? BookingEditsSay::beyondSeason(copy.day, copy.wanted, season.theSettings().lastDay)
+                        : BookingEditsSay::copied(copy.day);
 }
 
 QString erasedWords(const QString& title) {
-    return Say::erased(title);
+    return BookingEditsSay::erased(title);
 }
 
 Edit renameBooking(const Season& season, Id<model::Booking> id, const std::string& title) {

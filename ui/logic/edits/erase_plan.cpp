@@ -129,7 +129,7 @@ private:
     ErasePlan plan_;
 };
 
-class Say {
+class ErasePlanSay {
     Q_DECLARE_TR_FUNCTIONS(Erase)
 
 public:
@@ -209,7 +209,7 @@ Edit erasing(const Season& season, const ErasePlan& plan) {
 
 ErasePlan planErase(const Season& season, const std::vector<Ref>& wanted) {
     ErasePlan plan = Planner(season, wanted).plan();
-    plan.sentence = Say::sentence(season, plan);
+    plan.sentence = ErasePlanSay::sentence(season, plan);
     return plan;
 }
 

@@ -11,7 +11,7 @@ namespace withy::ui::edits {
 
 namespace {
 
-class Say {
+class FitEditsSay {
     Q_DECLARE_TR_FUNCTIONS(FitEdits)
 
 public:
@@ -30,7 +30,7 @@ model::Booking bookingOf(const Season& season, const FitDraft& draft) {
     const auto ask = *askOf(draft);
     model::Booking b;
     b.id = season.bookings.nextId();
-    b.title = Say::title(draft);
+    b.title = FitEditsSay::title(draft);
     b.venue = ask.venue;
     b.eventStart = ask.eventStart;
     b.eventEnd = ask.eventEnd;
@@ -46,7 +46,7 @@ Edit withPieces(Edit edit, const Season& season, const FitDraft& draft, const mo
         line.booking = booking.id;
         line.design = asked.design;
         line.pieces = Pieces(asked.pieces);
-        if (asked.tables > 0) line.note = Say::tables(asked);
+        if (asked.tables > 0) line.note = FitEditsSay::tables(asked);
         edit.put(line);
     }
     return edit;

@@ -14,7 +14,7 @@ namespace {
 
 constexpr int mostRows = 5000;
 
-class Say {
+class PasteRowsSay {
     Q_DECLARE_TR_FUNCTIONS(Paste)
 
 public:
@@ -82,18 +82,18 @@ public:
     }
 
     PasteReading read(std::vector<QStringList> rows) {
-        if (rows.empty()) return no(Say::nothing());
-        if (rows.size() > mostRows) return no(Say::tooMany(static_cast<int>(rows.size())));
+        if (rows.empty()) return no(PasteRowsSay::nothing());
+        if (rows.size() > mostRows) return no(PasteRowsSay::tooMany(static_cast<int>(rows.size())));
         int row = 1;
         const auto heads = headsOf(info_.kind, rows.front());
         if (heads && *heads != info_.kind)
-            return no(Say::otherTable(tableLabel(*heads, 2), tableLabel(info_.kind, 2)));
+            return no(PasteRowsSay::otherTable(tableLabel(*heads, 2), tableLabel(info_.kind, 2)));
         if (heads) {
             takeHead(rows.front());
             rows.erase(rows.begin());
             ++row;
         }
-        if (rows.empty()) return no(Say::nothing());
+        if (rows.empty()) return no(PasteRowsSay::nothing());
         out_.edit = Edit("records.paste", {std::string(info_.name), std::to_string(rows.size())});
         for (const auto& cells : rows) {
             const QString trouble = take(cells, row++);
@@ -113,7 +113,8 @@ private:
 
     QString take(const QStringList& cells, int row) {
         if (cells.size() > static_cast<qsizetype>(columns_.size()))
-            return Say::width(row, static_cast<int>(cells.size()), static_cast<int>(columns_.size()));
+            return PasteRowsSay::width(row, static_cast<int>(cells.size()),
+                                       static_cast<int>(columns_.size()));
         Given values = given_;
         for (std::size_t i = 0; i < columns_.size(); ++i) {
             const auto* field = columns_[i];
@@ -121,7 +122,8 @@ private:
                 i < static_cast<std::size_t>(cells.size()) ? cells[static_cast<int>(i)] : QString();
             if (!field || (cell.trimmed().isEmpty() && !mustBeFilled(*field))) continue;
             const auto reading = readField(season_, info_.kind, *field, cell);
-            if (!reading.ok()) return Say::cell(row, fieldLabel(info_.kind, *field), reading.sentence);
+            if (!reading.ok())
+                return PasteRowsSay::cell(row, fieldLabel(info_.kind, *field), reading.sentence);
             values.emplace_back(field->name, *reading.value);
         }
         std::int64_t id = 0;
@@ -146,7 +148,7 @@ private:
         const Problem& first = applied.error().front();
         const auto row = rowOf_.find(first.record);
         const QString words = problemWords(season_, {first});
-        return no(row == rowOf_.end() ? words : Say::whole(row->second, words));
+        return no(row == rowOf_.end() ? words : PasteRowsSay::whole(row->second, words));
     }
 
     const Season& season_;

@@ -11,7 +11,7 @@ namespace withy::ui::edits {
 
 namespace {
 
-struct Say {
+struct WalkEditsSay {
     Q_DECLARE_TR_FUNCTIONS(Walk)
 };
 
@@ -100,14 +100,17 @@ CountReading readCount(const Season& season, WalkCount count, const QString& typ
     if (words.isEmpty()) return {};
     if (words == QLatin1String("=")) {
         if (last) return {last, {}};
-        return {std::nullopt, Say::tr("There is no earlier walk to take the figure from. Type the count.")};
+        return {std::nullopt,
+                WalkEditsSay::tr("There is no earlier walk to take the figure from. Type the count.")};
     }
     const auto& table = model::tableInfo(TableKind::walks);
     const auto* field = table.field(fieldOf(count));
     std::int64_t sum = 0;
     for (const auto& part : words.split(QLatin1Char('+'))) {
         if (part.trimmed().isEmpty())
-            return {std::nullopt, Say::tr("“%1” ends in the middle of a sum. Type the last figure too.").arg(words)};
+            return {
+                std::nullopt,
+                WalkEditsSay::tr("“%1” ends in the middle of a sum. Type the last figure too.").arg(words)};
         const auto reading = readField(season, TableKind::walks, *field, part);
         if (!reading.ok()) return {std::nullopt, reading.sentence};
         sum += std::get<std::int64_t>(*reading.value);

@@ -11,7 +11,7 @@ namespace withy::ui {
 
 namespace {
 
-class Say {
+class DayReadingSay {
     Q_DECLARE_TR_FUNCTIONS(Field)
 
 public:
@@ -124,11 +124,11 @@ std::optional<Day> dayWithoutYear(const Parts& p, const YearRange& range) {
 
 DayReading readDay(const QString& typed, const YearRange& range) {
     const auto parts = partsOf(typed.trimmed());
-    if (!parts) return {std::nullopt, Say::notADay(typed.trimmed())};
+    if (!parts) return {std::nullopt, DayReadingSay::notADay(typed.trimmed())};
     const auto day =
         parts->year ? Day::fromYmd(parts->year, parts->month, parts->day) : dayWithoutYear(*parts, range);
     if (!day || day->year() < 1900 || day->year() > 2200)
-        return {std::nullopt, Say::noSuchDay(typed.trimmed())};
+        return {std::nullopt, DayReadingSay::noSuchDay(typed.trimmed())};
     return {day, {}};
 }
 

@@ -25,7 +25,7 @@ using model::Value;
 
 constexpr double mostExact = 9007199254740991.0; // 2^53 - 1
 
-/// Figure and unit: "1,234.5 cm" gives "1,234.5" and "cm".
+/// FigureReading and unit: "1,234.5 cm" gives "1,234.5" and "cm".
 struct Split {
     QString figure;
     QString unit;
@@ -45,11 +45,11 @@ std::optional<Split> split(QString typed) {
     return Split{figure, match.captured(2).trimmed()};
 }
 
-class Figure {
+class FigureReading {
     Q_DECLARE_TR_FUNCTIONS(Field)
 
 public:
-    Figure(const Season& season, TableKind kind, const FieldInfo& field)
+    FigureReading(const Season& season, TableKind kind, const FieldInfo& field)
         : season_(season), kind_(kind), field_(field) {}
 
     [[nodiscard]] FieldReading read(const QString& typed) const {
@@ -221,7 +221,7 @@ private:
 } // namespace
 
 FieldReading readFigure(const Season& season, TableKind kind, const FieldInfo& field, const QString& typed) {
-    return Figure(season, kind, field).read(typed);
+    return FigureReading(season, kind, field).read(typed);
 }
 
 } // namespace withy::ui

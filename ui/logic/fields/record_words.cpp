@@ -11,11 +11,11 @@ namespace {
 using model::Season;
 using model::TableKind;
 
-class Say {
+class RecordWordsSay {
     Q_DECLARE_TR_FUNCTIONS(Record)
 
 public:
-    explicit Say(const Season& season) : season_(season) {}
+    explicit RecordWordsSay(const Season& season) : season_(season) {}
 
     [[nodiscard]] QString line(const model::Line& l) const {
         return tr("%1 %2 for %3")
@@ -87,7 +87,7 @@ QString fallback(TableKind kind, std::int64_t id) {
 } // namespace
 
 QString recordWords(const Season& season, TableKind kind, std::int64_t id) {
-    const Say say(season);
+    const RecordWordsSay say(season);
     if (kind == TableKind::lines) {
         const auto* line = season.lines.find(Id<model::Line>(id));
         return line ? say.line(*line) : fallback(kind, id);

@@ -16,7 +16,7 @@ namespace {
 
 using Weight = AnswerPart::Weight;
 
-class Say {
+class BookingAnswersSay {
     Q_DECLARE_TR_FUNCTIONS(Booking)
 
 public:
@@ -128,13 +128,13 @@ QString placed(const model::Season& season, Id<model::Booking> booking) {
         table = at;
     }
     if (!most || !design || !table) return {};
-    return Say::perTable(most->perTable, text(design->name), tableWords(*table));
+    return BookingAnswersSay::perTable(most->perTable, text(design->name), tableWords(*table));
 }
 
 } // namespace
 
 QString numberWord(std::int64_t n) {
-    return Say::number(n);
+    return BookingAnswersSay::number(n);
 }
 
 QString dayWords(Day day, std::optional<Day> today) {
@@ -146,16 +146,16 @@ QString dayWords(Day day, std::optional<Day> today) {
 
 Answer openAnswer(const model::Season& season, Id<model::Booking> booking, std::optional<Day> today) {
     const auto q = questionsOf(season, booking);
-    if (q.open == 0) return {{Say::nothingOpen(q.answered > 0), Weight::plain}};
-    Answer answer{{Say::open(q.open) + QLatin1Char(' '), Weight::plain}};
+    if (q.open == 0) return {{BookingAnswersSay::nothingOpen(q.answered > 0), Weight::plain}};
+    Answer answer{{BookingAnswersSay::open(q.open) + QLatin1Char(' '), Weight::plain}};
     if (q.days.empty()) return answer;
     if (const int late = today ? countTo(q.days, *today - 1) : 0; late > 0) {
-        answer.push_back({Say::late(late), Weight::asks});
+        answer.push_back({BookingAnswersSay::late(late), Weight::asks});
         return answer;
     }
     const Day soonest = q.days.front();
     const bool soon = today && soonest <= *today + 7;
-    answer.push_back({Say::neededBy(countTo(q.days, soonest), dayWords(soonest, today)),
+    answer.push_back({BookingAnswersSay::neededBy(countTo(q.days, soonest), dayWords(soonest, today)),
                       soon ? Weight::asks : Weight::plain});
     return answer;
 }
@@ -163,20 +163,21 @@ Answer openAnswer(const model::Season& season, Id<model::Booking> booking, std::
 QString briefRemark(const model::Season& season, Id<model::Booking> booking) {
     QStringList parts;
     const auto q = questionsOf(season, booking);
-    if (q.open + q.answered > 0) parts << Say::answered(q.answered, q.open + q.answered);
+    if (q.open + q.answered > 0) parts << BookingAnswersSay::answered(q.answered, q.open + q.answered);
     const model::SentVersion* last = nullptr;
     for (const auto& sent : season.sentVersions) {
         if (sent.booking == booking && (!last || last->date <= sent.date)) last = &sent;
     }
-    if (last) parts << Say::saw(*last);
+    if (last) parts << BookingAnswersSay::saw(*last);
     return parts.join(QStringLiteral("   ·   "));
 }
 
 QString candlesCaution(const model::Season& season, Id<model::Booking> booking) {
     const auto* b = season.bookings.find(booking);
     const auto* venue = b && b->venue ? season.venues.find(*b->venue) : nullptr;
-    if (!venue || venue->flameRule.empty()) return Say::candles();
-    return Say::candles() + QLatin1Char(' ') + Say::venueRule(text(venue->flameRule));
+    if (!venue || venue->flameRule.empty()) return BookingAnswersSay::candles();
+    return BookingAnswersSay::candles() + QLatin1Char(' ') +
+           BookingAnswersSay::venueRule(text(venue->flameRule));
 }
 
 Answer piecesAnswer(const model::Season& season, Id<model::Booking> booking, const plan::BookingPlan* plan) {
@@ -184,15 +185,15 @@ Answer piecesAnswer(const model::Season& season, Id<model::Booking> booking, con
     for (const auto& line : season.lines) {
         if (line.booking == booking) pieces += line.pieces.value + line.sparePieces.value;
     }
-    if (pieces == 0) return {{Say::noPieces(), Weight::plain}};
-    Answer answer{{Say::pieces(pieces), Weight::strong}};
-    if (plan) answer.push_back({Say::stems(plan->stemsToCut.value), Weight::plain});
+    if (pieces == 0) return {{BookingAnswersSay::noPieces(), Weight::plain}};
+    Answer answer{{BookingAnswersSay::pieces(pieces), Weight::strong}};
+    if (plan) answer.push_back({BookingAnswersSay::stems(plan->stemsToCut.value), Weight::plain});
     answer.push_back({placed(season, booking), Weight::plain});
     return answer;
 }
 
 QStringList bookingFacts(const model::Season& season, const model::Booking& b) {
-    QStringList facts{Say::guestsFrom(b)};
+    QStringList facts{BookingAnswersSay::guestsFrom(b)};
     const auto* venue = b.venue ? season.venues.find(*b.venue) : nullptr;
     if (venue) {
         QStringList where{text(venue->name)};
@@ -204,9 +205,9 @@ QStringList bookingFacts(const model::Season& season, const model::Booking& b) {
         }
         if (where.size() > 3) where = where.mid(0, 3);
         facts << where.join(QStringLiteral(", "));
-        if (covers > 0) facts << Say::guests(covers);
+        if (covers > 0) facts << BookingAnswersSay::guests(covers);
     }
-    facts << (b.giftShare > 0 ? standingWords(b) + QStringLiteral(", ") + Say::gift(b.giftShare)
+    facts << (b.giftShare > 0 ? standingWords(b) + QStringLiteral(", ") + BookingAnswersSay::gift(b.giftShare)
                               : standingWords(b));
     return facts;
 }

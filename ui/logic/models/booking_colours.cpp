@@ -12,7 +12,7 @@ namespace withy::ui {
 
 namespace {
 
-class Say {
+class BookingColoursSay {
     Q_DECLARE_TR_FUNCTIONS(Colours)
 
 public:
@@ -84,16 +84,16 @@ ColoursReading readColours(const model::Season& season, const QString& typed) {
         }
         const QString name = part.simplified();
         if (name.isEmpty()) {
-            if (colour.share) return {{}, Say::example()};
+            if (colour.share) return {{}, BookingColoursSay::example()};
             continue;
         }
         const auto found = colourNamed(season, name);
-        if (!found) return {{}, Say::unknown(name)};
+        if (!found) return {{}, BookingColoursSay::unknown(name)};
         colour.colour = *found;
         colour.name = utf8(name);
         all.colours.push_back(colour);
     }
-    if (all.colours.empty()) all.sentence = Say::example();
+    if (all.colours.empty()) all.sentence = BookingColoursSay::example();
     return all;
 }
 
@@ -109,7 +109,7 @@ QString coloursWords(const std::vector<const model::BookingColour*>& colours) {
     QStringList words;
     for (const auto* c : colours) {
         const QString name = c->name.empty() ? text(c->colour.hex()) : text(c->name);
-        words << (c->share ? Say::share(*c->share, name) : name);
+        words << (c->share ? BookingColoursSay::share(*c->share, name) : name);
     }
     return words.join(QStringLiteral(", "));
 }
@@ -121,9 +121,10 @@ QString sharesWords(const std::vector<const model::BookingColour*>& colours) {
         sum += c->share.value_or(0);
         said += c->share ? 1 : 0;
     }
-    if (sum > 100.0001) return Say::tooMuch(sum);
-    return said > 0 && said == static_cast<int>(colours.size()) && sum < 99.9999 ? Say::tooLittle(sum)
-                                                                                 : QString();
+    if (sum > 100.0001) return BookingColoursSay::tooMuch(sum);
+    return said > 0 && said == static_cast<int>(colours.size()) && sum < 99.9999
+               ? BookingColoursSay::tooLittle(sum)
+               : QString();
 }
 
 } // namespace withy::ui

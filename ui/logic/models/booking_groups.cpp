@@ -3,6 +3,7 @@
 
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_words.h"
+#include "ui/logic/models/week_steps.h"
 
 #include <QCoreApplication>
 #include <QDate>
@@ -14,7 +15,7 @@ namespace withy::ui {
 
 namespace {
 
-class Say {
+class BookingGroupsSay {
     Q_DECLARE_TR_FUNCTIONS(BookingList)
 
 public:
@@ -27,14 +28,6 @@ public:
 
 constexpr int weeksNamed = 5; ///< this week, the next, and three by their days; months after that
 
-QDate date(Day day) {
-    return {day.year(), day.month(), day.dayOfMonth()};
-}
-
-Day mondayOf(Day day) {
-    return day - (day.weekday() - 1);
-}
-
 /// "6–12 Sep", "27 Sep–3 Oct".
 QString weekWords(Day monday) {
     const Day sunday = monday + 6;
@@ -46,7 +39,7 @@ QString weekWords(Day monday) {
 
 QString monthWords(Day day, int usualYear) {
     const QLocale british(QLocale::English, QLocale::UnitedKingdom);
-    return british.toString(date(day),
+    return british.toString(toQDate(day),
                             day.year() == usualYear ? QStringLiteral("MMMM") : QStringLiteral("MMMM yyyy"));
 }
 
@@ -62,11 +55,11 @@ void add(std::vector<BookingGroup>& groups, const BookingGroup& like, Id<model::
 BookingGroup groupOf(const model::Booking& b, std::optional<Day> today, int usualYear) {
     const Day day = b.eventStart.day;
     if (!today) return {monthWords(day, usualYear), {}, {}, false};
-    const int week = (mondayOf(day) - mondayOf(*today)) / 7;
-    const Day monday = mondayOf(day);
-    if (week < 0) return {Say::goneBy(), {}, {}, true};
-    if (week == 0) return {Say::thisWeek(), weekWords(monday), {}, false};
-    if (week == 1) return {Say::nextWeek(), weekWords(monday), {}, false};
+    const int week = (weekOf(day) - weekOf(*today)) / 7;
+    const Day monday = weekOf(day);
+    if (week < 0) return {BookingGroupsSay::goneBy(), {}, {}, true};
+    if (week == 0) return {BookingGroupsSay::thisWeek(), weekWords(monday), {}, false};
+    if (week == 1) return {BookingGroupsSay::nextWeek(), weekWords(monday), {}, false};
     if (week < weeksNamed) return {weekWords(monday), {}, {}, false};
     return {monthWords(day, usualYear), {}, {}, false};
 }

@@ -14,7 +14,7 @@ namespace withy::ui {
 
 namespace {
 
-class Say {
+class BookingPiecesSay {
     Q_DECLARE_TR_FUNCTIONS(Pieces)
 
 public:
@@ -86,7 +86,7 @@ PieceFigure stemsFigure(const model::Season& season, const model::Design& design
     f.working.push_back(lineOf(Step::result, "stems a piece", static_cast<double>(sum), Unit::stems,
                                Basis::computed, {}, design.name));
     f.figure = whole(sum);
-    f.means = Say::stemsOf(text(design.name));
+    f.means = BookingPiecesSay::stemsOf(text(design.name));
     return f;
 }
 
@@ -101,8 +101,8 @@ PieceFigure makingFigure(const plan::DesignPlan& plan, const model::Line& line, 
     f.working.push_back(
         lineOf(Step::times, "pieces", static_cast<double>(pieces), Unit::pieces, Basis::mine));
     f.working.push_back(lineOf(Step::result, "making", minutes, Unit::minutes, Basis::computed));
-    f.figure = Say::minutes(static_cast<std::int64_t>(minutes + 0.5));
-    f.means = Say::makingOf(text(design.name));
+    f.figure = BookingPiecesSay::minutes(static_cast<std::int64_t>(minutes + 0.5));
+    f.means = BookingPiecesSay::makingOf(text(design.name));
     return f;
 }
 
@@ -112,7 +112,7 @@ QString whereOf(const model::Season& season, const model::Line& line) {
         const auto* table = season.venueTables.find(p.table);
         if (p.line != line.id || !table || p.perTable < 1) continue;
         const bool one = table->howMany == 1 && p.perTable == 1;
-        parts << (one ? tableWords(*table) : Say::perTable(tableWords(*table), p.perTable));
+        parts << (one ? tableWords(*table) : BookingPiecesSay::perTable(tableWords(*table), p.perTable));
     }
     if (!parts.isEmpty()) return parts.join(QStringLiteral("; "));
     if (!line.note.empty()) return text(line.note);
@@ -123,7 +123,7 @@ QString whereOf(const model::Season& season, const model::Line& line) {
 QString standsIn(const model::Season& season, const model::Design& design) {
     QStringList parts;
     const auto* vessel = design.container ? season.containers.find(*design.container) : nullptr;
-    parts << (vessel ? text(vessel->name) : Say::bound());
+    parts << (vessel ? text(vessel->name) : BookingPiecesSay::bound());
     const auto* mix = design.ribbonMix ? season.ribbonMixes.find(*design.ribbonMix) : nullptr;
     if (mix && design.finish != model::RibbonFinish::none) parts << text(mix->name);
     return parts.join(QStringLiteral(", "));
@@ -132,11 +132,11 @@ QString standsIn(const model::Season& season, const model::Design& design) {
 void price(const model::Season& season, const model::Line& line, const model::Design& design, PieceRow& row) {
     const auto each = line.unitPrice ? line.unitPrice : design.price;
     if (!each) {
-        row.priced = Say::noPrice();
+        row.priced = BookingPiecesSay::noPrice();
         return;
     }
     row.worth = amount(*each * line.pieces.value, season.theSettings());
-    row.priced = Say::times(line.pieces.value, amount(*each, season.theSettings()));
+    row.priced = BookingPiecesSay::times(line.pieces.value, amount(*each, season.theSettings()));
 }
 
 } // namespace
@@ -155,7 +155,7 @@ PieceRow pieceRow(const model::Season& season, const plan::Plan& plan, const mod
     if (const auto* p = planOf(plan, line.design)) row.making = makingFigure(*p, line, *design);
     row.where = whereOf(season, line);
     row.placed = !row.where.isEmpty();
-    if (!row.placed) row.where = Say::noPlace();
+    if (!row.placed) row.where = BookingPiecesSay::noPlace();
     price(season, line, *design, row);
     return row;
 }
@@ -165,12 +165,12 @@ QString piecesTotal(const model::Season& season, const plan::BookingPlan& plan) 
     for (const auto& s : plan.steps) {
         if (s.kind == plan::StepKind::make) minutes += s.minutes.value;
     }
-    if (!plan.money) return Say::minutes(minutes);
-    return Say::total(minutes, amount(plan.money->list.total, season.theSettings()));
+    if (!plan.money) return BookingPiecesSay::minutes(minutes);
+    return BookingPiecesSay::total(minutes, amount(plan.money->list.total, season.theSettings()));
 }
 
 QString spareWords(std::int64_t spare) {
-    return Say::spare(spare);
+    return BookingPiecesSay::spare(spare);
 }
 
 std::pair<std::optional<std::int64_t>, QString> splitCount(const QString& typed) {
@@ -208,7 +208,8 @@ PieceAsked readDesign(const model::Season& season, std::int64_t count, const QSt
     }
     if (partly.size() == 1) return asked;
     asked.design.reset();
-    asked.sentence = partly.isEmpty() ? Say::unknown(name) : Say::several(name, partly.mid(0, 3));
+    asked.sentence = partly.isEmpty() ? BookingPiecesSay::unknown(name)
+                                      : BookingPiecesSay::several(name, partly.mid(0, 3));
     return asked;
 }
 
@@ -227,9 +228,9 @@ const model::VenueTable* tableSaid(const model::Season& season, Id<model::Bookin
 } // namespace
 
 PieceAsked readPiece(const model::Season& season, Id<model::Booking> booking, const QString& typed) {
-    if (season.designs.empty()) return {1, {}, {}, Say::noDesigns()};
+    if (season.designs.empty()) return {1, {}, {}, BookingPiecesSay::noDesigns()};
     const auto [count, name] = splitCount(typed);
-    if (count.value_or(1) > 100000) return {1, {}, {}, Say::tooMany()};
+    if (count.value_or(1) > 100000) return {1, {}, {}, BookingPiecesSay::tooMany()};
     auto asked = readDesign(season, count.value_or(1), name);
     static const QString on = QStringLiteral(" on ");
     const auto at = name.lastIndexOf(on);
@@ -239,7 +240,7 @@ PieceAsked readPiece(const model::Season& season, Id<model::Booking> booking, co
     asked = readDesign(season, count.value_or(1), name.left(at));
     if (!asked.ok()) return asked;
     if (asked.count % table->howMany != 0 || asked.count < table->howMany) {
-        asked.sentence = Say::uneven(asked.count, tableWords(*table));
+        asked.sentence = BookingPiecesSay::uneven(asked.count, tableWords(*table));
         return asked;
     }
     asked.placement = PlacementOffer{table->id, asked.count / table->howMany, {}};
@@ -262,8 +263,8 @@ std::vector<PlacementOffer> placementOffers(const model::Season& season, const m
         if (t->howMany < 1 || line.pieces.value < t->howMany || line.pieces.value % t->howMany != 0) continue;
         const auto each = line.pieces.value / t->howMany;
         if (each > 6) continue;
-        const QString words =
-            t->howMany == 1 && each == 1 ? Say::one(tableWords(*t)) : Say::offer(each, tableWords(*t));
+        const QString words = t->howMany == 1 && each == 1 ? BookingPiecesSay::one(tableWords(*t))
+                                                           : BookingPiecesSay::offer(each, tableWords(*t));
         offers.push_back({t->id, each, words});
     }
     return offers;

@@ -14,7 +14,7 @@ namespace withy::ui {
 
 namespace {
 
-class Say {
+class BookingTablesSay {
     Q_DECLARE_TR_FUNCTIONS(Tables)
 
 public:
@@ -134,7 +134,7 @@ QString labelOf(const QString& rest) {
     QString label = QString(rest).remove(joining).simplified();
     const auto space = label.lastIndexOf(QLatin1Char(' '));
     label = label.left(space + 1) + singular(label.mid(space + 1));
-    if (label.isEmpty()) return Say::table();
+    if (label.isEmpty()) return BookingTablesSay::table();
     label[0] = label[0].toUpper();
     return label.left(200);
 }
@@ -148,14 +148,15 @@ TablesReading readPart(QString part) {
     const QString typed = part;
     const auto space = part.indexOf(QRegularExpression(QStringLiteral("[^\\w]")));
     const auto count = countOf(space < 0 ? part : part.left(space));
-    if (!count) return {{}, Say::notACount(typed)};
+    if (!count) return {{}, BookingTablesSay::notACount(typed)};
     part = space < 0 ? QString() : part.mid(space);
-    if (*count < 1 || *count > 10000) return {{}, *count < 1 ? Say::example() : Say::tooMany()};
+    if (*count < 1 || *count > 10000)
+        return {{}, *count < 1 ? BookingTablesSay::example() : BookingTablesSay::tooMany()};
     model::VenueTable table;
     table.howMany = *count;
     const Size size = takeSize(part);
     table.covers = takeCovers(part);
-    if (table.covers > 1000) return {{}, Say::tooMany()};
+    if (table.covers > 1000) return {{}, BookingTablesSay::tooMany()};
     table.label = utf8(labelOf(part));
     const bool round = isRound(text(table.label)) && !size.width;
     table.shape = round ? model::TableShape::round : model::TableShape::rectangular;
@@ -175,7 +176,7 @@ TablesReading readTables(const QString& typed) {
         if (!one.ok()) return {{}, one.sentence};
         all.tables.insert(all.tables.end(), one.tables.begin(), one.tables.end());
     }
-    if (all.tables.empty()) all.sentence = Say::example();
+    if (all.tables.empty()) all.sentence = BookingTablesSay::example();
     return all;
 }
 
@@ -189,12 +190,12 @@ QString tableWords(const model::VenueTable& table) {
 QString tablesWords(const std::vector<model::VenueTable>& tables) {
     QStringList list;
     for (const auto& t : tables)
-        list << (t.covers > 0 ? Say::of(tableWords(t), whole(t.covers)) : tableWords(t));
+        list << (t.covers > 0 ? BookingTablesSay::of(tableWords(t), whole(t.covers)) : tableWords(t));
     return list.join(QStringLiteral(", "));
 }
 
 QString tableSizeWords(const model::VenueTable& t) {
-    if (t.shape == model::TableShape::round) return Say::across(QString::number(t.length.value));
+    if (t.shape == model::TableShape::round) return BookingTablesSay::across(QString::number(t.length.value));
     return QStringLiteral("%1 × %2 mm").arg(t.length.value).arg(t.width.value_or(Millimetres{}).value);
 }
 
@@ -208,7 +209,7 @@ QString usualSizeWords(const std::vector<const model::VenueTable*>& tables) {
     for (const auto* t : tables) {
         if (hasUsualSize(*t) && !sizes.contains(tableSizeWords(*t))) sizes << tableSizeWords(*t);
     }
-    return sizes.isEmpty() ? QString() : Say::usual(sizes.join(QStringLiteral(", ")));
+    return sizes.isEmpty() ? QString() : BookingTablesSay::usual(sizes.join(QStringLiteral(", ")));
 }
 
 } // namespace withy::ui

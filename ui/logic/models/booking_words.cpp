@@ -17,7 +17,7 @@ namespace {
 using plan::FindingCode;
 using plan::Severity;
 
-class Say {
+class BookingWordsSay {
     Q_DECLARE_TR_FUNCTIONS(Booking)
 
 public:
@@ -167,45 +167,47 @@ BookingState covered(model::Standing standing, const std::optional<CoverFacts>& 
 BookingState planned(const model::Season& season, const plan::BookingPlan* plan,
                      const std::optional<CoverFacts>& cover) {
     if (!plan) return {};
-    if (plan->lines.empty()) return {Say::noPieces(), false};
+    if (plan->lines.empty()) return {BookingWordsSay::noPieces(), false};
     const int n = toMend(season, *plan);
-    if (n == 0 || isShort(cover)) return covered(model::Standing::booked, cover, {Say::ready(), false});
-    if (n > 1) return {Say::toMend(n), true};
+    if (n == 0 || isShort(cover))
+        return covered(model::Standing::booked, cover, {BookingWordsSay::ready(), false});
+    if (n > 1) return {BookingWordsSay::toMend(n), true};
     const auto lone = std::find_if(plan->findings.begin(), plan->findings.end(),
                                    [&](const auto& f) { return wantsMending(season, plan->booking, f); });
-    return {Say::lone(*lone), true};
+    return {BookingWordsSay::lone(*lone), true};
 }
 
 } // namespace
 
 QString standingWords(const model::Booking& booking) {
     if (booking.standing == model::Standing::held && booking.heldUntil)
-        return Say::heldTo(*booking.heldUntil);
+        return BookingWordsSay::heldTo(*booking.heldUntil);
     return standingWords(booking.standing);
 }
 
 QString standingWords(model::Standing standing) {
-    return Say::tr(Say::standing(standing));
+    return BookingWordsSay::tr(BookingWordsSay::standing(standing));
 }
 
 QString bookingKindWords(model::BookingKind kind) {
-    return Say::tr(Say::kindWords(kind));
+    return BookingWordsSay::tr(BookingWordsSay::kindWords(kind));
 }
 
 QString countedPieces(const model::Season& season, const model::Design& design, std::int64_t n) {
     const char* source = nullptr;
     if (design.kind == model::PieceKind::table) {
-        source = Say::vesselNoun(text(design.name));
+        source = BookingWordsSay::vesselNoun(text(design.name));
         const auto* vessel = design.container ? season.containers.find(*design.container) : nullptr;
-        if (!source && vessel) source = Say::vesselNoun(text(vessel->name));
+        if (!source && vessel) source = BookingWordsSay::vesselNoun(text(vessel->name));
     }
-    return Say::tr(source ? source : Say::kindNoun(design.kind), nullptr, static_cast<int>(n));
+    return BookingWordsSay::tr(source ? source : BookingWordsSay::kindNoun(design.kind), nullptr,
+                               static_cast<int>(n));
 }
 
 QString countedVessels(const model::Container& vessel, std::int64_t n) {
-    if (const char* noun = Say::vesselNoun(text(vessel.name)))
-        return Say::tr(noun, nullptr, static_cast<int>(n));
-    return Say::countOf(n, text(vessel.name));
+    if (const char* noun = BookingWordsSay::vesselNoun(text(vessel.name)))
+        return BookingWordsSay::tr(noun, nullptr, static_cast<int>(n));
+    return BookingWordsSay::countOf(n, text(vessel.name));
 }
 
 QString piecesWords(const model::Season& season, const std::vector<const model::Line*>& lines) {
@@ -216,9 +218,9 @@ QString piecesWords(const model::Season& season, const std::vector<const model::
         if (!most || line->pieces > most->pieces) most = line;
     }
     const auto* design = most ? season.designs.find(most->design) : nullptr;
-    if (!design || all == 0) return Say::noPieces();
-    return Say::andMore(countedPieces(season, *design, most->pieces.value),
-                        static_cast<int>(all - most->pieces.value));
+    if (!design || all == 0) return BookingWordsSay::noPieces();
+    return BookingWordsSay::andMore(countedPieces(season, *design, most->pieces.value),
+                                    static_cast<int>(all - most->pieces.value));
 }
 
 int toMend(const model::Season& season, const plan::BookingPlan& plan) {
@@ -244,7 +246,7 @@ BookingState bookingState(const model::Season& season, const model::Booking& boo
         return {standingWords(booking), false};
     case Standing::delivered:
     case Standing::settled:
-        if (const auto n = stillOut(season, booking.id); n > 0) return {Say::out(n), false};
+        if (const auto n = stillOut(season, booking.id); n > 0) return {BookingWordsSay::out(n), false};
         return {standingWords(booking), false};
     case Standing::made:
         return {standingWords(booking), false};

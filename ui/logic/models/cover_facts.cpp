@@ -1,13 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/models/cover_facts.h"
 
+#include "ui/logic/format.h"
+
 #include <QCoreApplication>
 
 namespace withy::ui {
 
 namespace {
 
-struct Say {
+struct CoverFactsSay {
     Q_DECLARE_TR_FUNCTIONS(Cover)
 };
 
@@ -24,10 +26,25 @@ std::optional<CoverFacts> coverFacts(const plan::CoverPlan* cover, Id<model::Boo
     if (b.needed.value > 0) {
         const auto level =
             b.standing == plan::CoverStanding::tight ? plan::Level::cautious : plan::Level::likely;
-        facts.share = static_cast<double>(b.covered[static_cast<std::size_t>(level)].value) /
-                      static_cast<double>(b.needed.value);
+        facts.share =
+            static_cast<double>(b.covered[plan::indexOf(level)].value) / static_cast<double>(b.needed.value);
     }
     return facts;
+}
+
+QString coverFaultSentence(const model::Season& season, const cover::CoverFault& fault) {
+    if (fault.trouble == cover::CoverTrouble::tooLarge)
+        return CoverFactsSay::tr("The garden is not shared out: the bookings ask for more in all than can be "
+                                 "added up. Look for a number of pieces with a digit too many.");
+    QString where;
+    if (const auto* patch = season.patches.find(Id<model::Patch>(fault.id)); patch && fault.field == "patch")
+        where = text(patch->label);
+    const auto* booking = season.bookings.find(Id<model::Booking>(fault.id));
+    if (booking && (fault.field == "demand" || fault.field == "choice")) where = text(booking->title);
+    if (where.isEmpty()) where = CoverFactsSay::tr("the store");
+    return CoverFactsSay::tr("The garden is not shared out: the figures of %1 cannot be. Look for stems below "
+                             "nought, or with a digit too many.")
+        .arg(where);
 }
 
 bool isAsked(model::Standing standing) {
@@ -39,13 +56,13 @@ QString coverWords(model::Standing standing, const std::optional<CoverFacts>& co
     if (!cover) return {};
     switch (cover->standing) {
     case plan::CoverStanding::covered:
-        return isAsked(standing) ? Say::tr("fits") : Say::tr("covered");
+        return isAsked(standing) ? CoverFactsSay::tr("fits") : CoverFactsSay::tr("covered");
     case plan::CoverStanding::tight:
-        return Say::tr("tight");
+        return CoverFactsSay::tr("tight");
     case plan::CoverStanding::shortOf:
-        return Say::tr("%n short", nullptr, static_cast<int>(cover->shortBy));
+        return CoverFactsSay::tr("%n short", nullptr, static_cast<int>(cover->shortBy));
     case plan::CoverStanding::notKnown:
-        return Say::tr("no forecast");
+        return CoverFactsSay::tr("no forecast");
     case plan::CoverStanding::nothing:
         break;
     }

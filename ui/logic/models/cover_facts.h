@@ -29,4 +29,7 @@ bool isAsked(model::Standing standing);
 /// stems are wanted.
 QString coverWords(model::Standing standing, const std::optional<CoverFacts>& cover);
 
+/// Why no stems could be shared out at all, and what to mend.
+QString coverFaultSentence(const model::Season& season, const cover::CoverFault& fault);
+
 } // namespace withy::ui

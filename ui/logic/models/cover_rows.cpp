@@ -16,17 +16,14 @@ namespace {
 
 using plan::Level;
 
-std::size_t at(Level level) {
-    return static_cast<std::size_t>(level);
-}
-
 class Rows {
     Q_DECLARE_TR_FUNCTIONS(CoverPage)
 
 public:
     explicit Rows(const CoverView& view) : view_(view), season_(view.season) {
         for (const auto level : {Level::cautious, Level::likely})
-            if (view.all.allocations[at(level)]) free_[at(level)].emplace(*view.all.allocations[at(level)]);
+            if (view.all.allocations[plan::indexOf(level)])
+                free_[plan::indexOf(level)].emplace(*view.all.allocations[plan::indexOf(level)]);
     }
 
     Sheet sheet() {
@@ -77,7 +74,7 @@ private:
         row.rest = plant ? text(plant->name) : QString();
         row.cells = {neededCell(line, slot, record), sourcesCell(slot), reachCell(slot, plant),
                      stateCell(slot)};
-        if (slot.at[at(promiseLevel(season_))].shortBy.value > 0 || shortBy(slot).value > 0)
+        if (slot.at[plan::indexOf(promiseLevel(season_))].shortBy.value > 0 || shortBy(slot).value > 0)
             row.below = below(slot);
         return row;
     }
@@ -130,10 +127,10 @@ private:
 
     /// Covered, and free besides on the days of the slot's plants.
     [[nodiscard]] std::int64_t there(const plan::SlotCover& slot, Level level) const {
-        std::int64_t stems = slot.at[at(level)].covered.value;
-        if (!free_[at(level)]) return stems;
+        std::int64_t stems = slot.at[plan::indexOf(level)].covered.value;
+        if (!free_[plan::indexOf(level)]) return stems;
         for (const auto& c : slot.choices)
-            stems += free_[at(level)]->of(c.plant, c.from, c.to, view_.plan.makeUpStart.day).value;
+            stems += free_[plan::indexOf(level)]->of(c.plant, c.from, c.to, view_.plan.makeUpStart.day).value;
         return stems;
     }
 
@@ -158,13 +155,13 @@ private:
         SheetReach reach;
         if (plant) reach.colour = plant->colour1;
         reach.need = slot.needed.value;
-        reach.cautious = slot.at[at(Level::cautious)].covered.value;
-        reach.likely = std::max(reach.cautious, slot.at[at(Level::likely)].covered.value);
+        reach.cautious = slot.at[plan::indexOf(Level::cautious)].covered.value;
+        reach.likely = std::max(reach.cautious, slot.at[plan::indexOf(Level::likely)].covered.value);
         reach.thereCautious = there(slot, Level::cautious);
         reach.thereLikely = std::max(reach.thereCautious, there(slot, Level::likely));
         if (const auto beyond = hopefulBeyond(slot))
             reach.thereHopeful = reach.thereLikely + std::max<std::int64_t>(0, *beyond);
-        reach.known = slot.at[at(Level::likely)].supplyKnown || reach.likely > 0;
+        reach.known = slot.at[plan::indexOf(Level::likely)].supplyKnown || reach.likely > 0;
         reach.inWords = !reach.known         ? tr("not known")
                         : reach.thereHopeful ? tr("%1 needed; %2 cautious, %3 likely, %4 hopeful")
                                                    .arg(whole(reach.need), whole(reach.thereCautious),
@@ -178,13 +175,13 @@ private:
     }
 
     [[nodiscard]] static SheetCell stateCell(const plan::SlotCover& slot) {
-        const auto& likely = slot.at[at(Level::likely)];
+        const auto& likely = slot.at[plan::indexOf(Level::likely)];
         SheetCell cell;
         SheetJar jar;
         jar.share = slot.needed.value > 0
                         ? static_cast<double>(likely.covered.value) / static_cast<double>(slot.needed.value)
                         : 1;
-        if (slot.at[at(Level::cautious)].shortBy.value == 0) {
+        if (slot.at[plan::indexOf(Level::cautious)].shortBy.value == 0) {
             jar.state = SheetState::covered;
             cell.words = tr("covered");
         } else if (likely.shortBy.value == 0) {
@@ -209,7 +206,7 @@ private:
         if (shortBy(slot).value == 0)
             out.notes.prepend(
                 tr("%n stem(s) of it come only if the likely number does. To be sure of them:", nullptr,
-                   static_cast<int>(slot.at[at(promiseLevel(season_))].shortBy.value)));
+                   static_cast<int>(slot.at[plan::indexOf(promiseLevel(season_))].shortBy.value)));
         out.ways = coverWays(view_, slot);
         if (!out.ways.empty() && shortBy(slot).value > 0 && !std::exchange(mainGiven_, true))
             out.ways.front().main = true; // one solid button a page
@@ -253,7 +250,7 @@ private:
             strong(tr("%1 (is|are) not sure", nullptr, static_cast<int>(uncertain)).arg(whole(uncertain)));
             return plain(tr("."));
         }
-        const auto covered = cover_.covered[at(Level::likely)].value;
+        const auto covered = cover_.covered[plan::indexOf(Level::likely)].value;
         plain(covered == 0
                   ? tr("None are covered")
                   : tr("%1 (is|are) covered", nullptr, static_cast<int>(covered)).arg(whole(covered)));
@@ -273,7 +270,7 @@ private:
     [[nodiscard]] std::vector<std::pair<QString, std::int64_t>> knownShort() const {
         std::vector<std::pair<QString, std::int64_t>> all;
         for (const auto& slot : cover_.slots) {
-            if (shortBy(slot).value == 0 || !slot.at[at(Level::likely)].supplyKnown) continue;
+            if (shortBy(slot).value == 0 || !slot.at[plan::indexOf(Level::likely)].supplyKnown) continue;
             const auto plant = leadingPlant(slot);
             const QString name = plant ? inPassing(view_.season, *plant) : QString();
             const auto same =
@@ -289,7 +286,7 @@ private:
     [[nodiscard]] std::int64_t unknownShort() const {
         std::int64_t sum = 0;
         for (const auto& slot : cover_.slots)
-            if (!slot.at[at(Level::likely)].supplyKnown) sum += shortBy(slot).value;
+            if (!slot.at[plan::indexOf(Level::likely)].supplyKnown) sum += shortBy(slot).value;
         return sum;
     }
 
@@ -300,7 +297,7 @@ private:
         int purchases = 0;
         int fewer = 0;
         for (const auto& slot : cover_.slots) {
-            if (shortBy(slot).value == 0 || !slot.at[at(Level::likely)].supplyKnown) continue;
+            if (shortBy(slot).value == 0 || !slot.at[plan::indexOf(Level::likely)].supplyKnown) continue;
             ++slots;
             const auto has = [&](plan::MendKind kind) {
                 return std::any_of(slot.mends.begin(), slot.mends.end(), [&](const plan::Mend& m) {

@@ -15,11 +15,11 @@ namespace {
 constexpr double closeColour = 12; ///< CIEDE2000: seen apart side by side, not across a table (own choice)
 constexpr std::size_t mostCompetitors = 3;
 
-class Say {
+class CoverWordsSay {
     Q_DECLARE_TR_FUNCTIONS(CoverWords)
 
 public:
-    Say(const CoverView& view, const plan::SlotCover& slot)
+    CoverWordsSay(const CoverView& view, const plan::SlotCover& slot)
         : view_(view)
         , season_(view.season)
         , slot_(slot)
@@ -112,8 +112,12 @@ private:
         const QString name = nameIn(season_.plants, mend.plant);
         way.dotted = true;
         if (plant) way.dot = plant->colour1;
-        way.words = {{tr("Swap in %1 %2").arg(whole(mend.stems.value), name), AnswerPart::Weight::strong},
-                     {tr(", long enough, free, %1.").arg(nearness(mend)) + after(mend.stems), {}}};
+        way.words = {
+            {tr("Swap in %1 %2").arg(whole(mend.stems.value), name), AnswerPart::Weight::strong},
+            {(mend.lengthKnown ? tr(", long enough, free, %1.") : tr(", free, %1; the length is not known."))
+                     .arg(nearness(mend)) +
+                 after(mend.stems),
+             {}}};
         way.button = tr("Take the swap");
         way.means = tr("Take the swap: %1 %2").arg(whole(mend.stems.value), name);
         return way;
@@ -191,11 +195,11 @@ std::optional<Id<model::Plant>> leadingPlant(const plan::SlotCover& slot) {
 }
 
 QStringList coverNotes(const CoverView& view, const plan::SlotCover& slot) {
-    return Say(view, slot).notes();
+    return CoverWordsSay(view, slot).notes();
 }
 
 std::vector<SheetWay> coverWays(const CoverView& view, const plan::SlotCover& slot) {
-    const Say say(view, slot);
+    const CoverWordsSay say(view, slot);
     std::vector<SheetWay> all;
     for (const auto& mend : slot.mends)
         all.push_back(say.way(mend));

@@ -10,7 +10,7 @@ namespace withy::ui {
 
 namespace {
 
-struct Words {
+struct DesignFiguresSay {
     Q_DECLARE_TR_FUNCTIONS(Designs)
 };
 
@@ -31,19 +31,21 @@ void addCutLengths(std::vector<DesignFigure>& out, const model::Season& season,
         const auto& cut = by[static_cast<std::size_t>(tier)];
         if (!cut) continue;
         if (!f.figure.isEmpty()) {
-            others << Words::tr("%1 %2").arg(tierWords(tier), QString::number(cut->length.value));
+            others << DesignFiguresSay::tr("%1 %2").arg(tierWords(tier), QString::number(cut->length.value));
             continue;
         }
-        f.figure = Words::tr("%1 mm").arg(cut->length.value);
+        f.figure = DesignFiguresSay::tr("%1 mm").arg(cut->length.value);
         f.working = cut->working;
-        f.note = Words::tr("%1 tier").arg(tierWords(tier));
+        f.note = DesignFiguresSay::tr("%1 tier").arg(tierWords(tier));
     }
     if (f.figure.isEmpty()) return;
-    if (!others.isEmpty()) f.note = Words::tr("%1. The rest: %2").arg(f.note, others.join(Words::tr(", ")));
-    f.label = Words::tr("Cut length");
-    f.means = Words::tr("to cut a stem of the tallest tier to");
+    if (!others.isEmpty())
+        f.note =
+            DesignFiguresSay::tr("%1. The rest: %2").arg(f.note, others.join(DesignFiguresSay::tr(", ")));
+    f.label = DesignFiguresSay::tr("Cut length");
+    f.means = DesignFiguresSay::tr("to cut a stem of the tallest tier to");
     f.leadsTo = model::Ref{model::TableKind::designs, plan.design.value};
-    f.leadWords = Words::tr("Change the heights");
+    f.leadWords = DesignFiguresSay::tr("Change the heights");
     out.push_back(f);
 }
 
@@ -51,43 +53,44 @@ void addWater(std::vector<DesignFigure>& out, const model::Season& season, const
               const plan::DesignPlan& plan) {
     if (!plan.water) return;
     const auto* c = d.container ? season.containers.find(*d.container) : nullptr;
-    out.push_back({Words::tr("Water"), Words::tr("%1 ml").arg(plan.water->water.value),
-                   c ? Words::tr("into the %1, with the stems in").arg(text(c->name)) : QString(),
-                   Words::tr("of water for a piece"), plan.water->working,
+    out.push_back({DesignFiguresSay::tr("Water"), DesignFiguresSay::tr("%1 ml").arg(plan.water->water.value),
+                   c ? DesignFiguresSay::tr("into the %1, with the stems in").arg(text(c->name)) : QString(),
+                   DesignFiguresSay::tr("of water for a piece"), plan.water->working,
                    c ? std::optional(model::Ref{model::TableKind::containers, c->id.value}) : std::nullopt,
-                   Words::tr("Look at the container")});
+                   DesignFiguresSay::tr("Look at the container")});
 }
 
 QString finishWords(const model::Design& d) {
-    const QString wraps = Words::tr("%n wrap(s)", nullptr, static_cast<int>(d.wraps));
+    const QString wraps = DesignFiguresSay::tr("%n wrap(s)", nullptr, static_cast<int>(d.wraps));
     switch (d.finish) {
     case model::RibbonFinish::none:
         return {};
     case model::RibbonFinish::plain:
         return wraps;
     case model::RibbonFinish::knot:
-        return Words::tr("%1, a knot and two tails").arg(wraps);
+        return DesignFiguresSay::tr("%1, a knot and two tails").arg(wraps);
     case model::RibbonFinish::bow:
-        return Words::tr("%1, a bow and two tails").arg(wraps);
+        return DesignFiguresSay::tr("%1, a bow and two tails").arg(wraps);
     }
     return {};
 }
 
 void addRibbon(std::vector<DesignFigure>& out, const model::Design& d, const plan::DesignPlan& plan) {
     if (!plan.ribbon) return;
-    out.push_back({Words::tr("Ribbon"), Words::tr("%1 mm").arg(plan.ribbon->length.value), finishWords(d),
-                   Words::tr("of ribbon for a piece"), plan.ribbon->working,
+    out.push_back({DesignFiguresSay::tr("Ribbon"),
+                   DesignFiguresSay::tr("%1 mm").arg(plan.ribbon->length.value), finishWords(d),
+                   DesignFiguresSay::tr("of ribbon for a piece"), plan.ribbon->working,
                    d.ribbonMix ? std::optional(model::Ref{model::TableKind::ribbonMixes, d.ribbonMix->value})
                                : std::nullopt,
-                   Words::tr("Look at the ribbon mix")});
+                   DesignFiguresSay::tr("Look at the ribbon mix")});
 }
 
 void addNeck(std::vector<DesignFigure>& out, const plan::DesignPlan& plan) {
     if (!plan.neck) return;
-    out.push_back({Words::tr("Neck filled"),
-                   Words::tr("%1 %").arg(std::lround(plan.neck->share * 100)),
+    out.push_back({DesignFiguresSay::tr("Neck filled"),
+                   DesignFiguresSay::tr("%1 %").arg(std::lround(plan.neck->share * 100)),
                    QString(),
-                   Words::tr("of the neck is stems"),
+                   DesignFiguresSay::tr("of the neck is stems"),
                    plan.neck->working,
                    std::nullopt,
                    {}});
@@ -96,11 +99,12 @@ void addNeck(std::vector<DesignFigure>& out, const plan::DesignPlan& plan) {
 void addWeight(std::vector<DesignFigure>& out, const plan::DesignPlan& plan) {
     if (!plan.weight) return;
     const double kg = static_cast<double>(plan.weight->total.value) / 1000;
-    out.push_back({Words::tr("Weight"),
-                   Words::tr("%1 kg").arg(QString::number(kg, 'f', 2)),
-                   plan.weight->containerUnknown ? Words::tr("and the empty container, which was not weighed")
-                                                 : QString(),
-                   Words::tr("a piece weighs"),
+    out.push_back({DesignFiguresSay::tr("Weight"),
+                   DesignFiguresSay::tr("%1 kg").arg(QString::number(kg, 'f', 2)),
+                   plan.weight->containerUnknown
+                       ? DesignFiguresSay::tr("and the empty container, which was not weighed")
+                       : QString(),
+                   DesignFiguresSay::tr("a piece weighs"),
                    plan.weight->working,
                    std::nullopt,
                    {}});
@@ -109,13 +113,14 @@ void addWeight(std::vector<DesignFigure>& out, const plan::DesignPlan& plan) {
 void addMinutes(std::vector<DesignFigure>& out, const model::Design& d, const plan::DesignPlan& plan) {
     QString note;
     if (!d.minutes)
-        note = Words::tr("common practice, not yet yours");
+        note = DesignFiguresSay::tr("common practice, not yet yours");
     else if (d.minutesBasis == Basis::lastSeasons)
-        note = Words::tr("from your last bookings");
-    out.push_back({Words::tr("Making"), Words::tr("%1 min").arg(QString::number(plan.minutes.value, 'g', 4)),
-                   note, Words::tr("to make one"), plan.minutes.working,
+        note = DesignFiguresSay::tr("from your last bookings");
+    out.push_back({DesignFiguresSay::tr("Making"),
+                   DesignFiguresSay::tr("%1 min").arg(QString::number(plan.minutes.value, 'g', 4)), note,
+                   DesignFiguresSay::tr("to make one"), plan.minutes.working,
                    model::Ref{model::TableKind::designs, plan.design.value},
-                   Words::tr("Change the minutes")});
+                   DesignFiguresSay::tr("Change the minutes")});
 }
 
 } // namespace
@@ -123,9 +128,9 @@ void addMinutes(std::vector<DesignFigure>& out, const model::Design& d, const pl
 DesignFigure stemsFigure(const model::Season& season, Id<model::Design> design) {
     DesignFigure f;
     const auto stems = stemsOf(season, design);
-    f.label = Words::tr("Stems");
+    f.label = DesignFiguresSay::tr("Stems");
     f.figure = whole(stems);
-    f.means = Words::tr("stems a piece");
+    f.means = DesignFiguresSay::tr("stems a piece");
     for (const auto* slot : edits::slotsOf(season, design)) {
         WorkingLine line;
         line.what = "stems";

@@ -11,7 +11,7 @@ namespace withy::ui {
 
 namespace {
 
-struct Words {
+struct DesignWordsSay {
     Q_DECLARE_TR_FUNCTIONS(Designs)
 };
 
@@ -55,11 +55,11 @@ DesignGroup groupOf(model::PieceKind kind) {
 QString groupWords(DesignGroup group) {
     switch (group) {
     case DesignGroup::tables:
-        return Words::tr("For tables");
+        return DesignWordsSay::tr("For tables");
     case DesignGroup::hand:
-        return Words::tr("Hand and worn");
+        return DesignWordsSay::tr("Hand and worn");
     case DesignGroup::large:
-        return Words::tr("Large");
+        return DesignWordsSay::tr("Large");
     }
     return {};
 }
@@ -74,28 +74,31 @@ std::int64_t stemsOf(const model::Season& season, Id<model::Design> design) {
 
 QString stemsAndPrice(const model::Season& season, const model::Design& d) {
     const auto stems = stemsOf(season, d.id);
-    const QString words =
-        stems == 0 ? Words::tr("empty") : Words::tr("%n stem(s)", nullptr, static_cast<int>(stems));
-    return d.price ? Words::tr("%1, %2").arg(words, amount(*d.price, season.theSettings())) : words;
+    const QString words = stems == 0 ? DesignWordsSay::tr("empty")
+                                     : DesignWordsSay::tr("%n stem(s)", nullptr, static_cast<int>(stems));
+    return d.price ? DesignWordsSay::tr("%1, %2").arg(words, amount(*d.price, season.theSettings())) : words;
 }
 
 QString standsInWords(const model::Season& season, const model::Design& d) {
     const auto* c = d.container ? season.containers.find(*d.container) : nullptr;
-    QString words = c ? text(c->name) : Words::tr("bound, %1").arg(text(std::string(model::wordOf(d.kind))));
+    QString words =
+        c ? text(c->name) : DesignWordsSay::tr("bound, %1").arg(text(std::string(model::wordOf(d.kind))));
     const auto* ribbon = d.finish == model::RibbonFinish::none ? nullptr : ribbonOf(season, d);
-    return ribbon ? Words::tr("%1; %2 ribbon").arg(words, text(ribbon->name)) : words;
+    return ribbon ? DesignWordsSay::tr("%1; %2 ribbon").arg(words, text(ribbon->name)) : words;
 }
 
 QString usedWords(const model::Season& season, Id<model::Design> design) {
     std::set<Id<model::Booking>> bookings;
     for (const auto& use : edits::usesOf(season, design))
         bookings.insert(use.booking);
-    if (bookings.empty()) return Words::tr("No booking uses it yet.");
-    return Words::tr("Used by %n booking(s) this season.", nullptr, static_cast<int>(bookings.size()));
+    if (bookings.empty()) return DesignWordsSay::tr("No booking uses it yet.");
+    return DesignWordsSay::tr("Used by %n booking(s) this season.", nullptr,
+                              static_cast<int>(bookings.size()));
 }
 
 QString useWords(const edits::DesignUse& use, std::int64_t stems) {
-    return Words::tr("× %1 for %2 = %3").arg(whole(use.pieces), text(use.title), whole(use.pieces * stems));
+    return DesignWordsSay::tr("× %1 for %2 = %3")
+        .arg(whole(use.pieces), text(use.title), whole(use.pieces * stems));
 }
 
 QString stillUsedWords(const model::Season& season, Id<model::Design> design) {
@@ -108,23 +111,24 @@ QString stillUsedWords(const model::Season& season, Id<model::Design> design) {
     }
     const auto all = titles.size();
     constexpr qsizetype shown = 3;
-    QString who = titles.mid(0, shown).join(Words::tr(", "));
-    if (all > shown) who = Words::tr("%1 and %n more", nullptr, static_cast<int>(all - shown)).arg(who);
-    return Words::tr("%1 is in %2. Take it out of there as well, or give them another design first.")
+    QString who = titles.mid(0, shown).join(DesignWordsSay::tr(", "));
+    if (all > shown)
+        who = DesignWordsSay::tr("%1 and %n more", nullptr, static_cast<int>(all - shown)).arg(who);
+    return DesignWordsSay::tr("%1 is in %2. Take it out of there as well, or give them another design first.")
         .arg(text(d->name), who);
 }
 
 QString slotPlantsWords(const model::Season& season, Id<model::Slot> slot) {
     const auto plants = edits::plantsOf(season, slot);
-    if (plants.empty()) return Words::tr("no plant yet");
+    if (plants.empty()) return DesignWordsSay::tr("no plant yet");
     const QString best = nameOf(season, plants.front()->plant);
     if (plants.size() == 1) return best;
-    return Words::tr("%1, or %n more", nullptr, static_cast<int>(plants.size()) - 1).arg(best);
+    return DesignWordsSay::tr("%1, or %n more", nullptr, static_cast<int>(plants.size()) - 1).arg(best);
 }
 
 QString slotWords(const model::Season& season, const model::Slot& slot, int number) {
-    const QString stems = Words::tr("%n stem(s)", nullptr, static_cast<int>(slot.count.value));
-    return Words::tr("Slot %1, %2: %3, %4")
+    const QString stems = DesignWordsSay::tr("%n stem(s)", nullptr, static_cast<int>(slot.count.value));
+    return DesignWordsSay::tr("Slot %1, %2: %3, %4")
         .arg(QString::number(number), text(slot.label), stems, slotPlantsWords(season, slot.id));
 }
 
@@ -132,17 +136,17 @@ QString purposeWords(model::Purpose purpose) {
     using model::Purpose;
     switch (purpose) {
     case Purpose::focal:
-        return Words::tr("A face");
+        return DesignWordsSay::tr("A face");
     case Purpose::spike:
-        return Words::tr("A spike");
+        return DesignWordsSay::tr("A spike");
     case Purpose::filler:
-        return Words::tr("Filler");
+        return DesignWordsSay::tr("Filler");
     case Purpose::foliage:
-        return Words::tr("Leaf");
+        return DesignWordsSay::tr("Leaf");
     case Purpose::airy:
-        return Words::tr("Something airy");
+        return DesignWordsSay::tr("Something airy");
     case Purpose::trailing:
-        return Words::tr("A trail");
+        return DesignWordsSay::tr("A trail");
     }
     return {};
 }
@@ -150,11 +154,11 @@ QString purposeWords(model::Purpose purpose) {
 QString tierWords(model::Tier tier) {
     switch (tier) {
     case model::Tier::low:
-        return Words::tr("low");
+        return DesignWordsSay::tr("low");
     case model::Tier::middle:
-        return Words::tr("middle");
+        return DesignWordsSay::tr("middle");
     case model::Tier::tall:
-        return Words::tr("tall");
+        return DesignWordsSay::tr("tall");
     }
     return {};
 }
@@ -164,25 +168,26 @@ QString stemLengthWords(const model::Plant& p) {
         return QString::number(static_cast<double>(mm.value) / 10, 'g', 4);
     };
     if (p.stemLengthMin && p.stemLengthMax)
-        return Words::tr("%1 to %2 cm").arg(cm(*p.stemLengthMin), cm(*p.stemLengthMax));
-    if (p.stemLengthMax) return Words::tr("up to %1 cm").arg(cm(*p.stemLengthMax));
+        return DesignWordsSay::tr("%1 to %2 cm").arg(cm(*p.stemLengthMin), cm(*p.stemLengthMax));
+    if (p.stemLengthMax) return DesignWordsSay::tr("up to %1 cm").arg(cm(*p.stemLengthMax));
     return {};
 }
 
 QString noPlantWords(const QString& typed, int alike) {
-    if (alike == 0) return Words::tr("There is no plant “%1”. Add it in the Garden first.").arg(typed);
-    return Words::tr(
+    if (alike == 0)
+        return DesignWordsSay::tr("There is no plant “%1”. Add it in the Garden first.").arg(typed);
+    return DesignWordsSay::tr(
                "%n plant(s) are called something like “%1”. Type a little more, or pick one from the list.",
                nullptr, alike)
         .arg(typed);
 }
 
 QString takenOutWords(const QString& name) {
-    return Words::tr("%1 is taken out. Undo puts it back.").arg(name);
+    return DesignWordsSay::tr("%1 is taken out. Undo puts it back.").arg(name);
 }
 
 QString usedInWords(const QString& design, const QString& booking) {
-    return Words::tr("One %1 is in %2 now.").arg(design, booking);
+    return DesignWordsSay::tr("One %1 is in %2 now.").arg(design, booking);
 }
 
 } // namespace withy::ui

@@ -17,7 +17,7 @@ namespace {
 constexpr std::int64_t mostTables = 10'000;
 constexpr std::int64_t mostOnATable = 100;
 
-class Say {
+class FitAskSay {
     Q_DECLARE_TR_FUNCTIONS(FitAsk)
 
 public:
@@ -64,19 +64,21 @@ FitPiecesReading readDesign(const model::Season& season, const QString& typed, s
     const auto [count, name] = splitCount(typed);
     FitPieces line;
     if (isThis(name)) {
-        if (!current) return {std::nullopt, Say::what(Say::noThis())};
+        if (!current) return {std::nullopt, FitAskSay::what(FitAskSay::noThis())};
         line.design = *current;
     } else {
         const auto asked = readPiece(season, Id<model::Booking>(), typed);
-        if (!asked.ok()) return {std::nullopt, Say::what(asked.sentence)};
+        if (!asked.ok()) return {std::nullopt, FitAskSay::what(asked.sentence)};
         line.design = *asked.design;
     }
     const std::int64_t n = count.value_or(1);
-    if (tables > 0 && (n < 1 || n > mostOnATable)) return {std::nullopt, Say::what(Say::tooMany())};
+    if (tables > 0 && (n < 1 || n > mostOnATable))
+        return {std::nullopt, FitAskSay::what(FitAskSay::tooMany())};
     line.tables = tables;
     line.perTable = tables > 0 ? n : 1;
     line.pieces = tables > 0 ? tables * n : std::max<std::int64_t>(1, n);
-    if (line.pieces > plan::FitOptions{}.mostPieces) return {std::nullopt, Say::what(Say::tooMany())};
+    if (line.pieces > plan::FitOptions{}.mostPieces)
+        return {std::nullopt, FitAskSay::what(FitAskSay::tooMany())};
     return {line, {}};
 }
 
@@ -101,8 +103,8 @@ FitPiecesReading readFitPieces(const model::Season& season, const QString& typed
     const auto said = tables.match(words);
     if (!said.hasMatch()) return readDesign(season, words, 0, current);
     const qlonglong count = said.captured(1).toLongLong();
-    if (count < 1) return {std::nullopt, Say::what(Say::noTables())};
-    if (count > mostTables) return {std::nullopt, Say::what(Say::tooMany())};
+    if (count < 1) return {std::nullopt, FitAskSay::what(FitAskSay::noTables())};
+    if (count > mostTables) return {std::nullopt, FitAskSay::what(FitAskSay::tooMany())};
     return readDesign(season, said.captured(2), count, current);
 }
 
@@ -119,26 +121,26 @@ std::int64_t countOf(const FitPieces& line) {
 
 QString fitLineName(const model::Season& season, const FitPieces& line) {
     const QString name = nameIn(season.designs, line.design);
-    return line.tables > 0 ? Say::tablesOf(name) : name;
+    return line.tables > 0 ? FitAskSay::tablesOf(name) : name;
 }
 
 QString fitLineNote(const FitPieces& line) {
-    return line.tables > 0 ? Say::each(line) : QString();
+    return line.tables > 0 ? FitAskSay::each(line) : QString();
 }
 
 QString fitCount(const model::Season& season, const FitPieces& line, std::int64_t pieces) {
-    return line.tables > 0 ? Say::tables(pieces / std::max<std::int64_t>(1, line.perTable))
-                           : Say::pieces(pieces, nameIn(season.designs, line.design));
+    return line.tables > 0 ? FitAskSay::tables(pieces / std::max<std::int64_t>(1, line.perTable))
+                           : FitAskSay::pieces(pieces, nameIn(season.designs, line.design));
 }
 
 FitDayReading readFitDay(const model::Season& season, const QString& typed) {
-    if (typed.trimmed().isEmpty()) return {std::nullopt, std::nullopt, Say::noDay()};
+    if (typed.trimmed().isEmpty()) return {std::nullopt, std::nullopt, FitAskSay::noDay()};
     const auto& s = season.theSettings();
     const auto parts = splitDayAndClock(typed);
     const auto read = readDay(parts.day, {s.firstDay, s.lastDay});
-    if (!read.day) return {std::nullopt, parts.minute, Say::when() + read.sentence};
+    if (!read.day) return {std::nullopt, parts.minute, FitAskSay::when() + read.sentence};
     if (*read.day < s.firstDay || *read.day > s.lastDay)
-        return {std::nullopt, parts.minute, Say::outside(*read.day, s)};
+        return {std::nullopt, parts.minute, FitAskSay::outside(*read.day, s)};
     return {read.day, parts.minute, {}};
 }
 

@@ -17,7 +17,7 @@ namespace {
 
 using Weight = AnswerPart::Weight;
 
-struct Say {
+struct ForecastRowsSay {
     Q_DECLARE_TR_FUNCTIONS(Forecast)
 };
 
@@ -65,13 +65,13 @@ ForecastCurve curveOf(const plan::PatchOutlook& o, const Walks& walks) {
 QString byWords(plan::DatesBy by) {
     switch (by) {
     case plan::DatesBy::nothing:
-        return Say::tr("no dates yet");
+        return ForecastRowsSay::tr("no dates yet");
     case plan::DatesBy::calendar:
-        return Say::tr("by the calendar");
+        return ForecastRowsSay::tr("by the calendar");
     case plan::DatesBy::warmth:
-        return Say::tr("by warmth");
+        return ForecastRowsSay::tr("by warmth");
     case plan::DatesBy::pastYears:
-        return Say::tr("by your past years");
+        return ForecastRowsSay::tr("by your past years");
     }
     return {};
 }
@@ -98,8 +98,9 @@ void fill(ForecastRow& row, const plan::PatchOutlook& o, std::optional<Day> toda
 } // namespace
 
 QString earlyWords(int daysEarly) {
-    if (daysEarly == 0) return Say::tr("as usual");
-    return daysEarly > 0 ? Say::tr("%1 early").arg(daysEarly) : Say::tr("%1 late").arg(-daysEarly);
+    if (daysEarly == 0) return ForecastRowsSay::tr("as usual");
+    return daysEarly > 0 ? ForecastRowsSay::tr("%1 early").arg(daysEarly)
+                         : ForecastRowsSay::tr("%1 late").arg(-daysEarly);
 }
 
 std::vector<ForecastRow> forecastRows(const model::Season& season, const plan::Plan& plan,
@@ -130,8 +131,8 @@ std::vector<ForecastRow> forecastRows(const model::Season& season, const plan::P
         }
         const auto walked = last.find(patch->id);
         row.lastWalk = walked == last.end()
-                           ? Say::tr("no walk yet")
-                           : Say::tr("%1 ready, %2")
+                           ? ForecastRowsSay::tr("no walk yet")
+                           : ForecastRowsSay::tr("%1 ready, %2")
                                  .arg(whole(walked->second->readyNow->value), shortDay(walked->second->date));
         const auto found = plan.garden->patches.find(patch->id);
         if (found != plan.garden->patches.end()) fill(row, found->second, today, walks);
@@ -143,48 +144,50 @@ std::vector<ForecastRow> forecastRows(const model::Season& season, const plan::P
 QString leadFigure(const plan::Plan& plan) {
     if (!plan.garden || !plan.garden->lead) return {};
     const auto days = static_cast<int>(std::lround(plan.garden->lead->daysEarly));
-    if (days == 0) return Say::tr("as a usual year");
-    return days > 0 ? Say::tr("%n day(s) early", nullptr, days) : Say::tr("%n day(s) late", nullptr, -days);
+    if (days == 0) return ForecastRowsSay::tr("as a usual year");
+    return days > 0 ? ForecastRowsSay::tr("%n day(s) early", nullptr, days)
+                    : ForecastRowsSay::tr("%n day(s) late", nullptr, -days);
 }
 
 QString leadWarmth(const plan::Plan& plan) {
     if (!plan.garden || !plan.garden->lead) return {};
     const auto& lead = *plan.garden->lead;
-    QString words = Say::tr("Warmth since %1: %2 °C days, and %3 in a usual year by now.")
+    QString words = ForecastRowsSay::tr("Warmth since %1: %2 °C days, and %3 in a usual year by now.")
                         .arg(shortDay(lead.origin), whole(std::llround(lead.heatSum)),
                              whole(std::llround(lead.normalSum)));
-    words += QLatin1Char(' ') + Say::tr("%n day(s) measured", nullptr, plan.garden->measuredDays);
-    if (plan.garden->forecastDays > 0) words += Say::tr(", %n forecast", nullptr, plan.garden->forecastDays);
+    words += QLatin1Char(' ') + ForecastRowsSay::tr("%n day(s) measured", nullptr, plan.garden->measuredDays);
+    if (plan.garden->forecastDays > 0)
+        words += ForecastRowsSay::tr(", %n forecast", nullptr, plan.garden->forecastDays);
     return words + QLatin1Char('.');
 }
 
 Answer forecastAnswer(const model::Season& season, const plan::Plan& plan) {
     if (season.patches.empty())
-        return {{Say::tr("No patch yet. Write down what grows where, in the order you walk.")}};
+        return {{ForecastRowsSay::tr("No patch yet. Write down what grows where, in the order you walk.")}};
     Answer answer;
     const QString lead = leadFigure(plan);
     if (!lead.isEmpty())
-        answer = {{Say::tr("It runs ")}, {lead, Weight::strong}, {QStringLiteral(". ")}};
+        answer = {{ForecastRowsSay::tr("It runs ")}, {lead, Weight::strong}, {QStringLiteral(". ")}};
     else if (season.weather.empty())
-        answer = {{Say::tr("No weather to go by, so ")},
-                  {Say::tr("the calendar stands"), Weight::strong},
+        answer = {{ForecastRowsSay::tr("No weather to go by, so ")},
+                  {ForecastRowsSay::tr("the calendar stands"), Weight::strong},
                   {QStringLiteral(". ")}};
-    answer.push_back(
-        {Say::tr("%n patch(es), in walking order.", nullptr, static_cast<int>(season.patches.size()))});
+    answer.push_back({ForecastRowsSay::tr("%n patch(es), in walking order.", nullptr,
+                                          static_cast<int>(season.patches.size()))});
     return answer;
 }
 
 QString whyHead(const plan::PatchOutlook& o) {
     if (!o.dates) return {};
-    if (o.by == plan::DatesBy::calendar) return Say::tr("Why its dates stand");
-    if (o.daysEarly == 0) return Say::tr("Why as usual");
-    return o.daysEarly > 0 ? Say::tr("Why %n day(s) early", nullptr, o.daysEarly)
-                           : Say::tr("Why %n day(s) late", nullptr, -o.daysEarly);
+    if (o.by == plan::DatesBy::calendar) return ForecastRowsSay::tr("Why its dates stand");
+    if (o.daysEarly == 0) return ForecastRowsSay::tr("Why as usual");
+    return o.daysEarly > 0 ? ForecastRowsSay::tr("Why %n day(s) early", nullptr, o.daysEarly)
+                           : ForecastRowsSay::tr("Why %n day(s) late", nullptr, -o.daysEarly);
 }
 
 QString rangeWords(const plan::PatchOutlook& o) {
     if (!o.hopefulFirst || !o.cautiousFirst) return {};
-    return Say::tr("First stems between %1 and %2 in six years of ten, %3.")
+    return ForecastRowsSay::tr("First stems between %1 and %2 in six years of ten, %3.")
         .arg(shortDay(*o.hopefulFirst), shortDay(*o.cautiousFirst), byWords(o.by));
 }
 

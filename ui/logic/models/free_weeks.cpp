@@ -31,7 +31,7 @@ std::int64_t figureOf(const std::optional<cover::PlantWeek>& week, Figure figure
 }
 
 /// "Mon 6 Sep" without its weekday.
-QString weekWords(Day monday) {
+QString weekHead(Day monday) {
     return shortDay(monday).section(QLatin1Char(' '), 1);
 }
 
@@ -107,7 +107,7 @@ QVariant FreeWeeksModel::headerData(int section, Qt::Orientation orientation, in
     if (!week)
         return role == Qt::DisplayRole ? QVariant(rows_[static_cast<std::size_t>(section)].name) : QVariant();
     const Day monday = weeks_[static_cast<std::size_t>(section)];
-    if (role == Qt::DisplayRole) return weekWords(monday);
+    if (role == Qt::DisplayRole) return weekHead(monday);
     if (role == Qt::ToolTipRole)
         return tr("Week %1, from %2").arg(cover::isoWeek(monday).week).arg(longDay(monday));
     return {};
@@ -131,7 +131,7 @@ QString FreeWeeksModel::sentence(const QModelIndex& index) const {
     };
     return tr("%1, week of %2. Cautious: %3. Likely: %4.")
         .arg(rows_[static_cast<std::size_t>(index.row())].name,
-             weekWords(weeks_[static_cast<std::size_t>(index.column())]), level((*levels)[0]),
+             weekHead(weeks_[static_cast<std::size_t>(index.column())]), level((*levels)[0]),
              level((*levels)[1]));
 }
 
@@ -146,8 +146,10 @@ Answer FreeWeeksModel::answer() const {
         if (it->second[0] > most->second[0]) most = it;
     return {{tr("%n plant(s)", nullptr, rowCount()), AnswerPart::Weight::strong},
             {tr(" over %n week(s). Most is free in the week of ", nullptr, columnCount()), {}},
-            {weekWords(most->first), {}},
-            {tr(": %1 stems cautious, %2 likely.").arg(whole(most->second[0]), whole(most->second[1])), {}}};
+            {weekHead(most->first), {}},
+            {tr(": %1 stem(s) cautious, %2 likely.", nullptr, static_cast<int>(most->second[0]))
+                 .arg(whole(most->second[0]), whole(most->second[1])),
+             {}}};
 }
 
 QString FreeWeeksModel::tsv() const {

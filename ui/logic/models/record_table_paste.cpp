@@ -10,7 +10,7 @@ namespace withy::ui {
 
 namespace {
 
-class Say {
+class RecordTablePasteSay {
     Q_DECLARE_TR_FUNCTIONS(Paste)
 
 public:
@@ -57,10 +57,10 @@ QString RecordTableModel::pasteMime(const QModelIndex& at, const QMimeData& data
         const auto end = all.indexOf('\n');
         const auto* table = model::tableNamed(all.left(end).toStdString());
         if (table && table->kind != spec_.kind)
-            return Say::otherTable(tableLabel(table->kind, 2), tableLabel(spec_.kind, 2));
+            return RecordTablePasteSay::otherTable(tableLabel(table->kind, 2), tableLabel(spec_.kind, 2));
         if (table) return paste({}, QString::fromUtf8(all.mid(end + 1)));
     }
-    return data.hasText() ? paste(at, data.text()) : Say::noText();
+    return data.hasText() ? paste(at, data.text()) : RecordTablePasteSay::noText();
 }
 
 QString RecordTableModel::paste(const QModelIndex& at, const QString& tsv) {
@@ -85,12 +85,14 @@ QString RecordTableModel::paste(const QModelIndex& at, const QString& tsv) {
         for (int c = 0; c < rows[used].size(); ++c) {
             const int column = at.column() + c;
             const int row = static_cast<int>(used) + 1;
-            if (column >= columnCount()) return Say::tooWide(row);
+            if (column >= columnCount()) return RecordTablePasteSay::tooWide(row);
             const auto* field = fieldAt(column);
-            if (!field) return Say::computed(row, headerData(column, Qt::Horizontal).toString());
+            if (!field)
+                return RecordTablePasteSay::computed(row, headerData(column, Qt::Horizontal).toString());
             const auto reading = readField(season, spec_.kind, *field, rows[used][c],
                                            valueOf(season, {spec_.kind, *id}, field->name));
-            if (!reading.ok()) return Say::cell(row, fieldLabel(spec_.kind, *field), reading.sentence);
+            if (!reading.ok())
+                return RecordTablePasteSay::cell(row, fieldLabel(spec_.kind, *field), reading.sentence);
             values.emplace_back(field->name, *reading.value);
         }
         edits::join(edit, edits::setFields(season, {spec_.kind, *id}, values));

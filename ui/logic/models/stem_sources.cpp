@@ -12,7 +12,7 @@ namespace withy::ui {
 
 namespace {
 
-class Say {
+class StemSourcesSay {
     Q_DECLARE_TR_FUNCTIONS(StemSources)
 
 public:
@@ -66,10 +66,10 @@ StemSource sourceOf(const model::Season& season, const plan::BookingPlan& plan, 
     } else if (piece.source == cover::Source::lot) {
         const auto* lot = season.stockLots.find(Id<model::StockLot>(piece.from));
         s.origin = lot && lot->homeGrown ? StemOrigin::ownStore : StemOrigin::boughtIn;
-        s.place = Say::store(lot);
+        s.place = StemSourcesSay::store(lot);
     } else {
         s.origin = StemOrigin::boughtIn;
-        s.place = Say::toBuy();
+        s.place = StemSourcesSay::toBuy();
     }
     return s;
 }
@@ -113,7 +113,7 @@ std::vector<StemSource> sourcesOf(const model::Season& season, const plan::Booki
 
 QString sourceWords(const std::vector<StemSource>& days) {
     if (days.empty()) return {};
-    return days.size() == 1 ? Say::whole(days.front()) : Say::byDay(days);
+    return days.size() == 1 ? StemSourcesSay::whole(days.front()) : StemSourcesSay::byDay(days);
 }
 
 std::int64_t boughtIn(const std::vector<StemSource>& sources) {

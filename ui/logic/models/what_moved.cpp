@@ -13,7 +13,7 @@ namespace withy::ui {
 
 namespace {
 
-class Say {
+class WhatMovedSay {
     Q_DECLARE_TR_FUNCTIONS(Moved)
 
 public:
@@ -71,11 +71,12 @@ QStringList movedPieces(const BookingThen& before, const BookingThen& after) {
         const auto* design = after.season.designs.find(id);
         if (!design || (old != was.end() && old->second == n)) continue;
         const QString words = countedPieces(after.season, *design, n);
-        heads << (old == was.end() ? Say::added(words) : Say::fromTo(old->second, words));
+        heads << (old == was.end() ? WhatMovedSay::added(words) : WhatMovedSay::fromTo(old->second, words));
     }
     for (const auto& [id, n] : was) {
         const auto* design = before.season.designs.find(id);
-        if (design && !now.contains(id)) heads << Say::takenOut(countedPieces(before.season, *design, n));
+        if (design && !now.contains(id))
+            heads << WhatMovedSay::takenOut(countedPieces(before.season, *design, n));
     }
     return heads;
 }
@@ -111,7 +112,8 @@ void movedContainers(const BookingThen& before, const BookingThen& after, QStrin
     for (const auto& [id, by] : moved) {
         const auto* vessel = after.season.containers.find(id);
         if (!vessel) vessel = before.season.containers.find(id);
-        if (vessel && by != 0) parts << Say::moreOrLess(countedVessels(*vessel, std::abs(by)), by > 0);
+        if (vessel && by != 0)
+            parts << WhatMovedSay::moreOrLess(countedVessels(*vessel, std::abs(by)), by > 0);
     }
 }
 
@@ -125,7 +127,8 @@ void movedMoney(const BookingThen& before, const BookingThen& after, QStringList
     const auto now = askedOf(after.plan);
     if (!was || !now || *was == *now) return;
     const Money by = *now - *was;
-    parts << Say::moreOrLess(amount(Money{std::abs(by.minor)}, after.season.theSettings()), by.minor > 0);
+    parts << WhatMovedSay::moreOrLess(amount(Money{std::abs(by.minor)}, after.season.theSettings()),
+                                      by.minor > 0);
 }
 
 } // namespace
@@ -133,18 +136,19 @@ void movedMoney(const BookingThen& before, const BookingThen& after, QStringList
 QString whatMoved(const BookingThen& before, const BookingThen& after) {
     QStringList parts;
     if (const auto by = after.plan.stemsToCut.value - before.plan.stemsToCut.value; by != 0)
-        parts << Say::moreOrLess(Say::stems(std::abs(by)), by > 0);
+        parts << WhatMovedSay::moreOrLess(WhatMovedSay::stems(std::abs(by)), by > 0);
     movedContainers(before, after, parts);
     if (const auto by = ribbonOf(after.plan) - ribbonOf(before.plan); by.value != 0)
-        parts << Say::moreOrLess(Say::ribbon(Millimetres(std::abs(by.value))), by.value > 0);
+        parts << WhatMovedSay::moreOrLess(WhatMovedSay::ribbon(Millimetres(std::abs(by.value))),
+                                          by.value > 0);
     if (const auto by = makingOf(after.plan) - makingOf(before.plan); by != 0)
-        parts << Say::moreOrLess(Say::making(std::abs(by)), by > 0);
+        parts << WhatMovedSay::moreOrLess(WhatMovedSay::making(std::abs(by)), by > 0);
     movedMoney(before, after, parts);
     if (const int by = toMend(after.season, after.plan) - toMend(before.season, before.plan); by != 0)
-        parts << (by > 0 ? Say::newlyToMend(by) : Say::mended(-by));
+        parts << (by > 0 ? WhatMovedSay::newlyToMend(by) : WhatMovedSay::mended(-by));
     const QStringList heads = movedPieces(before, after);
     if (heads.isEmpty() && parts.isEmpty()) return {};
-    return Say::sentence(heads.join(QStringLiteral(", ")), parts.join(QStringLiteral(", ")));
+    return WhatMovedSay::sentence(heads.join(QStringLiteral(", ")), parts.join(QStringLiteral(", ")));
 }
 
 } // namespace withy::ui

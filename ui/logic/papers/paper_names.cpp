@@ -2,6 +2,7 @@
 #include "ui/logic/papers/paper_names.h"
 
 #include "ui/logic/format.h"
+#include "ui/logic/models/week_steps.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -13,7 +14,7 @@ namespace withy::ui {
 
 namespace {
 
-struct Words {
+struct PaperNamesSay {
     Q_DECLARE_TR_FUNCTIONS(Papers)
 };
 
@@ -28,10 +29,6 @@ QString safe(const QString& words) {
     while (out.startsWith(QLatin1Char('.')))
         out.remove(0, 1);
     return out;
-}
-
-Day mondayOf(Day day) {
-    return day - (day.weekday() - 1);
 }
 
 } // namespace
@@ -50,7 +47,7 @@ QString paperFileName(const model::Season& season, PaperKind kind,
 std::vector<Id<model::Booking>> bookingsOfWeek(const model::Season& season, Day day) {
     std::vector<const model::Booking*> found;
     for (const auto& b : season.bookings)
-        if (b.standing != model::Standing::lost && mondayOf(b.eventStart.day) == mondayOf(day))
+        if (b.standing != model::Standing::lost && weekOf(b.eventStart.day) == weekOf(day))
             found.push_back(&b);
     std::stable_sort(found.begin(), found.end(),
                      [](const auto* a, const auto* b) { return a->eventStart < b->eventStart; });
@@ -61,39 +58,42 @@ std::vector<Id<model::Booking>> bookingsOfWeek(const model::Season& season, Day 
 }
 
 QString keptAs(const QString& path) {
-    return Words::tr("Kept as %1.").arg(QFileInfo(path).fileName());
+    return PaperNamesSay::tr("Kept as %1.").arg(QFileInfo(path).fileName());
 }
 
 QString notWritten(const QString& path, const QString& why) {
-    return Words::tr("%1 could not be written (%2). Choose another folder, or make room on the disk.")
+    return PaperNamesSay::tr("%1 could not be written (%2). Choose another folder, or make room on the disk.")
         .arg(QDir::toNativeSeparators(path), why);
 }
 
 QString printerRefused() {
-    return Words::tr("The printer did not take it. See that it is on and has paper, or keep it as PDF.");
+    return PaperNamesSay::tr(
+        "The printer did not take it. See that it is on and has paper, or keep it as PDF.");
 }
 
 QString sentToPrinter() {
-    return Words::tr("Sent to the printer.");
+    return PaperNamesSay::tr("Sent to the printer.");
 }
 
 QString chooseBookingFirst() {
-    return Words::tr("Choose a booking first.");
+    return PaperNamesSay::tr("Choose a booking first.");
 }
 
 QString stillWriting() {
-    return Words::tr("Papers are still being written. Wait for them, or stop them.");
+    return PaperNamesSay::tr("Papers are still being written. Wait for them, or stop them.");
 }
 
 QString batchDone(int written, int all, const QString& folder) {
-    const QString where =
-        folder.isEmpty() ? Words::tr("printed") : Words::tr("kept in %1").arg(QFileInfo(folder).fileName());
-    if (written < all) return Words::tr("Stopped: %1 of %2 papers %3.").arg(written).arg(all).arg(where);
-    return Words::tr("%n paper(s) %1.", nullptr, written).arg(where);
+    const QString where = folder.isEmpty()
+                              ? PaperNamesSay::tr("printed")
+                              : PaperNamesSay::tr("kept in %1").arg(QFileInfo(folder).fileName());
+    if (written < all)
+        return PaperNamesSay::tr("Stopped: %1 of %2 papers %3.").arg(written).arg(all).arg(where);
+    return PaperNamesSay::tr("%n paper(s) %1.", nullptr, written).arg(where);
 }
 
 QString batchProgress(int done, int all, const QString& name) {
-    return Words::tr("%1 (%2 of %3)").arg(name).arg(done + 1).arg(all);
+    return PaperNamesSay::tr("%1 (%2 of %3)").arg(name).arg(done + 1).arg(all);
 }
 
 } // namespace withy::ui

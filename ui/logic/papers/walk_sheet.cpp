@@ -17,7 +17,7 @@ using papers::CellKind;
 using papers::plain;
 using papers::strong;
 
-struct Say {
+struct WalkSheetSay {
     Q_DECLARE_TR_FUNCTIONS(WalkSheet)
 };
 
@@ -48,26 +48,27 @@ std::string lastOf(const model::Season& season, Id<model::Patch> patch) {
     const model::Walk* last = nullptr;
     for (const auto& w : season.walks)
         if (w.patch == patch && w.readyNow && (!last || last->date <= w.date)) last = &w;
-    if (!last) return utf8(Say::tr("not walked"));
-    return utf8(Say::tr("%1, %2").arg(whole(last->readyNow->value), shortDay(last->date).section(QLatin1Char(' '), 1)));
+    if (!last) return utf8(WalkSheetSay::tr("not walked"));
+    return utf8(WalkSheetSay::tr("%1, %2").arg(whole(last->readyNow->value),
+                                               shortDay(last->date).section(QLatin1Char(' '), 1)));
 }
 
 papers::Table sheetOf(const model::Season& season, const WalkExpectations& expectations) {
     papers::Table t;
     const auto head = [](const QString& words) { return utf8(words); };
-    t.columns = {{head(Say::tr("no.")), papers::Align::Left, 0, false, CellKind::Disc},
-                 {head(Say::tr("patch and plant")), papers::Align::Left, 2, false},
-                 {head(Say::tr("last walk")), papers::Align::Left, 0, false},
-                 {head(Say::tr("ready now")), papers::Align::Left, 0, false, CellKind::Box},
-                 {head(Say::tr("in three days")), papers::Align::Left, 0, false, CellKind::Box},
-                 {head(Say::tr("within the week")), papers::Align::Left, 0, false, CellKind::Box},
-                 {head(Say::tr("remark")), papers::Align::Left, 0, false, CellKind::Line}};
+    t.columns = {{head(WalkSheetSay::tr("no.")), papers::Align::Left, 0, false, CellKind::Disc},
+                 {head(WalkSheetSay::tr("patch and plant")), papers::Align::Left, 2, false},
+                 {head(WalkSheetSay::tr("last walk")), papers::Align::Left, 0, false},
+                 {head(WalkSheetSay::tr("ready now")), papers::Align::Left, 0, false, CellKind::Box},
+                 {head(WalkSheetSay::tr("in three days")), papers::Align::Left, 0, false, CellKind::Box},
+                 {head(WalkSheetSay::tr("within the week")), papers::Align::Left, 0, false, CellKind::Box},
+                 {head(WalkSheetSay::tr("remark")), papers::Align::Left, 0, false, CellKind::Line}};
     std::string before;
     for (const auto* patch : inWalkingOrder(season)) {
         const std::string number = utf8(walkingPlace(season, patch->id));
         t.rows.push_back({{plain(number == before ? std::string() : number), patchWords(season, *patch),
-                           plain(lastOf(season, patch->id)),
-                           plain(expected(expectations, patch->id, 0)), plain(expected(expectations, patch->id, 1)),
+                           plain(lastOf(season, patch->id)), plain(expected(expectations, patch->id, 0)),
+                           plain(expected(expectations, patch->id, 1)),
                            plain(expected(expectations, patch->id, 2)), plain("")},
                           papers::RowKind::Body});
         before = number;
@@ -85,27 +86,30 @@ std::optional<Day> lastWalked(const model::Season& season) {
 std::vector<papers::Text> factsOf(const PaperOrder& order, std::optional<Day> day) {
     const auto& season = order.season;
     std::vector<papers::Text> facts;
-    facts.push_back(strong(std::to_string(season.patches.size())) + plain(utf8(Say::tr(" patches"))));
+    facts.push_back(
+        strong(std::to_string(season.patches.size())) +
+        plain(utf8(WalkSheetSay::tr(" patch(es)", nullptr, static_cast<int>(season.patches.size())))));
     if (const auto last = lastWalked(season))
-        facts.push_back(plain(utf8(Say::tr("last walk "))) + strong(utf8(shortDay(*last))));
+        facts.push_back(plain(utf8(WalkSheetSay::tr("last walk "))) + strong(utf8(shortDay(*last))));
     for (const auto& w : season.weather) {
         if (!day || w.date != *day) continue;
-        facts.push_back(plain(utf8(w.kind == model::WeatherKind::forecast ? Say::tr("forecast ") : Say::tr("measured "))) +
-                        strong(utf8(Say::tr("%1 to %2 °C").arg(w.minCelsius).arg(w.maxCelsius))));
+        facts.push_back(plain(utf8(w.kind == model::WeatherKind::forecast ? WalkSheetSay::tr("forecast ")
+                                                                          : WalkSheetSay::tr("measured "))) +
+                        strong(utf8(WalkSheetSay::tr("%1 to %2 °C").arg(w.minCelsius).arg(w.maxCelsius))));
         break;
     }
     if (const QString lead = leadFigure(order.plan); !lead.isEmpty())
-        facts.push_back(plain(utf8(Say::tr("the season runs "))) + strong(utf8(lead)));
+        facts.push_back(plain(utf8(WalkSheetSay::tr("the season runs "))) + strong(utf8(lead)));
     return facts;
 }
 
 papers::Block writeHere() {
     papers::WriteHere write;
-    write.title = utf8(Say::tr("Write here,\ntype in later"));
-    write.boxes = {{utf8(Say::tr("walked on")), 30},
-                   {utf8(Say::tr("walked by")), 30},
-                   {utf8(Say::tr("from")), 22},
-                   {utf8(Say::tr("note for the sheet")), 0}};
+    write.title = utf8(WalkSheetSay::tr("Write here,\ntype in later"));
+    write.boxes = {{utf8(WalkSheetSay::tr("walked on")), 30},
+                   {utf8(WalkSheetSay::tr("walked by")), 30},
+                   {utf8(WalkSheetSay::tr("from")), 22},
+                   {utf8(WalkSheetSay::tr("note for the sheet")), 0}};
     return {write};
 }
 
@@ -115,17 +119,19 @@ papers::Document walkSheet(const PaperOrder& order) {
     const auto& season = order.season;
     const auto day = dayOf(order.printedAt);
     papers::Document d;
-    d.name = utf8(Say::tr("Round the garden"));
+    d.name = utf8(WalkSheetSay::tr("Round the garden"));
     if (day) d.key = utf8(shortDay(*day));
     d.keyNote = season.theSettings().placeName;
     d.facts = factsOf(order, day);
     if (season.patches.empty()) {
-        d.body.push_back({papers::Paragraph{plain(utf8(Say::tr("There is no patch to walk to yet.")))}});
+        d.body.push_back(
+            {papers::Paragraph{plain(utf8(WalkSheetSay::tr("There is no patch to walk to yet.")))}});
     } else {
         d.body.push_back({sheetOf(season, day ? walkExpectations(season, *day) : WalkExpectations())});
         d.body.push_back({papers::Paragraph{
-            plain(utf8(Say::tr("Count stems that could be cut, not buds you hope for. Write 0 for none; an empty box "
-                               "stays not known. Small in the corner: what is expected."))),
+            plain(utf8(WalkSheetSay::tr(
+                "Count stems that could be cut, not buds you hope for. Write 0 for none; an empty box "
+                "stays not known. Small in the corner: what is expected."))),
             true}});
     }
     if (wants(order, PaperKind::walkSheet, PaperPart::writeHere)) d.last.push_back(writeHere());
