@@ -137,9 +137,9 @@ Objectives objectivesOf(const Allocation& a, const Solved& solved) {
 
 } // namespace
 
-Result<Allocation, CoverFault> allocate(const CoverProblem& problem) {
+Result<Allocation, CoverFault> allocate(CoverProblem problem) {
     Allocation a;
-    a.problem = inOrder(problem);
+    a.problem = inOrder(std::move(problem));
     if (const auto fault = coverFault(a.problem)) return *fault;
     auto network = buildNetwork(a.problem);
     if (!network.ok()) return network.error();

@@ -49,6 +49,6 @@ struct Allocation {
 
 /// The best allocation there is, exactly; deterministic, and the same whatever order the problem is listed
 /// in.
-Result<Allocation, CoverFault> allocate(const CoverProblem& problem);
+Result<Allocation, CoverFault> allocate(CoverProblem problem);
 
 } // namespace withy::cover

@@ -113,7 +113,7 @@ Result<FlowAnswer, FlowTrouble> minCostFlow(const FlowNetwork& network) {
         .upperMap(ArcField<&FlowArc::most>{network, sorted})
         .costMap(ArcField<&FlowArc::cost>{network, sorted})
         .supplyMap(NodeSupply{network});
-    if (simplex.run() != Simplex::OPTIMAL) return FlowTrouble::noSolution;
+    if (simplex.run(Simplex::CANDIDATE_LIST) != Simplex::OPTIMAL) return FlowTrouble::noSolution;
     return answerOf(simplex, sorted, network);
 }
 

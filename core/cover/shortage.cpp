@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <numeric>
 #include <queue>
 
 namespace withy::cover {
@@ -44,18 +45,28 @@ private:
         std::int64_t cost;
     };
 
-    /// The residual arcs by the node they lead into.
-    void listArcs() {
+    /// Calls f(into, from, cost) for every residual arc.
+    template <class F>
+    void forEachResidual(F f) const {
         const auto& arcs = solved_.network.flow.arcs;
-        into_.resize(solved_.network.flow.supply.size());
         for (std::size_t i = 0; i < arcs.size(); ++i) {
             const auto& arc = arcs[i];
             const std::int64_t carried = solved_.answer.carried[i];
-            if (carried < arc.most)
-                into_[static_cast<std::size_t>(arc.to)].push_back({arc.from, reducedCost(arc, 1)});
-            if (carried > arc.least)
-                into_[static_cast<std::size_t>(arc.from)].push_back({arc.to, reducedCost(arc, -1)});
+            if (carried < arc.most) f(static_cast<std::size_t>(arc.to), arc.from, reducedCost(arc, 1));
+            if (carried > arc.least) f(static_cast<std::size_t>(arc.from), arc.to, reducedCost(arc, -1));
         }
+    }
+
+    /// The residual arcs by the node they lead into: those of node n from begin_[n] to begin_[n + 1].
+    void listArcs() {
+        nodes_ = solved_.network.flow.supply.size();
+        begin_.assign(nodes_ + 2, 0);
+        forEachResidual([&](std::size_t into, std::int32_t, std::int64_t) { ++begin_[into + 2]; });
+        std::partial_sum(begin_.begin(), begin_.end(), begin_.begin());
+        into_.resize(begin_.back());
+        forEachResidual([&](std::size_t into, std::int32_t from, std::int64_t cost) {
+            into_[begin_[into + 1]++] = {from, cost};
+        });
     }
 
     [[nodiscard]] std::int64_t reducedCost(const FlowArc& arc, std::int64_t sign) const {
@@ -67,14 +78,16 @@ private:
     void search() {
         using At = std::pair<std::int64_t, std::int32_t>;
         std::priority_queue<At, std::vector<At>, std::greater<>> open;
-        reduced_.assign(into_.size(), nowhere);
+        reduced_.assign(nodes_, nowhere);
         reduced_[gardenNode] = 0;
         open.emplace(0, gardenNode);
         while (!open.empty()) {
             const auto [cost, node] = open.top();
             open.pop();
             if (cost > reduced_[static_cast<std::size_t>(node)]) continue;
-            for (const auto& arc : into_[static_cast<std::size_t>(node)]) {
+            const auto n = static_cast<std::size_t>(node);
+            for (std::size_t i = begin_[n]; i < begin_[n + 1]; ++i) {
+                const Into& arc = into_[i];
                 auto& known = reduced_[static_cast<std::size_t>(arc.from)];
                 if (arc.cost > nowhere - 1 - cost || cost + arc.cost >= known) continue;
                 known = cost + arc.cost;
@@ -84,7 +97,7 @@ private:
     }
 
     void findCuts() {
-        cuts_.assign(into_.size(), nowhere);
+        cuts_.assign(nodes_, nowhere);
         const auto& arcs = solved_.network.flow.arcs;
         for (std::size_t i = 0; i < arcs.size(); ++i) {
             if (solved_.network.meanings[i].kind != ArcKind::cut) continue;
@@ -95,7 +108,9 @@ private:
     }
 
     const Solved& solved_;
-    std::vector<std::vector<Into>> into_;
+    std::size_t nodes_ = 0;
+    std::vector<std::size_t> begin_;
+    std::vector<Into> into_;
     std::vector<std::int64_t> reduced_;
     std::vector<std::int64_t> cuts_;
 };

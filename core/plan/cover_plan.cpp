@@ -87,21 +87,37 @@ private:
         return s;
     }
 
+    /// What every booking asks for; the later half of them on the second processor.
     void ask() {
         const auto swaps = agreedSwaps(index_.season);
-        for (const auto& booking : index_.season.bookings) {
-            const auto claim = claimOf(booking, options_.today);
-            const auto plan = plan_.bookings.find(booking.id);
-            if (!claim || plan == plan_.bookings.end()) continue;
-            Asking asking{
-                &booking, std::make_unique<BookingWindows>(index_, booking, *plan->second, *days_), {}};
-            asking.slots = slotDemands(index_, booking, *plan->second, *claim, Index::of(swaps, booking.id),
-                                       *asking.windows);
-            if (options_.today && *options_.today <= plan->second->makeUpStart.day)
-                for (auto& slot : asking.slots)
-                    leavePast(slot.demand, *options_.today);
+        std::vector<const model::Booking*> bookings;
+        for (const auto& booking : index_.season.bookings)
+            bookings.push_back(&booking);
+        const auto half = bookings.begin() + static_cast<std::ptrdiff_t>(bookings.size() / 2);
+        const auto askFor = [&](auto from, auto to) {
+            std::vector<Asking> asked;
+            for (auto at = from; at != to; ++at)
+                if (auto asking = askingOf(**at, swaps)) asked.push_back(std::move(*asking));
+            return asked;
+        };
+        auto later = std::async(std::launch::async, [&] { return askFor(half, bookings.end()); });
+        asking_ = askFor(bookings.begin(), half);
+        for (auto& asking : later.get())
             asking_.push_back(std::move(asking));
-        }
+    }
+
+    template <class Swaps>
+    [[nodiscard]] std::optional<Asking> askingOf(const model::Booking& booking, const Swaps& swaps) const {
+        const auto claim = claimOf(booking, options_.today);
+        const auto plan = plan_.bookings.find(booking.id);
+        if (!claim || plan == plan_.bookings.end()) return std::nullopt;
+        Asking asking{&booking, std::make_unique<BookingWindows>(index_, booking, *plan->second, *days_), {}};
+        asking.slots = slotDemands(index_, booking, *plan->second, *claim, Index::of(swaps, booking.id),
+                                   *asking.windows);
+        if (options_.today && *options_.today <= plan->second->makeUpStart.day)
+            for (auto& slot : asking.slots)
+                leavePast(slot.demand, *options_.today);
+        return asking;
     }
 
     /// What is to be cut is cut today or later; where no such day is left, stems in store alone will do.
