@@ -3,7 +3,25 @@
 
 #include <utility>
 
+#ifdef __linux__
+#include <sys/resource.h>
+#include <unistd.h>
+#endif
+
 namespace withy::ui {
+
+namespace {
+
+/// The window comes before the garden: with two processors the solver's two threads would hold it up. What a
+/// thread starts inherits this.
+void stepBack() {
+#ifdef __linux__
+    constexpr int behind = 5;
+    setpriority(PRIO_PROCESS, static_cast<id_t>(gettid()), behind); // not done: only slower to the eye
+#endif
+}
+
+} // namespace
 
 PlanRunner::PlanRunner(std::function<void()> tell)
     : tell_(std::move(tell))
@@ -91,6 +109,7 @@ void PlanRunner::planBookings(const std::stop_token& quit) {
 }
 
 void PlanRunner::planGarden(const std::stop_token& quit) {
+    stepBack();
     RunPtr last = std::make_shared<Run>(); // of an empty season
     while (const auto booked = next(garden_, quit)) {
         auto stoppable = (*booked)->options;

@@ -90,7 +90,7 @@ const QHash<QString, const char*>& specialLabels() {
         L("patch.plants", "Plants standing"),
         L("patch.bed_length", "Length of bed"),
         L("patch.way_there", "Way there"),
-        L("patch.hard_cut", "Cut down to come again"),
+        L("patch.hard_cut", "Cut back on"),
         L("walk.date", "Walked on"),
         L("walk.ready_now", "Ready"),
         L("walk.within_three_days", "In 3 days"),
