@@ -13,6 +13,7 @@ std::optional<PaperKind> paperKind(std::string_view word) {
     if (word == "booking") return PaperKind::bookingSummary;
     if (word == "orders") return PaperKind::seasonOrders;
     if (word == "walk") return PaperKind::walkSheet;
+    if (word == "make-up") return PaperKind::makeUpCard;
     return std::nullopt;
 }
 
@@ -26,12 +27,14 @@ QString paperTitle(PaperKind kind) {
         return QCoreApplication::translate("Papers", "Season's orders");
     case PaperKind::walkSheet:
         return QCoreApplication::translate("Papers", "Walk sheet");
+    case PaperKind::makeUpCard:
+        return QCoreApplication::translate("Papers", "Make-up card");
     }
     return {};
 }
 
 bool needsBooking(PaperKind kind) {
-    return kind == PaperKind::prepSheet || kind == PaperKind::bookingSummary;
+    return kind == PaperKind::prepSheet || kind == PaperKind::bookingSummary || kind == PaperKind::makeUpCard;
 }
 
 std::vector<PaperPart> allPaperParts() {
@@ -47,6 +50,8 @@ std::vector<PaperPart> partsOf(PaperKind kind) {
         return {PaperPart::brief, PaperPart::prices, PaperPart::toLookAt, PaperPart::workings};
     case PaperKind::walkSheet:
         return {PaperPart::writeHere};
+    case PaperKind::makeUpCard:
+        return {PaperPart::conditioning, PaperPart::writeHere};
     case PaperKind::seasonOrders:
         break;
     }
@@ -93,6 +98,9 @@ papers::Document paperOf(PaperKind kind, const PaperOrder& order) {
     case PaperKind::walkSheet:
         d = walkSheet(order);
         break;
+    case PaperKind::makeUpCard:
+        d = makeUpCard(order);
+        break;
     }
     d.kind = utf8(paperTitle(kind));
     if (order.printedAt.isValid()) {
@@ -101,6 +109,10 @@ papers::Document paperOf(PaperKind kind, const PaperOrder& order) {
         d.footPrinted = utf8(QCoreApplication::translate("Papers", "printed %1, %2")
                                  .arg(shortDay(day.value_or(Day{})),
                                       order.printedAt.time().toString(QStringLiteral("HH:mm"))));
+    }
+    for (auto& sheet : d.sheets) {
+        sheet.kind = d.kind;
+        sheet.footPrinted = d.footPrinted;
     }
     return d;
 }

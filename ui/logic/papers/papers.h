@@ -14,6 +14,10 @@ papers::Document ordersPaper(const PaperOrder& order);
 /// For the day it is printed; without one, the day is left to the pencil.
 papers::Document walkSheet(const PaperOrder& order);
 
+/// One sheet for each design of the booking. After a tally the counts are those of the share-out, before it
+/// the design's own.
+papers::Document makeUpCard(const PaperOrder& order);
+
 /// The timed steps of a prep sheet, busy hours in their place, a head for every day but the main one. A round
 /// says from which patches it cuts what, once the cover is known.
 std::vector<papers::Block> prepSteps(const model::Season& season, const plan::BookingPlan& plan, Day mainDay,

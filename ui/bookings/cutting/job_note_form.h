@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#ifndef Q_MOC_RUN
+#include "ui/logic/workbench.h"
+#endif
+
+#include <QWidget>
+
+#include <vector>
+
+class QGridLayout;
+class QLineEdit;
+class QPlainTextEdit;
+
+namespace withy::ui {
+
+class TextLabel;
+
+/// What was left, what drooped, what to do next time: three questions, each of which may stay blank. A blank
+/// is not a nought, and nobody is reminded of it.
+class JobNoteForm : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit JobNoteForm(Workbench& bench, QWidget* parent = nullptr);
+    /// The plants are those of the share-out.
+    void show(Id<model::Booking> booking, const std::vector<Id<model::Plant>>& plants);
+    using QWidget::show;
+    void enter();
+
+Q_SIGNALS:
+    void refused(const QString& sentence);
+    void said(const QString& sentence);
+
+private:
+    void keep();
+    void layPlants(const std::vector<Id<model::Plant>>& plants);
+
+    Workbench& bench_;
+    Id<model::Booking> booking_;
+    QWidget* plants_;
+    QGridLayout* plantRows_;
+    std::vector<std::pair<Id<model::Plant>, QLineEdit*>> left_;
+    QPlainTextEdit* drooped_;
+    QPlainTextEdit* nextTime_;
+    QLineEdit* minutes_;
+    TextLabel* says_;
+};
+
+} // namespace withy::ui
