@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -179,6 +180,66 @@ struct Spacer {
     double mm = 0;
 };
 
+/// A drawing in black line, millimetres of paper from its own top left.
+struct Drawing {
+    enum class Fill { none, white, black };
+
+    /// Where a line goes next. A curve takes three points: two that bend it, and its end.
+    struct Point {
+        enum class Kind { move, line, curve } kind = Kind::line;
+        double x = 0;
+        double y = 0;
+    };
+
+    struct Shape {
+        std::vector<Point> points;
+        Fill fill = Fill::none;
+        double line = 0; // millimetres; nought draws none
+    };
+
+    struct Label {
+        double x = 0;
+        double y = 0; // of the words' middle
+        std::string words;
+        double share = 0; // of the words that stands left of x: 0, 0.5, 1
+        bool strong = false;
+    };
+
+    double width = 0;
+    double height = 0;
+    std::vector<Shape> shapes;
+    std::vector<Label> labels;
+    std::string inWords; // for who cannot see it
+};
+
+/// A slot in making order: number, stems of one piece, what, and how long it is cut.
+struct SlotRow {
+    std::string number;
+    std::string count;
+    std::string word;
+    std::string rest;
+    Text detail;
+};
+
+/// Pieces made alike: how many, what goes in each, a tick for every piece. White on black: what differs from
+/// the first group. Round collar: as most are; square: the odd ones; none where all are alike.
+struct PieceGroupRow {
+    enum class Collar { none, round, square };
+
+    struct Cell {
+        std::string count;
+        std::string label;
+        bool differs = false;
+    };
+
+    std::string count;
+    std::string unit;
+    Collar collar = Collar::none;
+    std::string collarWord;
+    std::vector<Cell> cells;
+    int pieces = 0; // tick boxes, in fours, eight to a row
+};
+
 struct Block;
 
 enum class Split { TwoThirds, Halves };
@@ -192,9 +253,22 @@ struct Columns {
 
 struct Block {
     std::variant<SectionHead, TimedTask, BusyBand, CountRow, TickRow, FigureLine, Paragraph, KeyRow,
-                 HourStrip, PatchHead, TallyRow, Table, Cautions, WriteHere, Spacer, Columns>
+                 HourStrip, PatchHead, TallyRow, Table, Cautions, WriteHere, Spacer, Columns, Drawing, SlotRow,
+                 PieceGroupRow>
         content;
     bool keepWithNext = false; // section and patch heads keep in any case
+};
+
+/// A ruler in true millimetres at the right edge, from the foot of the paper: true only when printed at 100 %.
+/// Marks beyond the sheet are left to words.
+struct CuttingGauge {
+    struct Mark {
+        double mm = 0;
+        std::string label;
+    };
+
+    std::vector<Mark> marks;
+    std::string words; // along the edge
 };
 
 struct Document {
@@ -208,6 +282,8 @@ struct Document {
     std::string footWhat;
     std::string footPrinted; // "printed Thu 9 Sep, 19:40"
     std::string version;     // joined to it when not empty: "version 2"
+    std::optional<CuttingGauge> gauge;
+    std::vector<Document> sheets; // that belong to it; each begins on a page of its own, under its own head
 };
 
 /// The middle of the foot: when it was printed, and which version it is.

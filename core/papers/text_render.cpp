@@ -204,6 +204,27 @@ struct Writer {
 
     void operator()(const Spacer&) const { sheet.gap(); }
 
+    void operator()(const Drawing& drawing) const {
+        if (!drawing.inWords.empty()) sheet.hanging("", drawing.inWords);
+    }
+
+    void operator()(const SlotRow& row) const {
+        const std::string lead = padRight(oneLine(row.number), 2) + " ";
+        sheet.hanging(lead, row.count + " " + row.word + " " + row.rest, oneLine(words(row.detail)));
+    }
+
+    void operator()(const PieceGroupRow& row) const {
+        std::string cells;
+        for (const auto& cell : row.cells)
+            cells += (cells.empty() ? "" : ", ") + (cell.differs ? "*" + cell.count + "*" : cell.count) + " " +
+                     cell.label;
+        std::string collar;
+        if (row.collar == PieceGroupRow::Collar::round) collar = "( ) ";
+        if (row.collar == PieceGroupRow::Collar::square) collar = "[#] ";
+        sheet.hanging(oneLine(row.count) + " ", row.unit + ": " + collar + cells);
+        addTicks(sheet, 4, row.pieces);
+    }
+
     void operator()(const Columns& columns) const {
         all(columns.left);
         sheet.gap();
@@ -231,8 +252,9 @@ void addFacts(Sheet& sheet, const std::vector<Text>& facts) {
 
 } // namespace
 
-std::string renderText(const Document& document) {
-    Sheet sheet;
+namespace {
+
+void render(Sheet& sheet, const Document& document) {
     sheet.hanging("", document.kind, oneLine(document.key));
     sheet.hanging("", document.name, oneLine(document.keyNote));
     sheet.rule('=');
@@ -245,6 +267,17 @@ std::string renderText(const Document& document) {
     sheet.gap();
     sheet.rule('=');
     sheet.hanging("", document.footWhat, oneLine(footMiddle(document)));
+    for (const auto& next : document.sheets) {
+        sheet.gap();
+        render(sheet, next);
+    }
+}
+
+} // namespace
+
+std::string renderText(const Document& document) {
+    Sheet sheet;
+    render(sheet, document);
     return sheet.text();
 }
 

@@ -250,6 +250,21 @@ struct Collector {
 
     void operator()(const Spacer&) const {}
 
+    void operator()(const Drawing& b) const {
+        for (const auto& label : b.labels)
+            add(label.words);
+    }
+
+    void operator()(const SlotRow& b) const {
+        add(b.number), add(b.count), add(b.word), add(b.rest), add(b.detail);
+    }
+
+    void operator()(const PieceGroupRow& b) const {
+        add(b.count), add(b.unit), add(b.collarWord);
+        for (const auto& cell : b.cells)
+            add(cell.count), add(cell.label);
+    }
+
     void operator()(const Columns& b) const { all(b.left), all(b.right); }
 
     void all(const std::vector<Block>& blocks) const {

@@ -19,6 +19,7 @@
 #include <QCoreApplication>
 #include <QDialog>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include <utility>

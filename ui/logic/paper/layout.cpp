@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/paper/layout.h"
 
+#include "ui/logic/paper/gauge.h"
 #include "ui/logic/paper/page_head.h"
 #include "ui/logic/paper/rows.h"
 
@@ -101,34 +102,61 @@ void addRow(Page& page, const Row& row, QPointF at) {
         page.ops.push_back(moved(op, at));
 }
 
-} // namespace
+/// One document on pages of its own; its foot counts from `before`, of `all` pages.
+struct Sheets {
+    const papers::Document& document;
+    Heads heads;
+    Flow flow;
+    double tight = 1;
+};
 
-Layout layoutDocument(const papers::Document& document, PaperSize paper) {
-    const QRectF area = printableArea(paper);
+Sheets sheetsOf(const papers::Document& document, const QRectF& area) {
     Heads heads{firstHead(document, area.width()), laterHead(document, area.width()), 0};
     heads.footHeight = pageFoot(document, area.width(), 1, 1).height;
-
-    Layout layout;
-    layout.paper = paper;
     Flow flow = flowed(document, heads, area, 1);
+    double closest = 1;
     if (flow.pages().size() > 1 && overflow(flow) < 4) {
         for (double tight : std::array{0.98, 0.96, 0.94, 0.92}) {
             Flow closer = flowed(document, heads, area, tight);
             if (closer.pages().size() >= flow.pages().size()) continue;
             flow = std::move(closer);
-            layout.tight = tight;
+            closest = tight;
             break;
         }
     }
-    const int count = static_cast<int>(flow.pages().size());
-    for (int i = 0; i < count; ++i) {
-        const Flow::Page& from = flow.pages()[static_cast<std::size_t>(i)];
+    return {document, std::move(heads), std::move(flow), closest};
+}
+
+void addPages(Layout& layout, const Sheets& sheets, const QRectF& area, int all) {
+    for (std::size_t i = 0; i < sheets.flow.pages().size(); ++i) {
+        const Flow::Page& from = sheets.flow.pages()[i];
         Page page{from.ops, from.rows};
-        addRow(page, i == 0 ? heads.first : heads.later, area.topLeft());
-        const Row foot = pageFoot(document, area.width(), i + 1, count);
+        addRow(page, i == 0 ? sheets.heads.first : sheets.heads.later, area.topLeft());
+        const int number = static_cast<int>(layout.pages.size()) + 1;
+        const Row foot = pageFoot(sheets.document, area.width(), number, all);
         addRow(page, foot, {area.left(), area.bottom() - foot.height});
+        if (sheets.document.gauge) addRow(page, gaugeRow(*sheets.document.gauge, sizeOf(layout.paper)), {0, 0});
         layout.pages.push_back(std::move(page));
     }
+}
+
+} // namespace
+
+Layout layoutDocument(const papers::Document& document, PaperSize paper) {
+    const QRectF area = printableArea(paper);
+    std::vector<Sheets> sheets;
+    sheets.push_back(sheetsOf(document, area));
+    for (const auto& next : document.sheets)
+        sheets.push_back(sheetsOf(next, area));
+    Layout layout;
+    layout.paper = paper;
+    int all = 0;
+    for (const auto& each : sheets) {
+        all += static_cast<int>(each.flow.pages().size());
+        layout.tight = std::min(layout.tight, each.tight);
+    }
+    for (const auto& each : sheets)
+        addPages(layout, each, area, all);
     return layout;
 }
 

@@ -9,7 +9,14 @@ namespace {
 
 QRectF around(const TextOp& op) {
     const double ascent = inkAscent(op.line);
-    return {op.at.x(), op.at.y() - ascent, op.line.width, ascent + inkDescent(op.line)};
+    const double high = ascent + inkDescent(op.line);
+    if (op.upwards) return {op.at.x() - ascent, op.at.y() - op.line.width, high, op.line.width};
+    return {op.at.x(), op.at.y() - ascent, op.line.width, high};
+}
+
+QRectF around(const PathOp& op) {
+    const double half = op.line / 2;
+    return op.path.boundingRect().adjusted(-half, -half, half, half);
 }
 
 QRectF around(const LineOp& op) {
@@ -46,6 +53,10 @@ void move(BoxOp& op, QPointF by) {
 
 void move(DiscOp& op, QPointF by) {
     op.centre += by;
+}
+
+void move(PathOp& op, QPointF by) {
+    op.path.translate(by);
 }
 
 void move(SignOp& op, QPointF by) {

@@ -3,6 +3,7 @@
 
 #include "ui/logic/paper/text_lines.h"
 
+#include <QPainterPath>
 #include <QPointF>
 #include <QRectF>
 
@@ -22,6 +23,7 @@ struct TextOp {
     QPointF at; // left end of the baseline
     TextLine line;
     Ink ink = Ink::Black;
+    bool upwards = false; // turned by a quarter: it runs up from `at`
 };
 
 struct LineOp {
@@ -50,7 +52,14 @@ struct SignOp {
     QRectF rect;
 };
 
-using Op = std::variant<TextOp, LineOp, BoxOp, DiscOp, SignOp>;
+/// A drawn outline; `line` 0 draws none.
+struct PathOp {
+    QPainterPath path;
+    double line = 0.25;
+    Fill fill = Fill::None;
+};
+
+using Op = std::variant<TextOp, LineOp, BoxOp, DiscOp, SignOp, PathOp>;
 
 /// The space an op may put ink on.
 QRectF boundsOf(const Op& op);

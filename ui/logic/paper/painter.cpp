@@ -37,7 +37,23 @@ void draw(QPainter& painter, const TextOp& op) {
     const auto layout = layoutOf(op.line);
     const QTextLine line = layout->lineAt(0);
     if (!line.isValid()) return;
-    layout->draw(&painter, dots(op.at) - QPointF(0, line.ascent()));
+    if (!op.upwards) return layout->draw(&painter, dots(op.at) - QPointF(0, line.ascent()));
+    painter.save();
+    painter.translate(dots(op.at));
+    painter.rotate(-90);
+    layout->draw(&painter, QPointF(0, -line.ascent()));
+    painter.restore();
+}
+
+void draw(QPainter& painter, const PathOp& op) {
+    QPen pen = op.line > 0 ? lineOf(op.line) : QPen(Qt::NoPen);
+    pen.setCapStyle(Qt::RoundCap);
+    pen.setJoinStyle(Qt::RoundJoin);
+    painter.setPen(pen);
+    painter.setBrush(op.fill == Fill::Black   ? QBrush(Qt::black)
+                     : op.fill == Fill::White ? QBrush(Qt::white)
+                                              : QBrush(Qt::NoBrush));
+    painter.drawPath(QTransform::fromScale(D, D).map(op.path));
 }
 
 void draw(QPainter& painter, const LineOp& op) {

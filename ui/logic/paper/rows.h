@@ -40,6 +40,9 @@ void addRows(std::vector<Row>& out, const papers::Table& table, const Frame& fra
 void addRows(std::vector<Row>& out, const papers::Cautions& cautions, const Frame& frame);
 void addRows(std::vector<Row>& out, const papers::WriteHere& write, const Frame& frame);
 void addRows(std::vector<Row>& out, const papers::Spacer& spacer, const Frame& frame);
+void addRows(std::vector<Row>& out, const papers::Drawing& drawing, const Frame& frame);
+void addRows(std::vector<Row>& out, const papers::SlotRow& slot, const Frame& frame);
+void addRows(std::vector<Row>& out, const papers::PieceGroupRow& group, const Frame& frame);
 void addRows(std::vector<Row>& out, const papers::Columns& columns, const Frame& frame);
 
 } // namespace withy::paper
