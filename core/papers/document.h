@@ -253,14 +253,14 @@ struct Columns {
 
 struct Block {
     std::variant<SectionHead, TimedTask, BusyBand, CountRow, TickRow, FigureLine, Paragraph, KeyRow,
-                 HourStrip, PatchHead, TallyRow, Table, Cautions, WriteHere, Spacer, Columns, Drawing, SlotRow,
-                 PieceGroupRow>
+                 HourStrip, PatchHead, TallyRow, Table, Cautions, WriteHere, Spacer, Columns, Drawing,
+                 SlotRow, PieceGroupRow>
         content;
     bool keepWithNext = false; // section and patch heads keep in any case
 };
 
-/// A ruler in true millimetres at the right edge, from the foot of the paper: true only when printed at 100 %.
-/// Marks beyond the sheet are left to words.
+/// A ruler in true millimetres at the right edge, from the foot of the paper: true only when printed at 100
+/// %. Marks beyond the sheet are left to words.
 struct CuttingGauge {
     struct Mark {
         double mm = 0;

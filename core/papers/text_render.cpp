@@ -216,8 +216,8 @@ struct Writer {
     void operator()(const PieceGroupRow& row) const {
         std::string cells;
         for (const auto& cell : row.cells)
-            cells += (cells.empty() ? "" : ", ") + (cell.differs ? "*" + cell.count + "*" : cell.count) + " " +
-                     cell.label;
+            cells += (cells.empty() ? "" : ", ") + (cell.differs ? "*" + cell.count + "*" : cell.count) +
+                     " " + cell.label;
         std::string collar;
         if (row.collar == PieceGroupRow::Collar::round) collar = "( ) ";
         if (row.collar == PieceGroupRow::Collar::square) collar = "[#] ";

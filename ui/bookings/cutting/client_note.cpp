@@ -59,7 +59,8 @@ void ClientNote::keep(bool told) {
     const QString trouble = bench_.apply(edits::noteTold(bench_.season(), booking_, words, day, needed_));
     Q_EMIT refused(trouble);
     if (trouble.isEmpty())
-        Q_EMIT said(told ? tr("Noted in the brief as told.") : tr("It stays in the brief as an open question."));
+        Q_EMIT said(told ? tr("Noted in the brief as told.")
+                         : tr("It stays in the brief as an open question."));
 }
 
 } // namespace withy::ui

@@ -100,7 +100,8 @@ void JobNoteForm::layPlants(const std::vector<Id<model::Plant>>& plants) {
         field->setObjectName(QStringLiteral("share.note.left.%1").arg(plant.value));
         field->setAccessibleName(tr("Stems left of %1").arg(name));
         field->setFixedWidth(grid(16));
-        plantRows_->addWidget(new QLabel(name), place / plantsAcross, 2 * (place % plantsAcross), Qt::AlignRight);
+        plantRows_->addWidget(new QLabel(name), place / plantsAcross, 2 * (place % plantsAcross),
+                              Qt::AlignRight);
         plantRows_->addWidget(field, place / plantsAcross, 2 * (place % plantsAcross) + 1);
         left_.emplace_back(plant, field);
         ++place;

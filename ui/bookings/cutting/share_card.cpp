@@ -44,13 +44,15 @@ ShareCard::Rects ShareCard::rectsFor(int width) const {
     const int left = cardPad() + cardMark() + grid(2);
     const int whole = std::max(width - left - cardPad(), grid(20));
     const int figures =
-        std::max(strong.horizontalAdvance(choice_.figure), text.horizontalAdvance(choice_.figureNote)) + grid(1);
+        std::max(strong.horizontalAdvance(choice_.figure), text.horizontalAdvance(choice_.figureNote)) +
+        grid(1);
     const bool beside = whole - figures > grid(50); // else the figures go below
     const int room = beside ? whole - figures - grid(3) : whole;
     Rects r;
     r.head = head.boundingRect(QRect(left, cardPad(), room, 10000), cardWords, choice_.head);
     r.head.setWidth(room);
-    r.effect = text.boundingRect(QRect(left, r.head.bottom() + grid(1), room, 10000), cardWords, choice_.effect);
+    r.effect =
+        text.boundingRect(QRect(left, r.head.bottom() + grid(1), room, 10000), cardWords, choice_.effect);
     r.effect.setWidth(room);
     const int x = beside ? width - cardPad() - figures : left;
     const int y = beside ? cardPad() : r.effect.bottom() + grid(1);

@@ -9,8 +9,8 @@
 
 namespace withy::ui {
 
-/// One way to go on, as a card: what it is, what it does to every piece, and two figures at the right. A radio
-/// button in every other respect: arrows move along, Enter takes it.
+/// One way to go on, as a card: what it is, what it does to every piece, and two figures at the right. A
+/// radio button in every other respect: arrows move along, Enter takes it.
 class ShareCard : public QRadioButton {
     Q_OBJECT
 
@@ -33,6 +33,7 @@ Q_SIGNALS:
 protected:
     void paintEvent(QPaintEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+
     [[nodiscard]] bool hitButton(const QPoint& at) const override { return rect().contains(at); }
 
 private:

@@ -27,7 +27,8 @@ constexpr int mostDots = 80; ///< more are one patch of colour
 
 } // namespace
 
-ShareGroupView::ShareGroupView(ShareGroup group, QWidget* parent) : QWidget(parent), group_(std::move(group)) {
+ShareGroupView::ShareGroupView(ShareGroup group, QWidget* parent)
+    : QWidget(parent), group_(std::move(group)) {
     setAccessibleName(group_.means);
     QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     policy.setHeightForWidth(true);
@@ -90,8 +91,9 @@ void ShareGroupView::paintPlan(QPainter& p, const QRectF& box) const {
     const double golden = std::numbers::pi * (3 - std::sqrt(5.0));
     for (std::size_t i = 0; i < dots.size(); ++i) {
         const double out = reach * std::sqrt((static_cast<double>(i) + 0.5) / n);
-        const QPointF at =
-            box.center() + QPointF(std::cos(static_cast<double>(i) * golden), std::sin(static_cast<double>(i) * golden)) * out;
+        const QPointF at = box.center() + QPointF(std::cos(static_cast<double>(i) * golden),
+                                                  std::sin(static_cast<double>(i) * golden)) *
+                                              out;
         p.setPen(QPen(palette.bloomEdge(dots[i]), 1));
         p.setBrush(dots[i]);
         p.drawEllipse(at, r, r);
@@ -122,7 +124,8 @@ void ShareGroupView::paintEvent(QPaintEvent*) {
         p.drawEllipse(QRectF(words[i].at.left(), words[i].at.center().y() - d / 2, d, d));
         p.setFont(typeFont(words[i].strong ? TypeRole::strong : TypeRole::text));
         p.setPen(palette.of(Role::ink));
-        p.drawText(words[i].at.adjusted(d + grid(1), 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, words[i].words);
+        p.drawText(words[i].at.adjusted(d + grid(1), 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter,
+                   words[i].words);
     }
     p.setPen(palette.of(Role::line));
     p.drawLine(0, height() - 1, width(), height() - 1);

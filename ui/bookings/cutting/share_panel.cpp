@@ -153,8 +153,8 @@ QWidget* SharePanel::makeForms() {
     auto* holder = new QWidget;
     auto* column = new QVBoxLayout(holder);
     column->setContentsMargins(0, 0, 0, 0);
-    for (QWidget* form : {static_cast<QWidget*>(made_), static_cast<QWidget*>(client_),
-                          static_cast<QWidget*>(jobNote_)}) {
+    for (QWidget* form :
+         {static_cast<QWidget*>(made_), static_cast<QWidget*>(client_), static_cast<QWidget*>(jobNote_)}) {
         column->addWidget(form);
         form->hide();
     }
@@ -323,8 +323,8 @@ void SharePanel::keepMade(std::optional<Minutes> minutes) {
 }
 
 void SharePanel::openForm(QWidget* form) {
-    for (QWidget* each : {static_cast<QWidget*>(made_), static_cast<QWidget*>(client_),
-                          static_cast<QWidget*>(jobNote_)})
+    for (QWidget* each :
+         {static_cast<QWidget*>(made_), static_cast<QWidget*>(client_), static_cast<QWidget*>(jobNote_)})
         each->setVisible(each == form);
 }
 

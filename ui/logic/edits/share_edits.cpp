@@ -4,8 +4,8 @@
 #include "core/model/schema.h"
 #include "ui/logic/edits/design_edits.h"
 #include "ui/logic/format.h"
-#include "ui/logic/models/sheet.h"
 #include "ui/logic/models/share_words.h"
+#include "ui/logic/models/sheet.h"
 #include "ui/logic/models/stem_sources.h"
 
 #include <QCoreApplication>
@@ -195,8 +195,7 @@ private:
 
     [[nodiscard]] model::EditName name() const {
         const std::string booking = titleOf(now_, taking_.booking);
-        if (taking_.ways.size() != 1)
-            return {"share.mix", {std::to_string(taking_.ways.size()), booking}};
+        if (taking_.ways.size() != 1) return {"share.mix", {std::to_string(taking_.ways.size()), booking}};
         const Way& way = taking_.ways.front();
         const std::string plant = utf8(inPassing(now_, way.plant));
         const std::string stems = utf8(whole(way.stems.value));
@@ -206,8 +205,7 @@ private:
         case WayKind::fewerPieces:
             return {"share.fewer", {utf8(sharedPieces(now_, way.line, way.pieces.value)), booking}};
         case WayKind::oneLess:
-            return {"share.less",
-                    {stems, model::nameOf(now_, TableKind::slots, way.slot.value), booking}};
+            return {"share.less", {stems, model::nameOf(now_, TableKind::slots, way.slot.value), booking}};
         case WayKind::swap:
         case WayKind::freeStems:
             return {"share.swap", {stems, plant, booking}};
@@ -303,8 +301,8 @@ Edit noteJob(const Season& season, Id<model::Booking> booking, const JobNoteAnsw
     note.nextTime = utf8(answers.nextTime.trimmed());
     // A figure that was typed in hours keeps its fraction unless the minutes say something else.
     if (answers.making != jobNoteOf(season, booking).making)
-        note.hoursMaking = answers.making ? std::optional(static_cast<double>(answers.making->value) / 60)
-                                          : std::nullopt;
+        note.hoursMaking =
+            answers.making ? std::optional(static_cast<double>(answers.making->value) / 60) : std::nullopt;
     Edit edit("share.note", {titleOf(season, booking)});
     bool any = old || !note.drooped.empty() || !note.nextTime.empty() || note.hoursMaking;
     auto id = season.jobNotePlants.nextId();

@@ -9,22 +9,22 @@
 #include <optional>
 #include <vector>
 
-/// Cutting day: taking a way out of a short tally, what was made, what the client was told, the job note. Each
-/// is one edit.
+/// Cutting day: taking a way out of a short tally, what was made, what the client was told, the job note.
+/// Each is one edit.
 namespace withy::ui::edits {
 
 struct ShareTaking {
     Id<model::Booking> booking;
-    Day bench;                      ///< of the make-up
-    shareout::ShareProblem before;  ///< as the season has it
+    Day bench;                       ///< of the make-up
+    shareout::ShareProblem before;   ///< as the season has it
     std::vector<shareout::Way> ways; ///< in turn, each from where the last one ended
 };
 
-/// All the ways as one edit. Fewer pieces change the line, the spare ones first. What changes a slot (one stem
-/// less, a plant more, nothing standing in) changes the design when this booking alone uses it, else a copy of
-/// it that the line then takes. What is bought becomes a lot, bought in, ready on the bench day. Stems still
-/// to be cut stay as an open question in the brief, needed by the bench day: they count once they are tallied.
-/// Empty when nothing is to be written down.
+/// All the ways as one edit. Fewer pieces change the line, the spare ones first. What changes a slot (one
+/// stem less, a plant more, nothing standing in) changes the design when this booking alone uses it, else a
+/// copy of it that the line then takes. What is bought becomes a lot, bought in, ready on the bench day.
+/// Stems still to be cut stay as an open question in the brief, needed by the bench day: they count once they
+/// are tallied. Empty when nothing is to be written down.
 Edit takeWays(const Season& season, const ShareTaking& taking);
 
 /// Pieces of every line as made, with the minutes for all of them (shared out by pieces) where they were

@@ -56,8 +56,7 @@ QString tablesWithout(const model::Season& season, Id<model::Line> line, std::in
     const std::int64_t part = pieces % perTable;
     const std::int64_t none = tables - full - (part > 0 ? 1 : 0);
     QStringList all;
-    if (part > 0)
-        all << ShareRowsSay::tr("one table has %1 of %2").arg(whole(part), whole(perTable));
+    if (part > 0) all << ShareRowsSay::tr("one table has %1 of %2").arg(whole(part), whole(perTable));
     if (none > 0) all << ShareRowsSay::tr("%n table(s) (has|have) none", nullptr, static_cast<int>(none));
     QString words = all.join(QStringLiteral(", "));
     if (words.isEmpty()) return {};
@@ -104,9 +103,10 @@ private:
             c.figure = ShareRowsSay::tr("(the one table|all %n tables)", nullptr, static_cast<int>(tables));
         else
             c.figure = ShareRowsSay::tr("(the one piece|all %n pieces)", nullptr, static_cast<int>(made));
-        c.figureNote = ShareRowsSay::tr("%1 stems, %2 left")
-                           .arg(whole(share.used().value), whole(share.left().value));
-        c.whole = std::none_of(share.lines.begin(), share.lines.end(), [](const auto& l) { return isShort(l); });
+        c.figureNote =
+            ShareRowsSay::tr("%1 stems, %2 left").arg(whole(share.used().value), whole(share.left().value));
+        c.whole =
+            std::none_of(share.lines.begin(), share.lines.end(), [](const auto& l) { return isShort(l); });
         return c;
     }
 
@@ -117,7 +117,8 @@ private:
             if (!isShort(line)) continue;
             const auto fewer = thinner(line);
             const auto rest = line.pieces - fewer;
-            QString words = ShareRowsSay::tr("%1 below the design").arg(sharedPieces(season_, line.line, fewer.value));
+            QString words =
+                ShareRowsSay::tr("%1 below the design").arg(sharedPieces(season_, line.line, fewer.value));
             if (rest.value > 0) words += ShareRowsSay::tr(", %1 keep it").arg(whole(rest.value));
             all << words;
         }
@@ -139,8 +140,8 @@ private:
         case WayKind::spread:
             return spread(way, c);
         case WayKind::fewerPieces:
-            c.head = ShareRowsSay::tr("%1 at full count")
-                         .arg(sharedPieces(season_, way.line, way.pieces.value));
+            c.head =
+                ShareRowsSay::tr("%1 at full count").arg(sharedPieces(season_, way.line, way.pieces.value));
             c.effect = tablesWithout(season_, way.line, way.pieces.value);
             c.kept = ShareRowsSay::tr("The booking then has %1.")
                          .arg(sharedPieces(season_, way.line, way.pieces.value));
@@ -153,7 +154,8 @@ private:
         case WayKind::release:
             c.head = ShareRowsSay::tr("%1 %2 out of %3")
                          .arg(whole(way.stems.value), plantName(way), text(titleOf(way.from)));
-            c.effect = ShareRowsSay::tr("That booking stays as well covered as it is. ") + thinnerWords(way.share);
+            c.effect =
+                ShareRowsSay::tr("That booking stays as well covered as it is. ") + thinnerWords(way.share);
             c.kept = ShareRowsSay::tr("The later booking is not touched.") + stillToCut(way);
             return;
         case WayKind::buyIn:
@@ -181,7 +183,8 @@ private:
                      .arg(line ? sharedPieces(season_, way.line, line->pieces.value) : QString(),
                           numberWord(way.stems.value), slot.toLower());
         c.effect = ShareRowsSay::tr("All are alike.");
-        c.kept = ShareRowsSay::tr("The design is changed; where others use it too, a copy is made for this one.");
+        c.kept =
+            ShareRowsSay::tr("The design is changed; where others use it too, a copy is made for this one.");
     }
 
     void standIn(const Way& way, ShareChoice& c) const {
@@ -190,7 +193,8 @@ private:
         QStringList all;
         if (way.kind == WayKind::swap) all << ShareRowsSay::tr("Agreed with the client.");
         if (way.added.value > 0)
-            all << ShareRowsSay::tr("%1 of them free in the garden or the store.").arg(whole(way.added.value));
+            all << ShareRowsSay::tr("%1 of them free in the garden or the store.")
+                       .arg(whole(way.added.value));
         all << thinnerWords(way.share);
         c.effect = all.join(QLatin1Char(' '));
         c.kept = ShareRowsSay::tr("The design gets %1 as its last choice there.").arg(plantName(way)) +
@@ -200,12 +204,11 @@ private:
     void buyIn(const Way& way, ShareChoice& c) const {
         c.head = ShareRowsSay::tr("Buy %1 %2 in %n bunch(es)", nullptr, static_cast<int>(way.bunches))
                      .arg(whole(way.stems.value), plantName(way));
-        const QString price = way.cost.minor > 0 ? amount(way.cost, season_.theSettings())
-                                                 : ShareRowsSay::tr("cost not known");
-        c.effect = way.inTime
-                       ? ShareRowsSay::tr("%1, ordered by %2. ").arg(price, shortDay(way.orderBy))
-                       : ShareRowsSay::tr("%1; the usual day to order, %2, has passed. Ask first. ")
-                             .arg(price, shortDay(way.orderBy));
+        const QString price =
+            way.cost.minor > 0 ? amount(way.cost, season_.theSettings()) : ShareRowsSay::tr("cost not known");
+        c.effect = way.inTime ? ShareRowsSay::tr("%1, ordered by %2. ").arg(price, shortDay(way.orderBy))
+                              : ShareRowsSay::tr("%1; the usual day to order, %2, has passed. Ask first. ")
+                                    .arg(price, shortDay(way.orderBy));
         c.effect += thinnerWords(way.share);
         c.tooLate = !way.inTime;
         c.kept = ShareRowsSay::tr("They stand in the store as bought in, never as our own.");
@@ -258,14 +261,15 @@ ShareGroup groupOf(const model::Season& season, const LineShare& line, const sha
         if (const auto* record = season.plants.find(plant)) part.dot = record->colour1;
         part.stems = stemsIn(group, slot, plant);
         part.differs = part.stems != stemsIn(first, slot, plant);
-        part.varies = std::any_of(line.groups.begin(), line.groups.end(), [&, s = slot, p = plant](const auto& g) {
-            return stemsIn(g, s, p) != part.stems;
-        });
+        part.varies =
+            std::any_of(line.groups.begin(), line.groups.end(),
+                        [&, s = slot, p = plant](const auto& g) { return stemsIn(g, s, p) != part.stems; });
         words << ShareRowsSay::tr("%1 %2").arg(whole(part.stems), part.name);
         out.parts.push_back(std::move(part));
     }
     out.words = words.join(QStringLiteral(", "));
-    out.means = ShareRowsSay::tr("%1 with %2 each").arg(sharedPieces(season, line.line, out.pieces), out.words);
+    out.means =
+        ShareRowsSay::tr("%1 with %2 each").arg(sharedPieces(season, line.line, out.pieces), out.words);
     return out;
 }
 
@@ -304,7 +308,8 @@ ShareView shareView(const model::Season& season, const ShareFound& found) {
     const ShareChoiceWords say(season, found);
     const auto& ways = found.ladder.ways;
     if (ways.empty()) return view;
-    // What the design itself allows (plants of a slot, slots that may vary) is a choice beside the plain spread.
+    // What the design itself allows (plants of a slot, slots that may vary) is a choice beside the plain
+    // spread.
     if (!dealtAlike(found.ladder.now, ways.front().share)) view.choices.push_back(say.asItIs());
     for (std::size_t i = 0; i < ways.size(); ++i)
         view.choices.push_back(say.of(static_cast<int>(i)));

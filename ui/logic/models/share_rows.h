@@ -12,14 +12,14 @@ namespace withy::ui {
 
 /// One way to go on, with what it does to every piece.
 struct ShareChoice {
-    int way = -1;        ///< index into Ladder::ways; -1: as the tally is shared out with what the design allows
-    QString head;        ///< "24 jars, 8 of them with nine stems"
-    QString effect;      ///< "Nothing stands in. 16 jars keep ten."
-    QString figure;      ///< "all 12 tables", "3 jars fewer"
-    QString figureNote;  ///< "232 stems, 20 left"
-    QString kept;        ///< what taking it writes down: "Keeps 21 jars in the booking."
+    int way = -1;   ///< index into Ladder::ways; -1: as the tally is shared out with what the design allows
+    QString head;   ///< "24 jars, 8 of them with nine stems"
+    QString effect; ///< "Nothing stands in. 16 jars keep ten."
+    QString figure; ///< "all 12 tables", "3 jars fewer"
+    QString figureNote;   ///< "232 stems, 20 left"
+    QString kept;         ///< what taking it writes down: "Keeps 21 jars in the booking."
     bool tooLate = false; ///< the day to order has passed
-    bool whole = false;  ///< nothing is short any more
+    bool whole = false;   ///< nothing is short any more
 };
 
 /// Stems of one plant in one slot of each piece of a group.
@@ -46,9 +46,9 @@ struct ShareGroup {
 };
 
 struct ShareView {
-    QString small; ///< "In came 64 zinnia of 72. So:"
-    QString head;  ///< the answer; or why there is none
-    bool empty = false; ///< there is no share-out: only `head` is to be shown
+    QString small;                    ///< "In came 64 zinnia of 72. So:"
+    QString head;                     ///< the answer; or why there is none
+    bool empty = false;               ///< there is no share-out: only `head` is to be shown
     std::vector<ShareChoice> choices; ///< empty when nothing is short
     QStringList notes;
 };

@@ -12,8 +12,8 @@ namespace withy::ui {
 
 namespace {
 
-constexpr int waitDays = 2;               ///< a ready stem may have stood so long (own choice)
-constexpr double nearEnough = 25;         ///< CIEDE2000, as the cover proposes swaps (own choice)
+constexpr int waitDays = 2;                ///< a ready stem may have stood so long (own choice)
+constexpr double nearEnough = 25;          ///< CIEDE2000, as the cover proposes swaps (own choice)
 constexpr std::size_t mostOtherPlants = 4; ///< free stems of so many other plants are offered
 
 /// A slot that has less than the design asks.
@@ -202,7 +202,8 @@ private:
         std::map<std::pair<Day, Id<model::Booking>>, Stems> has;
         for (const auto& piece : allocation_->pieces) {
             const auto& demand = allocation_->problem.demands[piece.demand];
-            if (piece.plant == plant && demand.bench > q_.bench) has[{demand.event, demand.booking}] += piece.stems;
+            if (piece.plant == plant && demand.bench > q_.bench)
+                has[{demand.event, demand.booking}] += piece.stems;
         }
         std::vector<std::pair<Id<model::Booking>, Stems>> all;
         for (const auto& [key, stems] : has)
@@ -220,12 +221,12 @@ private:
             shareout::BunchOffer offer;
             offer.id = id.value;
             offer.plant = id;
-            offer.bunch = Stems(std::clamp<std::int64_t>(plant->bunch.value_or(Stems(1)).value, 1,
-                                                         shareout::mostInSlot));
+            offer.bunch = Stems(
+                std::clamp<std::int64_t>(plant->bunch.value_or(Stems(1)).value, 1, shareout::mostInSlot));
             offer.bunches = roundUpTo(stems.value, offer.bunch.value) / offer.bunch.value;
             if (plant->costPerStem)
-                offer.price = Money{std::min(plant->costPerStem->minor * offer.bunch.value,
-                                             shareout::mostBunchPrice)};
+                offer.price =
+                    Money{std::min(plant->costPerStem->minor * offer.bunch.value, shareout::mostBunchPrice)};
             offer.orderBy = q_.bench - shareLeadDays;
             input.offers.push_back(offer);
         }

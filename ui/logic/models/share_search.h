@@ -8,8 +8,8 @@
 #include <optional>
 #include <vector>
 
-/// A booking's share-out and its ways out, from the season as it is planned. Takes longer than a frame: belongs
-/// on a thread of its own.
+/// A booking's share-out and its ways out, from the season as it is planned. Takes longer than a frame:
+/// belongs on a thread of its own.
 namespace withy::ui {
 
 struct ShareQuestion {

@@ -55,15 +55,15 @@ QString spreadWords(const model::Season& season, const LineShare& line) {
     const auto fewer = thinner(line).value;
     const QString where = fewer == line.pieces.value ? ShareWordsSay::tr("in every one")
                                                      : ShareWordsSay::tr("in %1 of them").arg(whole(fewer));
-    if (slots.size() != 1)
-        return ShareWordsSay::tr("%1 with fewer stems %2").arg(all, where);
+    if (slots.size() != 1) return ShareWordsSay::tr("%1 with fewer stems %2").arg(all, where);
     const auto& slot = *slots.front();
     const std::int64_t asked = slot.asked.value / std::max<std::int64_t>(1, line.pieces.value);
     const std::int64_t most = asked - slot.fewest.value;
     const QString name = leadingName(season, slot);
     if (most == 1) return ShareWordsSay::tr("%1 with one %2 less %3").arg(all, name, where);
     const std::int64_t least = asked - slot.most.value;
-    if (least == most) return ShareWordsSay::tr("%1 with %2 %3 less %4").arg(all, numberWord(most), name, where);
+    if (least == most)
+        return ShareWordsSay::tr("%1 with %2 %3 less %4").arg(all, numberWord(most), name, where);
     return ShareWordsSay::tr("%1 with up to %2 %3 less %4").arg(all, numberWord(most), name, where);
 }
 
@@ -79,10 +79,12 @@ QString faultOf(const model::Season& season, const shareout::ShareFault& f) {
         return ShareWordsSay::tr("A figure of %1 is too small to share out. Give the slot at least %2.")
             .arg(whole(f.value), whole(f.least));
     case tooLarge:
-        return ShareWordsSay::tr("%1 is more than can be shared out; %2 is the most. Look for a slip of the keys.")
+        return ShareWordsSay::tr(
+                   "%1 is more than can be shared out; %2 is the most. Look for a slip of the keys.")
             .arg(whole(f.value), whole(f.most));
     case repeated:
-        return ShareWordsSay::tr("The same plant stands twice in one slot. Take one of the two out of the design.");
+        return ShareWordsSay::tr(
+            "The same plant stands twice in one slot. Take one of the two out of the design.");
     case totalOutOfReach: {
         const auto* line = season.lines.find(Id<model::Line>(f.id));
         const QString name = line ? nameIn(season.designs, line->design) : ShareWordsSay::tr("A design");
@@ -115,7 +117,8 @@ QString noteWords(const model::Season& season, const shareout::TallyNote& note) 
     using enum shareout::TallyFinding;
     switch (note.finding) {
     case abovePatch:
-        return ShareWordsSay::tr("%1: %2 cut, and %3 was the most it was thought to give. Counted all the same.")
+        return ShareWordsSay::tr(
+                   "%1: %2 cut, and %3 was the most it was thought to give. Counted all the same.")
             .arg(patch, whole(note.cut.value), whole(note.most.value));
     case patchNotCounted:
         return ShareWordsSay::tr("%1 is not counted yet; shared out without it.").arg(patch);
@@ -173,7 +176,8 @@ std::int64_t inGroup(const shareout::PieceGroup& group, Id<model::Plant> plant) 
 } // namespace
 
 QString nothingTalliedWords() {
-    return ShareWordsSay::tr("Nothing is tallied yet. Count the first bunch, and the jars are shared out as you go.");
+    return ShareWordsSay::tr(
+        "Nothing is tallied yet. Count the first bunch, and the jars are shared out as you go.");
 }
 
 QString shareStopWords(const model::Season& season, const plan::ShareStop& stop) {
@@ -188,13 +192,13 @@ bool isShort(const LineShare& line) {
 Pieces thinner(const LineShare& line) {
     Pieces fewer;
     for (const auto& group : line.groups) {
-        const bool thin =
-            group.total < line.target || std::any_of(line.slots.begin(), line.slots.end(), [&](const auto& slot) {
-                Stems there;
-                for (const auto& p : group.portions)
-                    if (p.slot == slot.slot) there += p.stems;
-                return there * line.pieces.value < slot.asked;
-            });
+        const bool thin = group.total < line.target ||
+                          std::any_of(line.slots.begin(), line.slots.end(), [&](const auto& slot) {
+                              Stems there;
+                              for (const auto& p : group.portions)
+                                  if (p.slot == slot.slot) there += p.stems;
+                              return there * line.pieces.value < slot.asked;
+                          });
         if (thin) fewer += group.pieces;
     }
     return fewer;
@@ -224,7 +228,8 @@ QString cameInWords(const model::Season& season, const ShareOut& share) {
     std::map<Id<model::Plant>, std::int64_t> need;
     for (const auto& line : share.lines)
         for (const auto& slot : line.slots)
-            if (slot.given < slot.asked && !slot.plants.empty()) need[slot.plants.front().plant] += slot.asked.value;
+            if (slot.given < slot.asked && !slot.plants.empty())
+                need[slot.plants.front().plant] += slot.asked.value;
     QStringList all;
     for (const auto& use : share.plants)
         if (const auto at = need.find(use.plant); at != need.end())
@@ -241,7 +246,8 @@ QString shareAnswer(const model::Season& season, const shareout::Ladder& ladder)
     const auto& now = ladder.now;
     const auto first = std::find_if(now.lines.begin(), now.lines.end(), isShort);
     if (now.lines.empty()) return ShareWordsSay::tr("No pieces are booked yet.");
-    if (first == now.lines.end()) return ShareWordsSay::tr("All %1 at full count").arg(sharedPieces(season, now));
+    if (first == now.lines.end())
+        return ShareWordsSay::tr("All %1 at full count").arg(sharedPieces(season, now));
     const auto* spread = wayOf(ladder, WayKind::spread);
     const auto* fewer = wayOf(ladder, WayKind::fewerPieces, first->line);
     const auto* line = lineOf(spread ? spread->share : now, first->line);
@@ -279,14 +285,16 @@ QStringList shareWorkings(const model::Season& season, const ShareOut& share) {
         std::map<std::int64_t, std::int64_t, std::greater<>> byCount;
         for (const auto& line : share.lines)
             for (const auto& group : line.groups)
-                if (const auto stems = inGroup(group, use.plant); stems > 0) byCount[stems] += group.pieces.value;
+                if (const auto stems = inGroup(group, use.plant); stems > 0)
+                    byCount[stems] += group.pieces.value;
         if (byCount.empty()) continue;
         QStringList parts;
         for (const auto& [stems, pieces] : byCount)
             parts << ShareWordsSay::tr("%1 × %2").arg(whole(pieces), whole(stems));
         if (use.left.value > 0) parts << ShareWordsSay::tr("%1 left").arg(whole(use.left.value));
         all << ShareWordsSay::tr("%1 %2 = %3")
-                   .arg(whole(use.counted.value), inPassing(season, use.plant), parts.join(QStringLiteral(" + ")));
+                   .arg(whole(use.counted.value), inPassing(season, use.plant),
+                        parts.join(QStringLiteral(" + ")));
     }
     return all;
 }
@@ -325,7 +333,8 @@ QString mixedWords(const model::Season& season, const Way& way) {
 }
 
 QString chosenAlready(const QStringList& ways) {
-    return ShareWordsSay::tr("Chosen already: %1. What stands below comes on top; it is all one step to undo.")
+    return ShareWordsSay::tr(
+               "Chosen already: %1. What stands below comes on top; it is all one step to undo.")
         .arg(ways.join(QStringLiteral("; ")));
 }
 
@@ -338,7 +347,8 @@ QString clientDraft(const model::Season& season, Id<model::Booking> id, const Sh
         const auto* was = lineOf(before, line.line);
         const QString pieces = sharedPieces(season, line.line, line.pieces.value);
         if (was && line.pieces < was->pieces)
-            what << ShareWordsSay::tr("there will be %1 in place of %2").arg(pieces, whole(was->pieces.value));
+            what
+                << ShareWordsSay::tr("there will be %1 in place of %2").arg(pieces, whole(was->pieces.value));
         if (!isShort(line)) continue;
         const auto fewer = thinner(line);
         what << ShareWordsSay::tr("%1 of the %2 will hold a little less than we agreed")
@@ -347,7 +357,8 @@ QString clientDraft(const model::Season& season, Id<model::Booking> id, const Sh
     const QString head = ShareWordsSay::tr("About %1 on %2: the garden gave a little less than we hoped")
                              .arg(text(booking->title), shortDay(booking->eventStart.day));
     if (what.isEmpty())
-        return head + ShareWordsSay::tr(", and other flowers of ours stand in, so that every piece is whole.");
+        return head +
+               ShareWordsSay::tr(", and other flowers of ours stand in, so that every piece is whole.");
     return head + ShareWordsSay::tr(", so %1. They are shared out evenly, and nobody's table stands out.")
                       .arg(what.join(ShareWordsSay::tr(", and ")));
 }

@@ -16,7 +16,8 @@ QString nothingTalliedWords();
 
 /// "64 zinnia came in of 72."; what came in altogether when nothing is short.
 QString cameInWords(const model::Season& season, const shareout::ShareOut& share);
-/// "21 jars at full count, or 24 with one zinnia less in 8 of them": the answer in one sentence, without a stop.
+/// "21 jars at full count, or 24 with one zinnia less in 8 of them": the answer in one sentence, without a
+/// stop.
 QString shareAnswer(const model::Season& season, const shareout::Ladder& ladder);
 /// What the tally and the share-out remark: blanks, slips, plants in no slot, other bookings of the rounds.
 QStringList shareNotes(const model::Season& season, const plan::SharePlan& plan);
@@ -44,7 +45,7 @@ QString mixedWords(const model::Season& season, const shareout::Way& way);
 QString chosenAlready(const QStringList& ways);
 
 /// A plain sentence for the client about what will be different, to copy into a letter.
-QString clientDraft(const model::Season& season, Id<model::Booking> booking,
-                    const shareout::ShareOut& before, const shareout::ShareOut& after);
+QString clientDraft(const model::Season& season, Id<model::Booking> booking, const shareout::ShareOut& before,
+                    const shareout::ShareOut& after);
 
 } // namespace withy::ui

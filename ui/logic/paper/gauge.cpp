@@ -38,7 +38,8 @@ Row gaugeRow(const papers::CuttingGauge& gauge, const QSizeF& sheet) {
         free = from + kGaugeApart;
         if (from < foot - kGaugeLeast) addUpwards(row, x + 4.4, from, std::move(words));
     }
-    TextLine words = oneLine(spansOf(gauge.words, types::kDetail), std::max(20.0, foot - kGaugeLeast - free - 2));
+    TextLine words =
+        oneLine(spansOf(gauge.words, types::kDetail), std::max(20.0, foot - kGaugeLeast - free - 2));
     if (free + words.width + 2 < foot - kGaugeLeast)
         addUpwards(row, x + 4.4, foot - kGaugeLeast - 1, std::move(words));
     return row;

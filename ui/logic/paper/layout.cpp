@@ -135,7 +135,8 @@ void addPages(Layout& layout, const Sheets& sheets, const QRectF& area, int all)
         const int number = static_cast<int>(layout.pages.size()) + 1;
         const Row foot = pageFoot(sheets.document, area.width(), number, all);
         addRow(page, foot, {area.left(), area.bottom() - foot.height});
-        if (sheets.document.gauge) addRow(page, gaugeRow(*sheets.document.gauge, sizeOf(layout.paper)), {0, 0});
+        if (sheets.document.gauge)
+            addRow(page, gaugeRow(*sheets.document.gauge, sizeOf(layout.paper)), {0, 0});
         layout.pages.push_back(std::move(page));
     }
 }

@@ -71,7 +71,8 @@ void drawCollar(Row& row, Pen& pen, const papers::PieceGroupRow& group, double x
     else
         path.addRect(box);
     row.ops.push_back(PathOp{path, kBoxLine, Fill::White});
-    pen.in(x + 5.2, top, types::kDetail.lineMm, oneLine(spansOf(group.collarWord, types::kDetail), room - 5.2));
+    pen.in(x + 5.2, top, types::kDetail.lineMm,
+           oneLine(spansOf(group.collarWord, types::kDetail), room - 5.2));
 }
 
 /// Counts over their words, as many to a line as fit; returns the height.
@@ -88,8 +89,7 @@ double drawCells(Pen& pen, const papers::PieceGroupRow& group, double x, double 
             y += kCellCount.lineMm + types::kDetail.lineMm + 1.5;
         }
         const double middle = at + width / 2;
-        if (cell.differs)
-            pen.box({middle - 5, y, 10, kCellCount.lineMm + 0.6}, Fill::Black, 0, 0.8);
+        if (cell.differs) pen.box({middle - 5, y, 10, kCellCount.lineMm + 0.6}, Fill::Black, 0, 0.8);
         pen.in(middle, y + 0.3, kCellCount.lineMm, count, papers::Align::Centre,
                cell.differs ? Ink::White : Ink::Black);
         pen.in(middle, y + kCellCount.lineMm + 0.8, types::kDetail.lineMm, label, papers::Align::Centre);

@@ -81,7 +81,7 @@ private:
                       plain(utf8(MakeUpCardSay::tr(" stems each"))));
         if (design_.minutes)
             out.push_back(strong(utf8(QString::number(*design_.minutes))) +
-                          plain(utf8(MakeUpCardSay::tr(" min each, ")))+
+                          plain(utf8(MakeUpCardSay::tr(" min each, "))) +
                           strong(utf8(whole(static_cast<std::int64_t>(
                               *design_.minutes * static_cast<double>(pieces_) + 0.5)))) +
                           plain(utf8(MakeUpCardSay::tr(" in all"))));
@@ -108,9 +108,9 @@ private:
             else
                 detail = plain(utf8(tierWords(slot->tier)));
             if (slot->clump) detail = detail + plain(utf8(MakeUpCardSay::tr(", in a clump")));
-            right.push_back(Block{papers::SlotRow{std::to_string(++number), std::to_string(slot->count.value),
-                                                  slot->label, utf8(slotPlantsWords(season_, slot->id)),
-                                                  detail}});
+            right.push_back(
+                Block{papers::SlotRow{std::to_string(++number), std::to_string(slot->count.value),
+                                      slot->label, utf8(slotPlantsWords(season_, slot->id)), detail}});
         }
         addWater(right);
         addRibbon(right);
@@ -118,10 +118,10 @@ private:
 
     void addWater(std::vector<Block>& right) const {
         if (!facts_ || !facts_->water) return;
-        right.push_back(Block{papers::FigureLine{
-            utf8(MakeUpCardSay::tr("%1 ml").arg(whole(facts_->water->water.value))),
-            plain(utf8(MakeUpCardSay::tr("water, %1 mm deep with the stems in").arg(
-                std::llround(facts_->water->level))))}});
+        right.push_back(
+            Block{papers::FigureLine{utf8(MakeUpCardSay::tr("%1 ml").arg(whole(facts_->water->water.value))),
+                                     plain(utf8(MakeUpCardSay::tr("water, %1 mm deep with the stems in")
+                                                    .arg(std::llround(facts_->water->level))))}});
     }
 
     void addRibbon(std::vector<Block>& right) const {
@@ -133,8 +133,9 @@ private:
         right.push_back(Block{papers::FigureLine{
             utf8(MakeUpCardSay::tr("%1 mm").arg(whole(facts_->ribbon->length.value))),
             plain(utf8(MakeUpCardSay::tr("ribbon, %n wrap(s)", nullptr, static_cast<int>(design_.wraps)) +
-                       (ribbons.isEmpty() ? QString()
-                                          : MakeUpCardSay::tr(", %1").arg(ribbons.join(QStringLiteral(", "))))))}});
+                       (ribbons.isEmpty()
+                            ? QString()
+                            : MakeUpCardSay::tr(", %1").arg(ribbons.join(QStringLiteral(", "))))))}});
     }
 
     [[nodiscard]] const shareout::LineShare* sharedLine(Id<model::Line> id) const {
@@ -168,7 +169,8 @@ private:
         row.unit = utf8(group.noun);
         row.pieces = static_cast<int>(group.pieces);
         if (several) {
-            row.collar = group.odd ? papers::PieceGroupRow::Collar::square : papers::PieceGroupRow::Collar::round;
+            row.collar =
+                group.odd ? papers::PieceGroupRow::Collar::square : papers::PieceGroupRow::Collar::round;
             row.collarWord = utf8(MakeUpCardSay::tr("collar"));
         }
         for (const auto& part : group.parts) {
@@ -186,7 +188,8 @@ private:
         row.unit = utf8(countedPieces(season_, design_, pieces_).section(QLatin1Char(' '), 1));
         row.pieces = static_cast<int>(pieces_);
         for (const auto* slot : edits::slotsOf(season_, design_.id))
-            row.cells.push_back({std::to_string(slot->count.value), utf8(text(slot->label).toLower()), false});
+            row.cells.push_back(
+                {std::to_string(slot->count.value), utf8(text(slot->label).toLower()), false});
         body.push_back(Block{std::move(row)});
     }
 
@@ -195,7 +198,8 @@ private:
         std::set<Id<model::Plant>> seen;
         std::vector<const model::Plant*> all;
         const auto add = [&](Id<model::Plant> id) {
-            if (const auto* plant = season_.plants.find(id); plant && seen.insert(id).second) all.push_back(plant);
+            if (const auto* plant = season_.plants.find(id); plant && seen.insert(id).second)
+                all.push_back(plant);
         };
         for (const auto* slot : edits::slotsOf(season_, design_.id))
             for (const auto* choice : edits::plantsOf(season_, slot->id))
@@ -223,13 +227,15 @@ private:
         if (!gloves.isEmpty())
             cautions.items.push_back(
                 {utf8(MakeUpCardSay::tr("Sleeves and gloves")),
-                 utf8(MakeUpCardSay::tr("for %1. Wash hands after.").arg(gloves.join(QStringLiteral("; "))))});
+                 utf8(
+                     MakeUpCardSay::tr("for %1. Wash hands after.").arg(gloves.join(QStringLiteral("; "))))});
         if (!poison.isEmpty())
             cautions.items.push_back(
                 {utf8(MakeUpCardSay::tr("Harmful if eaten")),
-                 utf8(MakeUpCardSay::tr("%1. Keep from food, children and animals; if swallowed, medical help "
-                                        "at once.")
-                          .arg(poison.join(QStringLiteral("; "))))});
+                 utf8(
+                     MakeUpCardSay::tr("%1. Keep from food, children and animals; if swallowed, medical help "
+                                       "at once.")
+                         .arg(poison.join(QStringLiteral("; "))))});
         cautions.items.push_back(
             {utf8(MakeUpCardSay::tr("Decoration, not food.")),
              utf8(MakeUpCardSay::tr("Heads and water clear of plates; nobody drinks vase water. Knives and "
@@ -284,9 +290,9 @@ private:
 /// The share-out, once anything is tallied and as long as it can be made.
 std::optional<plan::SharePlan> shareFor(const PaperOrder& order, const plan::BookingPlan& plan) {
     if (!isTallied(order.season, plan.booking)) return std::nullopt;
-    auto share = plan::planShare(
-        order.season, plan.booking,
-        storeFor(order.season, order.plan.cover.get(), plan.booking, plan.makeUpStart.day));
+    auto share =
+        plan::planShare(order.season, plan.booking,
+                        storeFor(order.season, order.plan.cover.get(), plan.booking, plan.makeUpStart.day));
     if (!share.ok()) return std::nullopt;
     return std::move(share).value();
 }

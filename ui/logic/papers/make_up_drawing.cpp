@@ -17,13 +17,14 @@ namespace withy::ui {
 
 namespace {
 
-constexpr double drawnPxPerMm = 6;   // of paper; the sketch's own pixels, so that lines come out thin
-constexpr double sketchLine = 0.25;  // mm
+constexpr double drawnPxPerMm = 6;  // of paper; the sketch's own pixels, so that lines come out thin
+constexpr double sketchLine = 0.25; // mm
 constexpr double helpLine = 0.15;
-constexpr double ruleRoom = 15;      // left of the piece, with its figures
-constexpr double rightRoom = 17;     // for the names of the tiers
+constexpr double ruleRoom = 15;  // left of the piece, with its figures
+constexpr double rightRoom = 17; // for the names of the tiers
 constexpr double topRoom = 4;
-constexpr std::array scales{1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.5, 15.0, 20.0, 25.0, 40.0, 50.0};
+constexpr std::array scales{1.0, 1.5,  2.0,  2.5,  3.0,  4.0,  5.0,  6.0,
+                            8.0, 10.0, 12.5, 15.0, 20.0, 25.0, 40.0, 50.0};
 
 struct MakeUpDrawingSay {
     Q_DECLARE_TR_FUNCTIONS(MakeUpCard)
@@ -66,7 +67,9 @@ public:
 
 private:
     /// From millimetres of the piece around the middle of its foot to millimetres of paper.
-    [[nodiscard]] QPointF onPaper(QPointF mm) const { return {middle_ + mm.x() / over_, ground_ + mm.y() / over_}; }
+    [[nodiscard]] QPointF onPaper(QPointF mm) const {
+        return {middle_ + mm.x() / over_, ground_ + mm.y() / over_};
+    }
 
     void line(QPointF from, QPointF to, double width) {
         out_.shapes.push_back(
@@ -81,7 +84,7 @@ private:
             for (int i = 0; i < mark.path.elementCount(); ++i) {
                 const auto e = mark.path.elementAt(i);
                 const QPointF at = onPaper(QPointF(e.x, e.y) / k);
-                const Kind kind = e.isMoveTo()                                  ? Kind::move
+                const Kind kind = e.isMoveTo()                             ? Kind::move
                                   : e.type == QPainterPath::CurveToElement ? Kind::curve
                                                                            : Kind::line;
                 shape.points.push_back({kind, at.x(), at.y()});
@@ -92,9 +95,7 @@ private:
         }
     }
 
-    void addGround() {
-        line({ruleRoom - 4, ground_}, {out_.width - rightRoom + 4, ground_}, 0.4);
-    }
+    void addGround() { line({ruleRoom - 4, ground_}, {out_.width - rightRoom + 4, ground_}, 0.4); }
 
     /// Ticks every ten millimetres of the piece, figures where they have room.
     void addRule() {
@@ -105,13 +106,14 @@ private:
             const double y = ground_ - mm / over_;
             const bool named = mm % figures == 0;
             line({ruleRoom - (named ? 6.0 : 5.0), y}, {ruleRoom - 4, y}, helpLine);
-            if (named && mm > 0)
-                out_.labels.push_back({ruleRoom - 6.5, y, std::to_string(mm), 1, false});
+            if (named && mm > 0) out_.labels.push_back({ruleRoom - 6.5, y, std::to_string(mm), 1, false});
         }
         line({ruleRoom - 4, ground_ - high / over_}, {ruleRoom - 4, ground_}, helpLine);
     }
 
-    [[nodiscard]] double rim() const { return piece_.vessel ? piece_.vessel->height + piece_.vessel->stand : 0; }
+    [[nodiscard]] double rim() const {
+        return piece_.vessel ? piece_.vessel->height + piece_.vessel->stand : 0;
+    }
 
     void addTiers() {
         if (!piece_.vessel) return;
@@ -140,8 +142,7 @@ private:
             const PlacedStem* best = nullptr;
             for (const auto& p : placed)
                 if (p.slot == &piece_.slots[i] && (!best || std::abs(p.x) > std::abs(best->x))) best = &p;
-            if (best)
-                all.push_back({static_cast<int>(i) + 1, onPaper({best->x, -(rim() + best->height)})});
+            if (best) all.push_back({static_cast<int>(i) + 1, onPaper({best->x, -(rim() + best->height)})});
         }
         return all;
     }
@@ -171,13 +172,14 @@ private:
         const auto point = [&](Kind kind, double x, double y) {
             return papers::Drawing::Point{kind, at.x() + x * r, at.y() + y * r};
         };
-        out_.shapes.push_back({{point(Kind::move, 1, 0), point(Kind::curve, 1, bend), point(Kind::line, bend, 1),
-                                point(Kind::line, 0, 1), point(Kind::curve, -bend, 1), point(Kind::line, -1, bend),
-                                point(Kind::line, -1, 0), point(Kind::curve, -1, -bend), point(Kind::line, -bend, -1),
-                                point(Kind::line, 0, -1), point(Kind::curve, bend, -1), point(Kind::line, 1, -bend),
-                                point(Kind::line, 1, 0)},
-                               fill,
-                               fill == DrawnFill::black ? 0 : 0.35});
+        out_.shapes.push_back(
+            {{point(Kind::move, 1, 0), point(Kind::curve, 1, bend), point(Kind::line, bend, 1),
+              point(Kind::line, 0, 1), point(Kind::curve, -bend, 1), point(Kind::line, -1, bend),
+              point(Kind::line, -1, 0), point(Kind::curve, -1, -bend), point(Kind::line, -bend, -1),
+              point(Kind::line, 0, -1), point(Kind::curve, bend, -1), point(Kind::line, 1, -bend),
+              point(Kind::line, 1, 0)},
+             fill,
+             fill == DrawnFill::black ? 0 : 0.35});
     }
 
     const PieceDrawing& piece_;
@@ -198,9 +200,9 @@ MakeUpDrawing makeUpDrawing(const model::Season& season, Id<model::Design> desig
     made.scale = MakeUpDrawingSay::tr("1 : %1").arg(paper.over());
     made.drawing = paper.drawn();
     const QSizeF size = pieceSizeMm(piece);
-    made.drawing.inWords = utf8(MakeUpDrawingSay::tr("Drawn %1: %2 mm high, %3 mm wide.")
-                                    .arg(made.scale, whole(std::llround(size.height())),
-                                         whole(std::llround(size.width()))));
+    made.drawing.inWords =
+        utf8(MakeUpDrawingSay::tr("Drawn %1: %2 mm high, %3 mm wide.")
+                 .arg(made.scale, whole(std::llround(size.height())), whole(std::llround(size.width()))));
     return made;
 }
 
