@@ -91,7 +91,7 @@ int paper(const std::string& kindWord, const std::string& season, std::optional<
     const auto kind = ui::paperKind(kindWord);
     if (!kind) {
         complain(
-            say("There is no paper “%1”. The papers are: prep, booking, orders, walk, make-up.").arg(ui::text(kindWord)));
+            say("There is no paper “%1”. The papers are: prep, booking, orders, walk, cutting, make-up.").arg(ui::text(kindWord)));
         return callAtFault;
     }
     if (ui::needsBooking(*kind) && !booking) {

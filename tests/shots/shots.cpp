@@ -4,6 +4,7 @@
 #include "ui/logic/fonts.h"
 #include "ui/logic/starting_seasons.h"
 #include "ui/logic/translations.h"
+#include "ui/shell/actions.h"
 
 #include <QDir>
 #include <QPixmap>
@@ -80,6 +81,13 @@ int main(int argc, char** argv) {
     if (season != QStringLiteral("empty")) {
         window.view()->goTo({model::TableKind::designs, 1});
         keep(QStringLiteral("designs / bench"));
+        window.view()->goTo({model::TableKind::bookings, 1});
+        window.actions().find(QStringLiteral("booking.cutting"))->trigger();
+        for (const char* words : {"51", "64", "12+10+3"}) {
+            QTest::keyClicks(QApplication::focusWidget(), QString::fromUtf8(words));
+            QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+        }
+        keep(QStringLiteral("bookings / cutting day tallied"));
     }
     return 0;
 }

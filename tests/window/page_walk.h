@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ui/common/segments.h"
+#include "ui/shell/actions.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/season_view.h"
 
@@ -30,6 +31,13 @@ inline void eachPage(MainWindow& window, const std::function<void(const QString&
         Place* place = view.current();
         const QString name = place->helpPage();
         visit(name, place);
+        if (name == QStringLiteral("bookings")) {
+            window.actions().find(QStringLiteral("booking.cutting"))->trigger();
+            settle();
+            visit(name + QStringLiteral(" / Cutting day"), place);
+            if (auto* back = place->findChild<QPushButton*>(QStringLiteral("cutting.back"))) back->click();
+            settle();
+        }
         QList<QPointer<Segments>> choices;
         for (auto* s : place->findChildren<Segments*>())
             choices << s;

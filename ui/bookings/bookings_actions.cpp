@@ -2,12 +2,17 @@
 #include "ui/bookings/booking_list.h"
 #include "ui/bookings/booking_page.h"
 #include "ui/bookings/bookings_place.h"
+#include "ui/bookings/cutting/cutting_day.h"
+#include "ui/bookings/cutting/share_panel.h"
+#include "ui/bookings/tabs/papers_tab.h"
 #include "ui/logic/edits/booking_edits.h"
 #include "ui/logic/models/booking_words.h"
+#include "ui/print/paper_desk.h"
 #include "ui/shell/actions.h"
 
 #include <QAction>
 #include <QMenu>
+#include <QStackedWidget>
 
 namespace withy::ui {
 
@@ -33,6 +38,9 @@ void BookingsPlace::addActions(Actions& actions) {
             if (chosen_) take(edits::setStanding(bench_.season(), *chosen_, s, bench_.today()));
         });
     }
+    more_->addAction(actions.add({"booking.cutting", tr("Cutting da&y"), Qt::CTRL | Qt::Key_T,
+                                  tr("The tally: what came in, plant by plant")},
+                                 [this] { openCuttingDay(); }));
     more_->addSeparator();
     more_->addAction(
         actions.add({"booking.erase", tr("&Erase booking"), Qt::CTRL | Qt::SHIFT | Qt::Key_Delete,
@@ -59,6 +67,52 @@ void BookingsPlace::addTabActions(Actions& actions) {
                 [this] { page_->stepTab(1); });
     actions.add({"booking.tab.previous", tr("Previous part of the booking"), Qt::CTRL | Qt::Key_PageUp},
                 [this] { page_->stepTab(-1); });
+}
+
+CuttingDay& BookingsPlace::cuttingDayPage() {
+    if (cutting_) return *cutting_;
+    cutting_ = new CuttingDay(bench_);
+    pages_->addWidget(cutting_);
+    connect(cutting_, &CuttingDay::backAsked, this, &BookingsPlace::leaveCuttingDay);
+    connect(cutting_, &CuttingDay::listAsked, this, &BookingsPlace::showCuttingList);
+    connect(cutting_, &CuttingDay::refused, this, &Place::refused);
+    connect(cutting_, &CuttingDay::leadTo, this, [this](const model::Ref& ref) {
+        if (!goTo(ref)) Q_EMIT leadTo(ref);
+    });
+    auto* share = new SharePanel(bench_);
+    cutting_->setBeside(share);
+    connect(cutting_, &CuttingDay::bookingShown, share,
+            [share](qint64 booking) { share->show(Id<model::Booking>(booking)); });
+    connect(share, &SharePanel::refused, this, &Place::refused);
+    connect(share, &SharePanel::said, this, &Place::said);
+    connect(share, &SharePanel::leadTo, cutting_, &CuttingDay::leadTo);
+    return *cutting_;
+}
+
+bool BookingsPlace::atTheCuttingDay() const {
+    return cutting_ && pages_->currentWidget() == cutting_;
+}
+
+void BookingsPlace::openCuttingDay() {
+    comeForward();
+    if (!chosen_ || !bench_.season().bookings.find(*chosen_) || !commitFocusedField(page_)) return;
+    cuttingDayPage().show(*chosen_);
+    pages_->setCurrentWidget(cutting_);
+    cutting_->enter();
+}
+
+void BookingsPlace::leaveCuttingDay() {
+    if (!atTheCuttingDay() || !cutting_->commit()) return;
+    pages_->setCurrentWidget(both_);
+    arrange();
+    page_->enter();
+}
+
+void BookingsPlace::showCuttingList() {
+    leaveCuttingDay();
+    if (atTheCuttingDay()) return;
+    page_->showTab(QStringLiteral("papers"));
+    if (auto* papers = page_->findChild<PapersTab*>()) papers->desk().choose(PaperKind::cuttingList);
 }
 
 namespace {
@@ -140,6 +194,7 @@ std::optional<Id<model::Booking>> BookingsPlace::bookingOf(const model::Ref& ref
 bool BookingsPlace::goTo(const model::Ref& ref) {
     const auto id = bookingOf(ref);
     if (!id) return false;
+    leaveCuttingDay();
     finding_ = false;
     arrange();
     choose(*id);

@@ -3,6 +3,7 @@
 
 #include "ui/bookings/booking_list.h"
 #include "ui/bookings/booking_page.h"
+#include "ui/bookings/cutting/cutting_day.h"
 #include "ui/common/field_edit.h"
 #include "ui/logic/edits/booking_edits.h"
 #include "ui/logic/format.h"
@@ -16,6 +17,7 @@
 #include <QHBoxLayout>
 #include <QMenu>
 #include <QResizeEvent>
+#include <QStackedWidget>
 
 #include <algorithm>
 
@@ -23,15 +25,21 @@ namespace withy::ui {
 
 BookingsPlace::BookingsPlace(Workbench& bench, QWidget* parent)
     : Place(bench, parent)
+    , pages_(new QStackedWidget)
+    , both_(new QWidget)
     , list_(new BookingList(bench))
     , line_(new QFrame)
     , page_(new BookingPage(bench))
     , more_(new QMenu(this)) {
     line_->setProperty("look", QStringLiteral("upright"));
     page_->setMenu(more_);
-    auto* row = new QHBoxLayout(this);
+    auto* row = new QHBoxLayout(both_);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(0);
+    pages_->addWidget(both_);
+    auto* all = new QHBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->addWidget(pages_);
     row->addWidget(list_);
     row->addWidget(line_);
     row->addWidget(page_, 1);
@@ -79,6 +87,12 @@ void BookingsPlace::show(std::optional<Id<model::Booking>> id) {
     if (there && id != chosen_ && !commitFocusedField(page_)) return list_->choose(chosen_);
     chosen_ = id;
     page_->show(id);
+    if (atTheCuttingDay()) {
+        if (id)
+            cutting_->show(*id);
+        else
+            leaveCuttingDay();
+    }
     Q_EMIT shownChanged();
 }
 
@@ -106,6 +120,7 @@ void BookingsPlace::afterChange() {
 void BookingsPlace::comeForward() {
     auto* go = actions_ && !isVisible() ? actions_->find(QStringLiteral("go.bookings")) : nullptr;
     if (go) go->trigger();
+    leaveCuttingDay();
 }
 
 void BookingsPlace::openDemo() {
@@ -174,14 +189,19 @@ void BookingsPlace::find() {
 }
 
 void BookingsPlace::enter() {
-    if (bench_.season().bookings.empty())
+    if (atTheCuttingDay())
+        cutting_->enter();
+    else if (bench_.season().bookings.empty())
         setFocus();
     else
         list_->enter();
 }
 
 bool BookingsPlace::makeNext() {
-    return page_->makeNextTab();
+    if (page_->makeNextTab()) return true;
+    const bool missing = !cutting_;
+    cuttingDayPage();
+    return missing;
 }
 
 void BookingsPlace::arrange() {

@@ -4,11 +4,13 @@
 #include "ui/shell/place.h"
 
 class QMenu;
+class QStackedWidget;
 
 namespace withy::ui {
 
 class BookingList;
 class BookingPage;
+class CuttingDay;
 
 /// The bookings: the list at the left, the chosen one at the right.
 class BookingsPlace : public Place {
@@ -34,6 +36,10 @@ public:
 
     [[nodiscard]] BookingList& list() const { return *list_; }
 
+    /// Made when first wanted.
+    CuttingDay& cuttingDayPage();
+    [[nodiscard]] bool atTheCuttingDay() const;
+
     // Commands.
     void newBooking();
     void duplicate();
@@ -41,6 +47,9 @@ public:
     void find();
     void step(int by);
     void hold();
+    /// The tally of the chosen booking, over the list and the booking.
+    void openCuttingDay();
+    void leaveCuttingDay();
 
 Q_SIGNALS:
     /// "Open the demo season" was pressed.
@@ -56,17 +65,21 @@ private:
     void show(std::optional<Id<model::Booking>> id);
     void afterChange();
     void arrange();
+    void showCuttingList();
     void addTabActions(Actions& actions);
     [[nodiscard]] std::optional<Id<model::Booking>> first() const;
     [[nodiscard]] std::optional<Id<model::Booking>> bookingOf(const model::Ref& ref) const;
     bool take(const model::Edit& edit);
 
     std::optional<Id<model::Booking>> chosen_;
+    QStackedWidget* pages_;
+    QWidget* both_; ///< the list and the booking
     BookingList* list_;
     QWidget* line_;
     BookingPage* page_;
     QMenu* more_;
-    Actions* actions_ = nullptr; ///< of the window
+    CuttingDay* cutting_ = nullptr; ///< made when first wanted
+    Actions* actions_ = nullptr;    ///< of the window
     bool finding_ = false; ///< in a narrow window the list has the whole room while one looks for something
 };
 

@@ -13,6 +13,7 @@ std::optional<PaperKind> paperKind(std::string_view word) {
     if (word == "booking") return PaperKind::bookingSummary;
     if (word == "orders") return PaperKind::seasonOrders;
     if (word == "walk") return PaperKind::walkSheet;
+    if (word == "cutting") return PaperKind::cuttingList;
     if (word == "make-up") return PaperKind::makeUpCard;
     return std::nullopt;
 }
@@ -27,6 +28,8 @@ QString paperTitle(PaperKind kind) {
         return QCoreApplication::translate("Papers", "Season's orders");
     case PaperKind::walkSheet:
         return QCoreApplication::translate("Papers", "Walk sheet");
+    case PaperKind::cuttingList:
+        return QCoreApplication::translate("Papers", "Cutting list");
     case PaperKind::makeUpCard:
         return QCoreApplication::translate("Papers", "Make-up card");
     }
@@ -34,7 +37,8 @@ QString paperTitle(PaperKind kind) {
 }
 
 bool needsBooking(PaperKind kind) {
-    return kind == PaperKind::prepSheet || kind == PaperKind::bookingSummary || kind == PaperKind::makeUpCard;
+    return kind == PaperKind::prepSheet || kind == PaperKind::bookingSummary ||
+           kind == PaperKind::cuttingList || kind == PaperKind::makeUpCard;
 }
 
 std::vector<PaperPart> allPaperParts() {
@@ -49,6 +53,7 @@ std::vector<PaperPart> partsOf(PaperKind kind) {
     case PaperKind::bookingSummary:
         return {PaperPart::brief, PaperPart::prices, PaperPart::toLookAt, PaperPart::workings};
     case PaperKind::walkSheet:
+    case PaperKind::cuttingList:
         return {PaperPart::writeHere};
     case PaperKind::makeUpCard:
         return {PaperPart::conditioning, PaperPart::writeHere};
@@ -97,6 +102,9 @@ papers::Document paperOf(PaperKind kind, const PaperOrder& order) {
         break;
     case PaperKind::walkSheet:
         d = walkSheet(order);
+        break;
+    case PaperKind::cuttingList:
+        d = cuttingList(order);
         break;
     case PaperKind::makeUpCard:
         d = makeUpCard(order);

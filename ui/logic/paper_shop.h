@@ -16,9 +16,9 @@
 /// Every paper by its kind, worded and ready to be laid out.
 namespace withy::ui {
 
-enum class PaperKind { prepSheet, bookingSummary, seasonOrders, walkSheet, makeUpCard };
+enum class PaperKind { prepSheet, bookingSummary, seasonOrders, walkSheet, cuttingList, makeUpCard };
 
-/// "prep", "booking", "orders", "walk", "make-up": the words the command line takes.
+/// "prep", "booking", "orders", "walk", "cutting", "make-up": the words the command line takes.
 std::optional<PaperKind> paperKind(std::string_view word);
 QString paperTitle(PaperKind kind);
 bool needsBooking(PaperKind kind);

@@ -11,7 +11,8 @@ namespace withy::ui {
 
 PapersTab::PapersTab(Workbench& bench, QWidget* parent)
     : BookingTab(bench, parent)
-    , desk_(new PaperDesk(bench, {PaperKind::prepSheet, PaperKind::bookingSummary, PaperKind::makeUpCard})) {
+    , desk_(new PaperDesk(bench, {PaperKind::prepSheet, PaperKind::bookingSummary, PaperKind::cuttingList,
+                                  PaperKind::makeUpCard})) {
     setObjectName(QStringLiteral("papers"));
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(pageMargin(), grid(3), pageMargin(), grid(3));

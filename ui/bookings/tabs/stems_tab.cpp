@@ -4,12 +4,15 @@
 #include "ui/bookings/tabs/row_marks.h"
 #include "ui/bookings/tabs/sheet_table.h"
 #include "ui/common/finding_rows.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/edits/cover_edits.h"
 #include "ui/logic/models/cover_facts.h"
 #include "ui/logic/models/cover_rows.h"
 #include "ui/logic/models/stem_rows.h"
 #include "ui/logic/models/stem_sources.h"
+#include "ui/shell/actions.h"
 
+#include <QPushButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -21,6 +24,13 @@ StemsTab::StemsTab(Workbench& bench, QWidget* parent)
     , bar_(new ShareBar)
     , findings_(new FindingRows(bench, QStringLiteral("stems.findings"))) {
     body_->insertWidget(body_->count() - 1, bar_);
+    auto* cutting = namedButton(tr("C&utting day"), "stems.cutting_day");
+    cutting->setToolTip(tr("Tally what comes in, plant by plant"));
+    body_->insertWidget(body_->count() - 1, cutting, 0, Qt::AlignLeft);
+    connect(cutting, &QPushButton::clicked, this, [this] {
+        if (auto* open = actions_ ? actions_->find(QStringLiteral("booking.cutting")) : nullptr)
+            open->trigger();
+    });
     cover_ = addSheet(QStringLiteral("stems.cover"));
     connect(cover_, &SheetTable::wayTaken, this, &StemsTab::take);
     needsHead_ = addHead(tr("Spare, lengths and when to cut"));
@@ -30,6 +40,10 @@ StemsTab::StemsTab(Workbench& bench, QWidget* parent)
     body_->insertWidget(body_->count() - 1, findings_);
     connect(findings_, &FindingRows::leadTo, this, &StemsTab::leadTo);
     connect(findings_, &FindingRows::refused, this, &StemsTab::refused);
+}
+
+void StemsTab::addActions(Actions& actions) {
+    actions_ = &actions;
 }
 
 void StemsTab::fill(const plan::BookingPlan& plan) {

@@ -19,6 +19,7 @@ class StemsTab : public SheetTab {
 
 public:
     explicit StemsTab(Workbench& bench, QWidget* parent = nullptr);
+    void addActions(Actions& actions) override;
 
 protected:
     void fill(const plan::BookingPlan& plan) override;
@@ -28,6 +29,7 @@ private:
     void take(const QString& row, int way);
     static const plan::Mend* mendNow(const plan::SlotCover& slot, const plan::Mend& pressed);
 
+    Actions* actions_ = nullptr; ///< of the window
     ShareBar* bar_;
     SheetTable* cover_;
     QWidget* needsHead_;

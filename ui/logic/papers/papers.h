@@ -13,6 +13,8 @@ papers::Document bookingSummary(const PaperOrder& order);
 papers::Document ordersPaper(const PaperOrder& order);
 /// For the day it is printed; without one, the day is left to the pencil.
 papers::Document walkSheet(const PaperOrder& order);
+/// Every day on which something is cut for the booking, with what the day's round cuts for others.
+papers::Document cuttingList(const PaperOrder& order);
 
 /// One sheet for each design of the booking. After a tally the counts are those of the share-out, before it
 /// the design's own.

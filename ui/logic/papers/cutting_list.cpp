@@ -1,0 +1,314 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/model/schema.h"
+#include "core/plan/day_heat.h"
+#include "core/plan/index.h"
+#include "ui/logic/edits/tally_edits.h"
+#include "ui/logic/fields/field_text.h"
+#include "ui/logic/format.h"
+#include "ui/logic/garden_words.h"
+#include "ui/logic/models/cutting_goals.h"
+#include "ui/logic/papers/cutting_hours.h"
+#include "ui/logic/papers/cutting_vessels.h"
+#include "ui/logic/papers/papers.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <map>
+
+namespace withy::ui {
+
+namespace {
+
+using papers::Block;
+using papers::plain;
+using papers::strong;
+
+/// One outing: a day, its hours, and what is cut on it for whom.
+struct Outing {
+    Day day;
+    std::optional<std::pair<LocalTime, LocalTime>> hours;
+    std::optional<garden::GoodHourWhy> why;
+    std::vector<Id<model::Booking>> bookings;
+    std::vector<std::pair<Id<model::Booking>, CuttingGoal>> goals; ///< in walking order
+
+    [[nodiscard]] std::int64_t stems() const {
+        std::int64_t sum = 0;
+        for (const auto& [booking, goal] : goals)
+            sum += goal.goal();
+        return sum;
+    }
+};
+
+class CuttingListMaker {
+    Q_DECLARE_TR_FUNCTIONS(CuttingList)
+
+public:
+    explicit CuttingListMaker(const PaperOrder& order)
+        : order_(order)
+        , season_(order.season)
+        , index_(order.season)
+        , days_(order.season)
+        , vessels_(order.season)
+        , booking_(*season_.bookings.find(*order.booking)) {
+        gather();
+        letter();
+    }
+
+    papers::Document document() {
+        papers::Document d;
+        const bool one = outings_.size() == 1;
+        d.name = one ? utf8(outingName(outings_.front())) : booking_.title;
+        if (!outings_.empty()) d.key = utf8(shortDay(outings_.front().day));
+        if (one)
+            d.keyNote = utf8(hoursWords(outings_.front()));
+        else if (!outings_.empty())
+            d.keyNote = utf8(tr("and %n more day(s)", nullptr, asCount(outings_.size() - 1)));
+        for (const auto& outing : outings_)
+            addOuting(outing, !one, d.body);
+        if (outings_.empty())
+            d.body.push_back(Block{papers::Paragraph{plain(utf8(tr(
+                "Nothing to cut is known of yet. Give the booking pieces, and their slots plants that have a "
+                "patch.")))}});
+        else
+            d.body.push_back(Block{cautions()});
+        if (wants(order_, PaperKind::cuttingList, PaperPart::writeHere) && !outings_.empty())
+            d.last.push_back(Block{writeHere()});
+        d.footWhat = utf8(footWords());
+        return d;
+    }
+
+private:
+    void gather() {
+        std::map<Day, Outing> byDay;
+        for (const auto& goal : cuttingGoals(season_, order_.plan, booking_.id)) {
+            auto& outing = byDay[goal.day];
+            outing.day = goal.day;
+            outing.goals.emplace_back(booking_.id, goal);
+        }
+        for (auto& [day, outing] : byDay) {
+            readHours(outing);
+            addOthers(outing);
+            outings_.push_back(std::move(outing));
+        }
+    }
+
+    void readHours(Outing& outing) const {
+        if (const auto* planned = plannedRound(order_.plan, booking_.id, outing.day)) {
+            outing.hours = {planned->start, planned->end};
+            if (planned->hour) outing.why = planned->hour->why;
+        }
+        if (const auto* round = edits::roundOn(season_, booking_.id, outing.day)) {
+            if (!outing.hours || outing.hours->first != round->from) outing.why.reset();
+            outing.hours = {round->from, round->to};
+        }
+    }
+
+    /// What the day's round cuts for other bookings that it serves.
+    void addOthers(Outing& outing) const {
+        outing.bookings = {booking_.id};
+        if (const auto* round = edits::roundOn(season_, booking_.id, outing.day))
+            for (const auto& serving : season_.roundBookings)
+                if (serving.round == round->id && serving.booking != booking_.id &&
+                    season_.bookings.find(serving.booking))
+                    outing.bookings.push_back(serving.booking);
+        for (std::size_t i = 1; i < outing.bookings.size(); ++i)
+            for (const auto& goal : cuttingGoals(season_, order_.plan, outing.bookings[i]))
+                if (goal.day == outing.day) outing.goals.emplace_back(outing.bookings[i], goal);
+        std::stable_sort(outing.goals.begin(), outing.goals.end(), [&](const auto& a, const auto& b) {
+            return placeOf(a.second.patch) < placeOf(b.second.patch);
+        });
+    }
+
+    [[nodiscard]] std::pair<std::int64_t, std::int64_t> placeOf(Id<model::Patch> patch) const {
+        const auto* p = season_.patches.find(patch);
+        return {p ? p->place : 0, patch.value};
+    }
+
+    /// One letter for each booking: the first of its title that no other has.
+    void letter() {
+        for (const auto& outing : outings_)
+            for (const auto id : outing.bookings) {
+                if (letters_.contains(id)) continue;
+                const auto* booking = season_.bookings.find(id);
+                QString candidates = (booking ? text(booking->title) : QString()).toUpper();
+                candidates += QStringLiteral("ABCDEFGHIJKLMNOPQRSTUVWXYZ");
+                for (const QChar c : candidates) {
+                    const bool taken = std::any_of(letters_.begin(), letters_.end(),
+                                                   [&](const auto& l) { return l.second == QString(c); });
+                    if (!c.isLetter() || taken) continue;
+                    letters_[id] = QString(c);
+                    break;
+                }
+            }
+    }
+
+    static QString outingName(const Outing& outing) {
+        const QString day = longDay(outing.day).section(QLatin1Char(' '), 0, 0);
+        if (outing.why == garden::GoodHourWhy::dawn) return tr("Dawn cut, %1").arg(day);
+        if (outing.why == garden::GoodHourWhy::evening) return tr("Evening cut, %1").arg(day);
+        return tr("Cut on %1").arg(day);
+    }
+
+    /// "06:35 to 07:50, done before 09:00".
+    QString hoursWords(const Outing& outing) {
+        if (!outing.hours) return tr("hours still to be chosen");
+        const auto [from, to] = *outing.hours;
+        QString words =
+            to == from ? tr("from %1").arg(clock(from)) : tr("%1 to %2").arg(clock(from), clock(to));
+        const auto limit = season_.theSettings().heatLimitCelsius;
+        const QString warm = tooWarmFrom(days_.on(outing.day), limit, from.minute);
+        const bool before = !warm.isEmpty() && clock(to) <= warm;
+        return before ? tr("%1, done before %2").arg(words, warm) : words;
+    }
+
+    void addOuting(const Outing& outing, bool named, std::vector<Block>& body) {
+        if (named)
+            body.push_back(Block{papers::SectionHead{
+                utf8(outingName(outing)),
+                plain(utf8(tr("%1, %2").arg(shortDay(outing.day), hoursWords(outing))))}});
+        const auto& day = days_.on(outing.day);
+        const auto from = outing.hours ? std::optional(outing.hours->first.minute) : std::nullopt;
+        body.push_back(Block{cuttingHours(day, season_.theSettings().heatLimitCelsius, from), true});
+        if (const QString known = heatKnown(day); !known.isEmpty())
+            body.push_back(Block{papers::Paragraph{plain(utf8(known)), true}});
+        body.push_back(Block{keyOf(outing)});
+        Id<model::Patch> at;
+        for (const auto& [booking, goal] : outing.goals) {
+            const auto* patch = season_.patches.find(goal.patch);
+            if (!patch) continue;
+            if (at != goal.patch)
+                body.push_back(Block{papers::PatchHead{utf8(walkingPlace(season_, goal.patch)), patch->label,
+                                                       plain(patch->wayThere)}});
+            at = goal.patch;
+            body.push_back(Block{rowOf(booking, goal, outing.bookings.size() > 1)});
+        }
+        body.push_back(Block{papers::Spacer{4}});
+    }
+
+    static QString heatKnown(const plan::PlaceDay& day) {
+        if (!day.basis) return tr("No temperatures are known of that day. Cut in the cool.");
+        if (*day.basis == plan::HeatBasis::normals)
+            return tr("Temperatures are the usual ones of the month.");
+        return {};
+    }
+
+    papers::KeyRow keyOf(const Outing& outing) const {
+        papers::KeyRow key;
+        for (const auto id : outing.bookings)
+            if (const auto* b = season_.bookings.find(id))
+                key.items.push_back({utf8(letters_.at(id)),
+                                     utf8(tr("%1, %2").arg(text(b->title), shortDay(b->eventStart.day)))});
+        return key;
+    }
+
+    papers::TallyRow rowOf(Id<model::Booking> booking, const CuttingGoal& goal, bool marked) {
+        papers::TallyRow row;
+        row.count = utf8(whole(goal.goal()));
+        row.unit = utf8(goal.orAll ? tr("or all") : tr("stems"));
+        if (marked) row.mark = utf8(letters_.at(booking));
+        const auto* plant = season_.plants.find(goal.plant);
+        if (plant) {
+            row.title = plant->name;
+            row.detail = detailOf(*plant, goal);
+        }
+        row.bucket = utf8(vessels_.next(goal.goal(), goal.length, goal.personal));
+        row.boxes = papers::tallyBoxes(static_cast<int>(std::min<std::int64_t>(goal.goal(), 100000)));
+        row.writeLabel = utf8(tr("cut"));
+        return row;
+    }
+
+    /// "just opening, 350 mm and up, bunch in tens, gloves".
+    [[nodiscard]] papers::Text detailOf(const model::Plant& plant, const CuttingGoal& goal) const {
+        papers::Text words = strong(plant.stageToCut);
+        QStringList rest;
+        if (goal.length) rest << tr("%1 and up").arg(lengthWords(*goal.length));
+        rest << (plant.method == model::HarvestMethod::pull ? tr("pull") : tr("cut"));
+        rest << (plant.bunch ? tr("in bunches of %1").arg(plant.bunch->value) : tr("loose"));
+        const QString more = rest.join(QStringLiteral(", "));
+        words = words + plain(utf8(plant.stageToCut.empty() ? more : QStringLiteral(", ") + more));
+        if (wantsGloves(plant.id)) words = words + plain(", ") + strong(utf8(tr("gloves")));
+        return words;
+    }
+
+    [[nodiscard]] QString lengthWords(Millimetres length) const {
+        const auto& field = *model::tableInfo(model::TableKind::plants).field("stem_length_min");
+        return fieldText(season_, model::TableKind::plants, field, model::Value(length.value));
+    }
+
+    [[nodiscard]] bool wantsGloves(Id<model::Plant> plant) const {
+        const auto& hazards = plan::Index::of(index_.hazards, plant);
+        return std::any_of(hazards.begin(), hazards.end(), [](const auto* h) {
+            using enum model::HazardKind;
+            return h->kind == sap || h->kind == skin || h->kind == thorns;
+        });
+    }
+
+    [[nodiscard]] QStringList plantsWith(std::initializer_list<model::HazardKind> kinds) const {
+        QStringList names;
+        for (const auto& outing : outings_)
+            for (const auto& [booking, goal] : outing.goals)
+                for (const auto* h : plan::Index::of(index_.hazards, goal.plant)) {
+                    const auto* plant = season_.plants.find(goal.plant);
+                    const bool one = std::find(kinds.begin(), kinds.end(), h->kind) != kinds.end();
+                    if (one && plant && !names.contains(text(plant->name))) names << text(plant->name);
+                }
+        return names;
+    }
+
+    [[nodiscard]] papers::Cautions cautions() const {
+        using enum model::HazardKind;
+        papers::Cautions out;
+        out.title = utf8(tr("Take care"));
+        const auto add = [&](const QString& what, const QString& toDo) {
+            out.items.push_back({utf8(what), utf8(toDo)});
+        };
+        const QString between = QStringLiteral("; ");
+        if (const auto names = plantsWith({sap, skin, thorns}); !names.isEmpty())
+            add(tr("Gloves and sleeves"), tr("for %1. Wash hands after.").arg(names.join(between)));
+        if (const auto names = plantsWith({poison, pets}); !names.isEmpty())
+            add(tr("Harmful if eaten"),
+                tr("%1. Keep from food, children and animals; if swallowed, medical help or a vet at once.")
+                    .arg(names.join(between)));
+        if (const auto names = plantsWith({pollen, scent}); !names.isEmpty())
+            add(tr("Pollen or scent"), tr("%1. Hold them away from the face.").arg(names.join(between)));
+        add(tr("Blades and wet ground."),
+            tr("Cut away from the hand; sound shoes; carry half-full buckets, and no more than you lift with "
+               "ease."));
+        return out;
+    }
+
+    static papers::WriteHere writeHere() {
+        return {utf8(tr("Write here,\ntype in later")),
+                {{utf8(tr("cut by")), 34},
+                 {utf8(tr("from")), 22},
+                 {utf8(tr("to")), 22},
+                 {utf8(tr("thrown away, which")), 0}}};
+    }
+
+    [[nodiscard]] QString footWords() const {
+        std::int64_t stems = 0;
+        for (const auto& outing : outings_)
+            stems += outing.stems();
+        return tr("%1, %2, %n stem(s) to cut", nullptr,
+                  static_cast<int>(std::min<std::int64_t>(stems, 1000000000)))
+            .arg(text(booking_.title), shortDay(booking_.eventStart.day));
+    }
+
+    const PaperOrder& order_;
+    const model::Season& season_;
+    plan::Index index_;
+    plan::PlaceDays days_;
+    CuttingVessels vessels_;
+    const model::Booking& booking_;
+    std::vector<Outing> outings_;
+    std::map<Id<model::Booking>, QString> letters_;
+};
+
+} // namespace
+
+papers::Document cuttingList(const PaperOrder& order) {
+    return CuttingListMaker(order).document();
+}
+
+} // namespace withy::ui
