@@ -186,7 +186,7 @@ TEST_F(CuttingDayTest, APanelBesideSharesTheWidthAndTakesTurnsWhereItIsNarrow) {
     openDay();
     auto& page = place_->cuttingDayPage();
     auto* beside = new TextLabel(TypeRole::text, QStringLiteral("shares"));
-    page.setBeside(beside, QStringLiteral("Share-out"));
+    page.setBeside(beside);
     settle();
     EXPECT_TRUE(beside->isVisible());
     EXPECT_TRUE(panel().isVisible());

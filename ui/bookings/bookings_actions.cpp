@@ -5,6 +5,7 @@
 #include "ui/bookings/cutting/cutting_day.h"
 #include "ui/bookings/cutting/share_panel.h"
 #include "ui/bookings/tabs/papers_tab.h"
+#include "ui/common/field_edit.h"
 #include "ui/logic/edits/booking_edits.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/print/paper_desk.h"

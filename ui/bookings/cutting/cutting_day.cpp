@@ -78,6 +78,7 @@ QWidget* CuttingDay::makeHead() {
 void CuttingDay::show(Id<model::Booking> booking) {
     tally_->show(booking);
     showHead();
+    Q_EMIT bookingShown(booking.value);
 }
 
 std::optional<Id<model::Booking>> CuttingDay::booking() const {
@@ -92,11 +93,11 @@ void CuttingDay::stepDay(int by) {
     tally_->setDay(tally_->day() + by);
 }
 
-void CuttingDay::setBeside(QWidget* panel, const QString& words) {
+void CuttingDay::setBeside(QWidget* panel) {
     delete beside_;
     delete sides_;
     beside_ = panel;
-    sides_ = new Segments(tr("Side of the page"), {tr("Tally"), words}, Segments::Look::tabs);
+    sides_ = new Segments(tr("Side of the page"), {tr("Tally"), tr("Share-out")}, Segments::Look::tabs);
     sides_->setObjectName(QStringLiteral("cutting.sides"));
     static_cast<QVBoxLayout*>(layout())->insertWidget(1, sides_);
     connect(sides_, &Segments::chosen, this, &CuttingDay::arrange);

@@ -25,8 +25,9 @@ public:
 
     void show(Id<model::Booking> booking);
     using QWidget::show;
-    /// The panel at the right, which this page then owns; without one the tally has the whole width.
-    void setBeside(QWidget* panel, const QString& words);
+    /// The panel at the right, which this page then owns; without one the tally has the whole width. It hears
+    /// of the booking by bookingShown().
+    void setBeside(QWidget* panel);
 
     [[nodiscard]] TallyPanel& tally() const { return *tally_; }
 
@@ -41,6 +42,7 @@ Q_SIGNALS:
     void listAsked();
     void refused(const QString& sentence);
     void leadTo(const withy::model::Ref& ref);
+    void bookingShown(qint64 booking);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

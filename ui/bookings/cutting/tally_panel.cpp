@@ -85,12 +85,16 @@ QWidget* TallyPanel::makeKeys() {
 }
 
 void TallyPanel::show(Id<model::Booking> booking) {
-    if (booking_ == booking) return refresh();
+    const Day day = cuttingDay(bench_.season(), bench_.plan(), booking, bench_.today());
+    if (booking_ == booking) {
+        refresh();
+        return setDay(day);
+    }
     booking_ = booking;
     threw_->setChecked(false);
     says_->hide();
     chosen_ = nullptr;
-    day_ = cuttingDay(bench_.season(), bench_.plan(), booking, bench_.today());
+    day_ = day;
     refresh();
     Q_EMIT dayChanged();
 }
@@ -244,6 +248,7 @@ void TallyPanel::setThrowing(bool throwing) {
 
 void TallyPanel::fillFound() {
     foundMenu_->clear();
+    qDeleteAll(foundMenu_->findChildren<QMenu*>(QString(), Qt::FindDirectChildrenOnly));
     if (!booking_) return;
     const auto rows = tallyRows(bench_.season(), bench_.plan(), *booking_, day_);
     auto* others = new QMenu(tr("Other patches"), foundMenu_);
