@@ -47,7 +47,7 @@ void Flow::putWalk(const Row& row, double x, const Cursor& at) {
     const double from = m_walkEnd >= 0 ? m_walkEnd : begins ? at.y + kWalkTop : at.y;
     const double to = at.y + row.height;
     auto& ops = m_pages[static_cast<std::size_t>(at.page)].ops;
-    ops.push_back(LineOp{{x + kWalkX, from}, {x + kWalkX, to}, kThick, Dash::Dots});
+    ops.emplace_back(LineOp{{x + kWalkX, from}, {x + kWalkX, to}, kThick, Dash::Dots});
     m_walkEnd = to;
 }
 
