@@ -81,7 +81,7 @@ CuttingDay& BookingsPlace::cuttingDayPage() {
         if (!goTo(ref)) Q_EMIT leadTo(ref);
     });
     auto* share = new SharePanel(bench_);
-    cutting_->setBeside(share, tr("Share-out"));
+    cutting_->setBeside(share);
     connect(cutting_, &CuttingDay::bookingShown, share,
             [share](qint64 booking) { share->show(Id<model::Booking>(booking)); });
     connect(share, &SharePanel::refused, this, &Place::refused);
