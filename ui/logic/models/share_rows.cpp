@@ -100,9 +100,11 @@ private:
         if (made < was)
             c.figure = ShareRowsSay::tr("%n piece(s) fewer", nullptr, static_cast<int>(was - made));
         else if (tables > 0)
-            c.figure = ShareRowsSay::tr("(the one table|all %n tables)", nullptr, static_cast<int>(tables));
+            c.figure = tables == 1 ? ShareRowsSay::tr("the one table")
+                                   : ShareRowsSay::tr("all %n table(s)", nullptr, static_cast<int>(tables));
         else
-            c.figure = ShareRowsSay::tr("(the one piece|all %n pieces)", nullptr, static_cast<int>(made));
+            c.figure = made == 1 ? ShareRowsSay::tr("the one piece")
+                                 : ShareRowsSay::tr("all %n piece(s)", nullptr, static_cast<int>(made));
         c.figureNote =
             ShareRowsSay::tr("%1 stems, %2 left").arg(whole(share.used().value), whole(share.left().value));
         c.whole =
@@ -320,7 +322,7 @@ QString makeThese(const ShareOut& share) {
     std::int64_t pieces = 0;
     for (const auto& line : share.lines)
         pieces += line.pieces.value;
-    return ShareRowsSay::tr("Make (this one|these %n)", nullptr, static_cast<int>(pieces));
+    return ShareRowsSay::tr("Make (this|these) %n", nullptr, static_cast<int>(pieces));
 }
 
 } // namespace withy::ui
