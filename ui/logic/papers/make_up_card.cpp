@@ -66,8 +66,7 @@ public:
         if (!design_.makingNotes.empty())
             d.body.push_back(Block{papers::Paragraph{plain(design_.makingNotes), true}});
         if (wants(order_, PaperKind::makeUpCard, PaperPart::writeHere)) d.last.push_back(Block{writeHere()});
-        d.footWhat = utf8(MakeUpCardSay::tr("%1, %2; drawn %3; gauge true at 100 % only")
-                              .arg(text(booking_.title), shortDay(booking_.eventStart.day), drawing.scale));
+        d.footWhat = utf8(MakeUpCardSay::tr("%1, drawn %2").arg(text(booking_.title), drawing.scale));
         d.gauge = gauge();
         return d;
     }
@@ -118,6 +117,7 @@ private:
 
     void addWater(std::vector<Block>& right) const {
         if (!facts_ || !facts_->water) return;
+        right.push_back(Block{papers::Spacer{2}});
         right.push_back(
             Block{papers::FigureLine{utf8(MakeUpCardSay::tr("%1 ml").arg(whole(facts_->water->water.value))),
                                      plain(utf8(MakeUpCardSay::tr("water, %1 mm deep with the stems in")
@@ -271,7 +271,8 @@ private:
             gauge.marks.push_back({static_cast<double>(mm),
                                    utf8(MakeUpCardSay::tr("%1 %2").arg(tierWords(slot->tier)).arg(mm))});
         }
-        gauge.words = utf8(MakeUpCardSay::tr("cutting gauge, mm: stem foot at the foot of the sheet"));
+        gauge.words =
+            utf8(MakeUpCardSay::tr("cutting gauge, true at 100 % only: stem foot at the foot of the sheet"));
         return gauge;
     }
 

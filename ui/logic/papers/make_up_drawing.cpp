@@ -125,6 +125,7 @@ private:
         double before = -100;
         for (const auto& [above, name] : tiers) {
             const double y = ground_ - (rim() + above) / over_;
+            if (y < topRoom / 2) continue; // no stem of it stands so high
             for (double x = ruleRoom; x < out_.width - rightRoom; x += 2)
                 line({x, y}, {x + 0.6, y}, helpLine);
             if (y - before < 5) continue; // two names would lie on each other
