@@ -98,12 +98,14 @@ void BookingsPlace::openCuttingDay() {
     comeForward();
     if (!chosen_ || !bench_.season().bookings.find(*chosen_) || !commitFocusedField(page_)) return;
     cuttingDayPage().show(*chosen_);
+    both_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored); // what is behind asks for no room
     pages_->setCurrentWidget(cutting_);
     cutting_->enter();
 }
 
 void BookingsPlace::leaveCuttingDay() {
     if (!atTheCuttingDay() || !cutting_->commit()) return;
+    both_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
     pages_->setCurrentWidget(both_);
     arrange();
     page_->enter();

@@ -322,7 +322,7 @@ QString makeThese(const ShareOut& share) {
     std::int64_t pieces = 0;
     for (const auto& line : share.lines)
         pieces += line.pieces.value;
-    return ShareRowsSay::tr("Make (this|these) %n", nullptr, static_cast<int>(pieces));
+    return ShareRowsSay::tr("Ma&ke (this|these) %n", nullptr, static_cast<int>(pieces));
 }
 
 } // namespace withy::ui
