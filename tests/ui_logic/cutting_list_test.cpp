@@ -97,29 +97,38 @@ TEST(CuttingList, GlovesStandAtThePlantThatNeedsThem) {
 
 TEST(CuttingList, ARoundForTwoBookingsTellsThemApartByLetters) {
     auto season = demoSeason();
+    // Two more jars for somebody else at the very same time.
+    auto other = *season.bookings.find(supperOfList);
+    other.id = season.bookings.nextId();
+    other.title = "Christening";
+    model::Line jars;
+    for (const auto& line : season.lines)
+        if (line.booking == supperOfList && line.pieces.value > 2) jars = line;
+    jars.id = season.lines.nextId();
+    jars.booking = other.id;
+    jars.pieces = Pieces(2);
+    jars.drop.reset();
+    season = model::apply(season, model::Edit("t").put(other).put(jars))->season;
     const auto plan = planFor(season);
-    const auto day = cuttingDay(season, plan, supperOfList, std::nullopt);
-    // Another booking that cuts on the same day.
-    std::optional<Id<model::Booking>> other;
-    for (const auto& b : season.bookings)
-        for (const auto& goal : cuttingGoals(season, plan, b.id))
-            if (b.id != supperOfList && goal.day == day && !other) other = b.id;
-    if (!other) GTEST_SKIP() << "no other booking of the demo season cuts on that day";
-    const auto cutting = edits::cuttingOn(season, plan, supperOfList, day);
-    Id<model::Patch> patch = cuttingGoals(season, plan, supperOfList).front().patch;
-    season =
-        model::apply(season, edits::addStems(season, cutting, patch, edits::TallyCount::cut, 1).edit)->season;
+    std::optional<Day> day;
+    for (const auto& goal : cuttingGoals(season, plan, other.id))
+        for (const auto& own : cuttingGoals(season, plan, supperOfList))
+            if (own.day == goal.day) day = goal.day;
+    ASSERT_TRUE(day) << "the two are cut for on one day";
+    const auto cutting = edits::cuttingOn(season, plan, supperOfList, *day);
+    const Id<model::Patch> patch = cuttingGoals(season, plan, supperOfList).front().patch;
+    const auto step = edits::addStems(season, cutting, patch, edits::TallyCount::cut, 1);
+    season = model::apply(season, step.edit)->season;
     model::RoundBooking serving;
     serving.id = season.roundBookings.nextId();
-    serving.round = edits::roundOn(season, supperOfList, day)->id;
-    serving.booking = *other;
+    serving.round = edits::roundOn(season, supperOfList, *day)->id;
+    serving.booking = other.id;
     season = model::apply(season, model::Edit("t").put(serving))->season;
-    const auto d = listOf(season, plan);
     std::set<std::string> marks;
-    for (const auto& row : blocksOf<papers::TallyRow>(d))
+    for (const auto& row : blocksOf<papers::TallyRow>(listOf(season, plan)))
         marks.insert(row.mark);
     marks.erase("");
-    EXPECT_EQ(marks.size(), 2U);
+    EXPECT_EQ(marks, (std::set<std::string>{"C", "L"}));
 }
 
 TEST(CuttingList, ABookingWithoutPiecesSaysSo) {

@@ -137,12 +137,12 @@ TEST_F(PapersTabTest, AllPapersOfTheWeekGoIntoAFolderAndOverwriteNothing) {
     write();
     // Two bookings in that week of the demo season, counted by hand: the supper and the sheaf.
     const auto files = QDir(into).entryList({QStringLiteral("*.pdf")});
-    EXPECT_EQ(files.size(), 6) << files.join(QLatin1Char('|')).toStdString();
-    EXPECT_EQ(said_, QStringLiteral("6 papers kept in week."));
+    EXPECT_EQ(files.size(), 8) << files.join(QLatin1Char('|')).toStdString();
+    EXPECT_EQ(said_, QStringLiteral("8 papers kept in week."));
     EXPECT_TRUE(files.contains(QStringLiteral("2027-09-11 Library roof supper, prep sheet.pdf")))
         << files.join(QLatin1Char('|')).toStdString();
     write();
-    EXPECT_EQ(QDir(into).entryList({QStringLiteral("*.pdf")}).size(), 12);
+    EXPECT_EQ(QDir(into).entryList({QStringLiteral("*.pdf")}).size(), 16);
 }
 
 TEST_F(PapersTabTest, ABatchIsStopped) {

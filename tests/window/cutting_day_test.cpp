@@ -196,14 +196,19 @@ TEST_F(CuttingDayTest, APanelBesideSharesTheWidthAndTakesTurnsWhereItIsNarrow) {
     EXPECT_TRUE(beside->isVisible());
     EXPECT_TRUE(panel().isVisible());
     EXPECT_LE(panel().geometry().right(), beside->geometry().left());
-    host_->resize(800, 640);
+    CuttingDay narrow(*bench_);
+    auto* other = new TextLabel(TypeRole::text, QStringLiteral("shares"));
+    narrow.setBeside(other);
+    narrow.show(supperCut);
+    narrow.resize(900, 640);
+    narrow.show();
     settle();
-    EXPECT_TRUE(panel().isVisible());
-    EXPECT_FALSE(beside->isVisible());
-    part<Segments>(QStringLiteral("cutting.sides"))->findChildren<QPushButton*>()[1]->click();
+    EXPECT_TRUE(narrow.tally().isVisible());
+    EXPECT_FALSE(other->isVisible()) << narrow.width();
+    narrow.findChild<Segments*>(QStringLiteral("cutting.sides"))->findChildren<QPushButton*>()[1]->click();
     settle();
-    EXPECT_FALSE(panel().isVisible());
-    EXPECT_TRUE(beside->isVisible());
+    EXPECT_FALSE(narrow.tally().isVisible());
+    EXPECT_TRUE(other->isVisible());
 }
 
 TEST_F(CuttingDayTest, ItFollowsTheChosenBookingAndGoesWithIt) {

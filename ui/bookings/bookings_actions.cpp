@@ -100,6 +100,7 @@ void BookingsPlace::openCuttingDay() {
     cuttingDayPage().show(*chosen_);
     both_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored); // what is behind asks for no room
     pages_->setCurrentWidget(cutting_);
+    Q_EMIT shownChanged();
     cutting_->enter();
 }
 
@@ -107,6 +108,7 @@ void BookingsPlace::leaveCuttingDay() {
     if (!atTheCuttingDay() || !cutting_->commit()) return;
     both_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
     pages_->setCurrentWidget(both_);
+    Q_EMIT shownChanged();
     arrange();
     page_->enter();
 }

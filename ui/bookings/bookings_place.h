@@ -40,6 +40,8 @@ public:
     CuttingDay& cuttingDayPage();
     [[nodiscard]] bool atTheCuttingDay() const;
 
+    [[nodiscard]] bool wantsHeight() const override { return atTheCuttingDay(); }
+
     // Commands.
     void newBooking();
     void duplicate();

@@ -34,6 +34,9 @@ public:
     /// The record it shows now, for what stands around it; nothing when it shows many.
     [[nodiscard]] virtual std::optional<model::Ref> shown() const { return std::nullopt; }
 
+    /// Whether it has work in view that wants the window's height: what stands above keeps slim.
+    [[nodiscard]] virtual bool wantsHeight() const { return false; }
+
     /// Makes one of its parts that nobody has asked to see yet; false when all are there. The window
     /// shows before they are made, and makes them while nothing else is to be done.
     virtual bool makeNext() { return false; }

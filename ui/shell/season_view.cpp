@@ -121,8 +121,9 @@ void SeasonView::addStripActions() {
 /// Whole where bookings are looked at, slim beside other work; the booking in view is the chosen one.
 void SeasonView::fitStrip() {
     const auto index = static_cast<std::size_t>(std::max(0, stack_->currentIndex()));
-    strip_->setWhole(entries_[std::min(index, entries_.size() - 1)].wholeStrip);
     const auto* place = current();
+    strip_->setWhole(entries_[std::min(index, entries_.size() - 1)].wholeStrip &&
+                     !(place && place->wantsHeight()));
     const auto shown = place ? place->shown() : std::nullopt;
     strip_->setDesign(shown && shown->table == model::TableKind::designs
                           ? std::optional(Id<model::Design>(shown->id))

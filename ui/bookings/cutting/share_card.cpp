@@ -38,7 +38,7 @@ ShareCard::ShareCard(const ShareChoice& choice, QWidget* parent) : QRadioButton(
 }
 
 ShareCard::Rects ShareCard::rectsFor(int width) const {
-    const QFontMetrics head(typeFont(TypeRole::name));
+    const QFontMetrics head(typeFont(TypeRole::strong));
     const QFontMetrics text(typeFont(TypeRole::text));
     const QFontMetrics strong(typeFont(TypeRole::strong));
     const int left = cardPad() + cardMark() + grid(2);
@@ -106,7 +106,7 @@ void ShareCard::paintEvent(QPaintEvent*) {
     };
     const bool beside = r.figure.top() <= r.head.top();
     const int flags = (beside ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter;
-    write(r.head, TypeRole::name, Role::ink, cardWords, choice_.head);
+    write(r.head, TypeRole::strong, Role::ink, cardWords, choice_.head);
     write(r.effect, TypeRole::text, choice_.tooLate ? Role::osier : Role::ink2, cardWords, choice_.effect);
     write(r.figure, TypeRole::strong, Role::ink, flags, choice_.figure);
     write(r.note, TypeRole::text, Role::ink2, flags, choice_.figureNote);

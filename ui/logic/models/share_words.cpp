@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 namespace withy::ui {
 
@@ -225,11 +226,17 @@ QString sharedPieces(const model::Season& season, const ShareOut& share) {
 }
 
 QString cameInWords(const model::Season& season, const ShareOut& share) {
+    // Of the plants that some slot lacks, what all slots that name them first ask for.
     std::map<Id<model::Plant>, std::int64_t> need;
-    for (const auto& line : share.lines)
-        for (const auto& slot : line.slots)
-            if (slot.given < slot.asked && !slot.plants.empty())
-                need[slot.plants.front().plant] += slot.asked.value;
+    std::set<Id<model::Plant>> lacking;
+    for (const auto& line : share.lines) {
+        for (const auto& slot : line.slots) {
+            if (slot.plants.empty()) continue;
+            need[slot.plants.front().plant] += slot.asked.value;
+            if (slot.given < slot.asked) lacking.insert(slot.plants.front().plant);
+        }
+    }
+    std::erase_if(need, [&](const auto& n) { return !lacking.contains(n.first); });
     QStringList all;
     for (const auto& use : share.plants)
         if (const auto at = need.find(use.plant); at != need.end())

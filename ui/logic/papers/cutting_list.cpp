@@ -171,8 +171,8 @@ private:
         const auto from = outing.hours ? std::optional(outing.hours->first.minute) : std::nullopt;
         body.push_back(Block{cuttingHours(day, season_.theSettings().heatLimitCelsius, from), true});
         if (const QString known = heatKnown(day); !known.isEmpty())
-            body.push_back(Block{papers::Paragraph{plain(utf8(known)), true}});
-        body.push_back(Block{keyOf(outing)});
+            body.push_back(Block{papers::Paragraph{plain(utf8(known)), true}, true});
+        body.push_back(Block{keyOf(outing), true});
         Id<model::Patch> at;
         for (const auto& [booking, goal] : outing.goals) {
             const auto* patch = season_.patches.find(goal.patch);
