@@ -69,7 +69,7 @@ QWidget* TallyPanel::makeKeys() {
     found_->setMenu(foundMenu_);
     found_->setToolTip(tr("A plant that nobody planned on"));
     for (auto* button : {threw_, found_}) {
-        button->setMinimumHeight(grid(12));
+        button->setFixedHeight(grid(12));
         row->addWidget(button);
     }
     auto* hint =

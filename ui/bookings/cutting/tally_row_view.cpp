@@ -64,6 +64,9 @@ TallyRowView::TallyRowView(QWidget* parent)
     row->addWidget(more_);
     row->addWidget(ten_);
     row->addWidget(bunch_);
+    auto room = bunch_->sizePolicy();
+    room.setRetainSizeWhenHidden(true); // counts stand under each other, bunched or not
+    bunch_->setSizePolicy(room);
     dress();
 }
 

@@ -220,7 +220,10 @@ private:
 
     /// "just opening, 350 mm and up, bunch in tens, gloves".
     [[nodiscard]] papers::Text detailOf(const model::Plant& plant, const CuttingGoal& goal) const {
-        papers::Text words = strong(plant.stageToCut);
+        std::string stage = plant.stageToCut; // a sentence there goes on in a list here
+        while (!stage.empty() && (stage.back() == '.' || stage.back() == ' '))
+            stage.pop_back();
+        papers::Text words = strong(stage);
         QStringList rest;
         if (goal.length) rest << tr("%1 and up").arg(lengthWords(*goal.length));
         rest << (plant.method == model::HarvestMethod::pull ? tr("pull") : tr("cut"));
