@@ -110,7 +110,7 @@ std::vector<TableInfo> describeGarden() {
                            field("kind", &Weather::kind),
                        },
                        {"date", "kind"}),
-        table<PastBloom>("past_bloom", "",
+        table<PastBloom>("past_cut", "",
                          {
                              field("plant", &PastBloom::plant),
                              field("patch", &PastBloom::patch),

@@ -95,7 +95,7 @@ const QHash<QString, const char*>& specialLabels() {
         L("walk.ready_now", "Ready"),
         L("walk.within_three_days", "In 3 days"),
         L("walk.within_week", "In a week"),
-        L("past_bloom.first_cut", "First cut"),
+        L("past_cut.first_cut", "First cut"),
         L("stock_lot.origin", "From where"),
         L("stock_lot.use_by", "Use by"),
         L("stock_lot.unit_cost", "Cost of a stem"),
