@@ -2,6 +2,7 @@
 #include "core/plan/cover_mends.h"
 
 #include "core/base/colour_difference.h"
+#include "core/plan/plant_facts.h"
 
 #include <algorithm>
 #include <tuple>
@@ -11,24 +12,6 @@ namespace withy::plan {
 namespace {
 
 using model::Plant;
-
-bool serves(const Plant& plant, model::Purpose purpose) {
-    switch (purpose) {
-    case model::Purpose::focal:
-        return plant.focal;
-    case model::Purpose::spike:
-        return plant.spike;
-    case model::Purpose::filler:
-        return plant.filler;
-    case model::Purpose::foliage:
-        return plant.foliage;
-    case model::Purpose::airy:
-        return plant.airy;
-    case model::Purpose::trailing:
-        return plant.trailing;
-    }
-    return false;
-}
 
 /// From the one plant's first colour to the nearest of the other's.
 std::optional<double> difference(const Plant& own, const Plant& other) {

@@ -21,4 +21,22 @@ garden::Sourced PlantFacts::get(const char* name, const std::optional<double>& v
     return {standIn.value, standIn.basis, standIn.source};
 }
 
+bool serves(const model::Plant& plant, model::Purpose purpose) {
+    switch (purpose) {
+    case model::Purpose::focal:
+        return plant.focal;
+    case model::Purpose::spike:
+        return plant.spike;
+    case model::Purpose::filler:
+        return plant.filler;
+    case model::Purpose::foliage:
+        return plant.foliage;
+    case model::Purpose::airy:
+        return plant.airy;
+    case model::Purpose::trailing:
+        return plant.trailing;
+    }
+    return false;
+}
+
 } // namespace withy::plan

@@ -38,4 +38,7 @@ private:
     std::vector<std::string> missing_;
 };
 
+/// Whether the plant can do what a slot is for.
+bool serves(const model::Plant& plant, model::Purpose purpose);
+
 } // namespace withy::plan

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/window/bookings_fixture.h"
+#include "tests/window/kept_paper.h"
 #include "ui/bookings/cutting/cutting_day.h"
 #include "ui/bookings/cutting/share_card.h"
 #include "ui/bookings/cutting/share_panel.h"
@@ -7,9 +8,6 @@
 #include "ui/bookings/cutting/tally_row_view.h"
 #include "ui/logic/format.h"
 
-#include <QFileDialog>
-#include <QLineEdit>
-#include <QProcess>
 #include <QPushButton>
 
 #include <gmock/gmock.h>
@@ -45,28 +43,12 @@ protected:
     }
 
     void keepAs(const QString& path) {
-        QFileDialog* dialog = nullptr;
-        ASSERT_TRUE(QTest::qWaitFor(
-            [&] {
-                for (auto* w : QApplication::topLevelWidgets())
-                    if (auto* d = qobject_cast<QFileDialog*>(w); d && d->isVisible()) dialog = d;
-                for (auto* d : host_->findChildren<QFileDialog*>())
-                    if (d->isVisible()) dialog = d;
-                return dialog != nullptr;
-            },
-            5000));
-        auto* field = dialog->findChild<QLineEdit*>();
-        field->setText(path);
-        QTest::keyClick(field, Qt::Key_Return);
+        tests::keepPaperAs(path);
         presses_ += 2;
-        ASSERT_TRUE(QTest::qWaitFor([&] { return QFile::exists(path); }, 5000));
     }
 
     void expectTheCards(const QString& pdf, int wanted) {
-        QProcess reader;
-        reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), pdf, QStringLiteral("-")});
-        ASSERT_TRUE(reader.waitForFinished());
-        const std::string cards = reader.readAllStandardOutput().simplified().toStdString();
+        const std::string cards = tests::pdfWords(pdf);
         EXPECT_THAT(cards, testing::HasSubstr("Make-up card"));
         for (const auto& line : now().lines) {
             if (line.booking != *place_->chosen()) continue;

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/window/kept_paper.h"
 #include "tests/window/window_fixture.h"
 
 #include <QAction>
@@ -78,28 +79,9 @@ protected:
         clickOn(shown, name);
     }
 
-    /// The path typed into the dialog that asks for it.
     void keepAs(const QString& path) {
-        QFileDialog* dialog = nullptr;
-        ASSERT_TRUE(QTest::qWaitFor(
-            [&] {
-                for (auto* d : window_->findChildren<QFileDialog*>())
-                    if (d->isVisible()) dialog = d;
-                return dialog != nullptr;
-            },
-            5000));
-        auto* field = dialog->findChild<QLineEdit*>();
-        field->setText(path);
-        QTest::keyClick(field, Qt::Key_Return);
+        tests::keepPaperAs(path);
         presses_ += 2;
-        ASSERT_TRUE(QTest::qWaitFor([&] { return QFile::exists(path); }, 5000));
-    }
-
-    static std::string read(const QString& pdf) {
-        QProcess reader;
-        reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), pdf, QStringLiteral("-")});
-        EXPECT_TRUE(reader.waitForFinished());
-        return reader.readAllStandardOutput().simplified().toStdString();
     }
 
     void expectTheSheet(const QString& pdf) {
@@ -107,7 +89,7 @@ protected:
         ASSERT_EQ(season().lines.size(), 1u);
         const auto& plan = *window_->bench().plan().bookings.begin()->second;
         EXPECT_EQ(plan.stemsNeeded.value, 24 * 2); // two slots of one stem, by hand
-        const auto sheet = read(pdf);
+        const auto sheet = tests::pdfWords(pdf);
         EXPECT_THAT(sheet, testing::HasSubstr("Library roof supper"));
         EXPECT_THAT(sheet, testing::HasSubstr("Zinnia"));
         RecordProperty("presses", presses_);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/models/tally_offers.h"
 
+#include "core/plan/plant_facts.h"
 #include "ui/logic/models/sheet.h"
 
 #include <QCoreApplication>
@@ -15,24 +16,6 @@ namespace {
 struct TallyOffersSay {
     Q_DECLARE_TR_FUNCTIONS(Tally)
 };
-
-bool isFor(const model::Plant& plant, model::Purpose purpose) {
-    switch (purpose) {
-    case model::Purpose::focal:
-        return plant.focal;
-    case model::Purpose::spike:
-        return plant.spike;
-    case model::Purpose::filler:
-        return plant.filler;
-    case model::Purpose::foliage:
-        return plant.foliage;
-    case model::Purpose::airy:
-        return plant.airy;
-    case model::Purpose::trailing:
-        return plant.trailing;
-    }
-    return false;
-}
 
 /// The slot names the plant, or a plant for which it may stand in.
 bool mayFill(const model::Season& season, Id<model::Booking> booking, Id<model::Slot> slot,
@@ -80,7 +63,7 @@ std::vector<StandInOffer> standInOffers(const model::Season& season, const plan:
     const auto designs = designsOf(season, booking);
     std::vector<StandInOffer> out;
     for (const auto& slot : season.slots) {
-        if (!designs.contains(slot.design.value) || !isFor(*plant, slot.purpose)) continue;
+        if (!designs.contains(slot.design.value) || !plan::serves(*plant, slot.purpose)) continue;
         if (mayFill(season, booking, slot.id, id) || tooShort(plan, slot, *plant)) continue;
         out.push_back({slot.id, slotOfferWords(season, slot)});
     }
