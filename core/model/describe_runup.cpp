@@ -85,6 +85,21 @@ std::vector<TableInfo> describeRunup() {
                                 field("used", &JobNotePlant::used, number(0, 1000000, "stems")),
                                 field("left", &JobNotePlant::left, number(0, 1000000, "stems")),
                             }),
+        table<StepMark>("step_mark", "",
+                        {
+                            field("step", &StepMark::step),
+                            field("booking", &StepMark::booking),
+                            field("line", &StepMark::line),
+                            field("drop", &StepMark::drop),
+                            field("day", &StepMark::day),
+                            field("number", &StepMark::number, number(0, 1000)),
+                            field("pinned", &StepMark::pinned),
+                            field("by_helper", &StepMark::byHelper),
+                            field("helper", &StepMark::helper),
+                            field("done", &StepMark::done),
+                            field("minutes", &StepMark::minutes, number(0, 100000, "minutes")),
+                            field("note", &StepMark::note, text(2000)),
+                        }),
     };
 }
 

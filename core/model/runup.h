@@ -50,6 +50,24 @@ struct RoundBooking {
     Id<Booking> booking;
 };
 
+/// What the grower says of a step of the run-up: where it stays, whose it is, that it is done. Steps are
+/// worked out anew each time and are known by what they are.
+struct StepMark {
+    Id<StepMark> id;
+    StepKind step = StepKind::make;
+    std::optional<Id<Booking>> booking; ///< blank: of all bookings together, as a round is
+    std::optional<Id<Line>> line;
+    std::optional<Id<Drop>> drop;
+    std::optional<Day> day;          ///< of a round, or of what is done for all bookings
+    std::int64_t number = 0;         ///< tells rounds of one day apart: 0 is the first
+    std::optional<LocalTime> pinned; ///< begins then, whatever else moves
+    bool byHelper = false;           ///< `helper` does it; without one, whoever can
+    std::optional<Id<Helper>> helper;
+    std::optional<LocalTime> done;
+    std::optional<Minutes> minutes; ///< it really took
+    std::string note;
+};
+
 /// What was really cut in one patch on a round.
 struct Tally {
     Id<Tally> id;

@@ -54,7 +54,8 @@
     X(Made, made)                                                                                            \
     X(Return, returns)                                                                                       \
     X(JobNote, jobNotes)                                                                                     \
-    X(JobNotePlant, jobNotePlants)
+    X(JobNotePlant, jobNotePlants)                                                                           \
+    X(StepMark, stepMarks)
 
 namespace withy::model {
 

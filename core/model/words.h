@@ -60,7 +60,30 @@ enum class RateKind {
     packPiece,
     loadTray,
     placePiece,
-    collectPiece
+    collectPiece,
+    checkWaterPiece,
+    handOver
+};
+enum class StepKind {
+    washContainers,
+    cutRibbon,
+    fillWater,
+    tieRibbon,
+    cut,
+    strip,
+    drink,
+    sort,
+    make,
+    restCool,
+    checkWater,
+    pack,
+    load,
+    drive,
+    place,
+    handOver,
+    driveBack,
+    collect,
+    washBack
 };
 
 template <class E>
@@ -100,7 +123,11 @@ WITHY_WORDS(SentKind, "quote", "confirmation", "invoice", "receipt")
 WITHY_WORDS(Repeat, "never", "daily", "weekdays", "weekly")
 WITHY_WORDS(Speed, "skilled", "learning")
 WITHY_WORDS(RateKind, "wash container", "fill water", "cut ribbon", "tie ribbon", "cut 100 stems",
-            "strip 100 stems", "sort piece", "pack piece", "load tray", "place piece", "collect piece")
+            "strip 100 stems", "sort piece", "pack piece", "load tray", "place piece", "collect piece",
+            "check water on a piece", "hand over")
+WITHY_WORDS(StepKind, "wash containers", "cut ribbon", "fill water", "tie ribbon", "cut", "strip", "drink",
+            "sort", "make", "rest cool", "check water", "pack", "load", "drive", "place", "hand over",
+            "drive back", "collect", "wash back")
 WITHY_WORDS(Basis, "counted", "last seasons", "published", "common practice", "from memory", "mine",
             "computed", "not known")
 

@@ -114,6 +114,7 @@ bool isHandWork(StepKind kind) {
     case StepKind::cut:
     case StepKind::strip:
     case StepKind::washContainers:
+    case StepKind::cutRibbon:
     case StepKind::fillWater:
     case StepKind::tieRibbon:
     case StepKind::sort:
@@ -126,6 +127,10 @@ bool isHandWork(StepKind kind) {
     case StepKind::load:
     case StepKind::drive:
     case StepKind::place:
+    case StepKind::handOver:
+    case StepKind::driveBack:
+    case StepKind::collect:
+    case StepKind::washBack:
         return false;
     }
     return false;

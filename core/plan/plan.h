@@ -129,22 +129,7 @@ struct KitPlan {
     shed::WaterTotal water;
 };
 
-enum class StepKind {
-    cut,
-    strip,
-    drink,
-    washContainers,
-    fillWater,
-    tieRibbon,
-    sort,
-    make,
-    restCool,
-    checkWater,
-    pack,
-    load,
-    drive,
-    place
-};
+using model::StepKind;
 
 /// One timed step towards the last table.
 struct TimedStep {
@@ -180,6 +165,8 @@ struct BookingPlan {
 class PlaceDays;     ///< core/plan/day_heat.h
 struct ForecastPlan; ///< core/plan/forecast_plan.h
 struct CoverPlan;    ///< core/plan/cover_plan.h
+struct RunUpPlan;    ///< core/plan/run_up_plan.h
+struct ShedPlan;     ///< core/plan/shed_plan.h
 
 struct Plan {
     std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>> designs;
@@ -188,6 +175,8 @@ struct Plan {
         days; ///< worked out as they are asked for; kept while place and weather are the same
     std::shared_ptr<const ForecastPlan> garden; ///< what will be in flower; null only before the first plan
     std::shared_ptr<const CoverPlan> cover;     ///< who gets which stems; null only before the first plan
+    std::shared_ptr<const RunUpPlan> runUp;     ///< all bookings' work laid into time
+    std::shared_ptr<const ShedPlan> shed;       ///< ribbon, kit through time, packing
 };
 
 /// Always whole: it does not look at the stop.

@@ -34,40 +34,6 @@ std::string_view limitWord(garden::WindowLimit limit) {
     return "";
 }
 
-std::string_view stepKindWord(StepKind kind) {
-    switch (kind) {
-    case StepKind::cut:
-        return "cut";
-    case StepKind::strip:
-        return "strip";
-    case StepKind::drink:
-        return "drink";
-    case StepKind::washContainers:
-        return "wash containers";
-    case StepKind::fillWater:
-        return "fill water";
-    case StepKind::tieRibbon:
-        return "tie ribbon";
-    case StepKind::sort:
-        return "sort";
-    case StepKind::make:
-        return "make";
-    case StepKind::restCool:
-        return "rest cool";
-    case StepKind::checkWater:
-        return "check water";
-    case StepKind::pack:
-        return "pack";
-    case StepKind::load:
-        return "load";
-    case StepKind::drive:
-        return "drive";
-    case StepKind::place:
-        return "place";
-    }
-    return "";
-}
-
 void writeWindow(JsonWriter& json, const PlantNeed& need) {
     json.key("cut_window");
     if (!need.window) {
@@ -161,7 +127,7 @@ void writeMoney(JsonWriter& json, const model::Season& season, const BookingPlan
 void writeSteps(JsonWriter& json, const BookingPlan& plan) {
     json.key("run_up").beginArray();
     for (const auto& s : plan.steps) {
-        json.beginObject().member("step", stepKindWord(s.kind)).member("from", s.from).member("to", s.to);
+        json.beginObject().member("step", model::wordOf(s.kind)).member("from", s.from).member("to", s.to);
         json.figure("minutes", figure(s.minutes.value, Unit::minutes, s.working));
         json.member("count", s.count).endObject();
     }

@@ -32,6 +32,10 @@ double defaultMinutes(model::RateKind work) {
         return 1;
     case RateKind::collectPiece:
         return 1;
+    case RateKind::checkWaterPiece:
+        return 0.25;
+    case RateKind::handOver:
+        return 10;
     }
     return 1;
 }

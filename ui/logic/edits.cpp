@@ -21,6 +21,9 @@ void eraseChildren(Edit& edit, const model::Table<Child>& rows, Id<Parent> Child
 void eraseLineParts(Edit& edit, const Season& season, Id<model::Line> line) {
     eraseChildren(edit, season.placements, &model::Placement::line, line);
     eraseChildren(edit, season.made, &model::Made::line, line);
+    for (const auto& mark : season.stepMarks) {
+        if (mark.line == line) edit.erase(mark.id);
+    }
     edit.erase(line);
 }
 
@@ -49,6 +52,9 @@ Edit eraseBooking(const Season& season, Id<model::Booking> id) {
     eraseChildren(edit, season.sentVersions, &model::SentVersion::booking, id);
     eraseChildren(edit, season.returns, &model::Return::booking, id);
     eraseChildren(edit, season.roundBookings, &model::RoundBooking::booking, id);
+    for (const auto& mark : season.stepMarks) {
+        if (mark.booking == id && !mark.line) edit.erase(mark.id);
+    }
     for (const auto& note : season.jobNotes) {
         if (note.booking != id) continue;
         eraseChildren(edit, season.jobNotePlants, &model::JobNotePlant::note, note.id);

@@ -30,6 +30,8 @@ public:
             return tr("Leave to drink");
         case StepKind::washContainers:
             return tr("Containers out, wiped: %1").arg(n);
+        case StepKind::cutRibbon:
+            return tr("Ribbon cut for %1").arg(n);
         case StepKind::fillWater:
             return tr("Water into all %1").arg(n);
         case StepKind::tieRibbon:
@@ -50,6 +52,14 @@ public:
             return tr("Leave for %1").arg(dropPlace(s));
         case StepKind::place:
             return tr("Place at %1").arg(dropPlace(s));
+        case StepKind::handOver:
+            return tr("Hand over at %1").arg(dropPlace(s));
+        case StepKind::driveBack:
+            return tr("Home from %1").arg(dropPlace(s));
+        case StepKind::collect:
+            return tr("Collect back from %1").arg(dropPlace(s));
+        case StepKind::washBack:
+            return tr("Wash what came back");
         }
         return {};
     }

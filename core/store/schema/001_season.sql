@@ -549,3 +549,19 @@ CREATE TABLE "job_note_plant" (
     "used" INTEGER,
     "left" INTEGER
 ) STRICT;
+
+CREATE TABLE "step_mark" (
+    "id" INTEGER PRIMARY KEY,
+    "step" TEXT NOT NULL,
+    "booking" INTEGER REFERENCES "booking" ("id") DEFERRABLE INITIALLY DEFERRED,
+    "line" INTEGER REFERENCES "line" ("id") DEFERRABLE INITIALLY DEFERRED,
+    "drop" INTEGER REFERENCES "drop" ("id") DEFERRABLE INITIALLY DEFERRED,
+    "day" TEXT,
+    "number" INTEGER NOT NULL,
+    "pinned" TEXT,
+    "by_helper" INTEGER NOT NULL,
+    "helper" INTEGER REFERENCES "helper" ("id") DEFERRABLE INITIALLY DEFERRED,
+    "done" TEXT,
+    "minutes" INTEGER,
+    "note" TEXT NOT NULL
+) STRICT;

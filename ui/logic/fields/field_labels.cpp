@@ -222,6 +222,10 @@ const QHash<QString, const char*>& specialLabels() {
         L("job_note.drooped", "What drooped"),
         L("job_note.next_time", "Next time"),
         L("job_note_plant.left", "Left over"),
+        L("step_mark.pinned", "Stays at"),
+        L("step_mark.by_helper", "By a helper"),
+        L("step_mark.done", "Done at"),
+        L("step_mark.minutes", "Time taken"),
         L("basis", "From where known"),
 #undef L
     };

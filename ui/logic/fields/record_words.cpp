@@ -73,6 +73,7 @@ const Pair* pairFor(TableKind kind) {
         {TableKind::jobNotes, "booking", nullptr},
         {TableKind::jobNotePlants, "plant", nullptr},
         {TableKind::plantFacts, "fact", "plant"},
+        {TableKind::stepMarks, "step", "booking"},
     };
     for (const auto& pair : pairs) {
         if (pair.kind == kind) return &pair;
