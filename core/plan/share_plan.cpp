@@ -75,6 +75,16 @@ std::vector<shareout::TallyLine> talliesOf(const model::Season& season,
     return lines;
 }
 
+std::vector<shareout::Counted> withoutSetAside(std::vector<shareout::Counted> counted,
+                                               const std::vector<SetAside>& aside) {
+    for (auto& c : counted) {
+        for (const auto& a : aside) {
+            if (c.stems && c.plant == a.plant) c.stems = *c.stems - a.stems;
+        }
+    }
+    return counted;
+}
+
 } // namespace
 
 Result<SharePlan, ShareStop> planShare(const model::Season& season, Id<model::Booking> id,
@@ -85,24 +95,21 @@ Result<SharePlan, ShareStop> planShare(const model::Season& season, Id<model::Bo
     if (booking->standing == delivered || booking->standing == settled || booking->standing == lost)
         return ShareStop(ShareRefusal::alreadyDelivered);
     const Index index(season);
-    const auto rounds = roundsOf(season, id);
-    auto lines = talliesOf(season, rounds);
+    auto lines = talliesOf(season, roundsOf(season, id));
+    const auto cut = shareout::sumTally(lines);
+    if (!cut.ok()) return ShareStop(cut.error());
     lines.insert(lines.end(), fromStore.begin(), fromStore.end());
     auto tally = shareout::sumTally(lines);
     if (!tally.ok()) return ShareStop(tally.error());
     SharePlan plan;
+    plan.setAside = setAsideForOthers(index, id, cut->counted);
     plan.tally = std::move(tally).value();
-    plan.problem.counted = plan.tally.counted;
+    plan.problem.counted = withoutSetAside(plan.tally.counted, plan.setAside);
     for (const auto* line : Index::of(index.lines, id))
         plan.problem.lines.push_back(shareLine(index, *line));
     auto share = shareout::shareOut(plan.problem);
     if (!share.ok()) return ShareStop(share.error());
     plan.share = std::move(share).value();
-    std::set<Id<model::Booking>> others;
-    for (const auto& r : season.roundBookings) {
-        if (r.booking != id && rounds.contains(r.round)) others.insert(r.booking);
-    }
-    plan.alsoServed.assign(others.begin(), others.end());
     return plan;
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/model/season.h"
+#include "core/plan/shared_rounds.h"
 #include "core/shareout/ladder.h"
 #include "core/shareout/tally.h"
 
@@ -19,8 +20,7 @@ struct SharePlan {
     shareout::TallySum tally;
     shareout::ShareProblem problem;
     shareout::ShareOut share;
-    std::vector<Id<model::Booking>> alsoServed; ///< other bookings of the same rounds: the whole tally is
-                                                ///< shared out here, whatever they may need of it
+    std::vector<SetAside> setAside; ///< of the tally, for other bookings of the same rounds
 };
 
 /// Why there is no share-out.
@@ -29,7 +29,8 @@ using ShareStop = std::variant<ShareRefusal, shareout::TallyFault, shareout::Sha
 
 /// Every line with its spare pieces; hand-tied pieces, buttonholes, corsages and crowns are in hand. A slot's
 /// plants with a wished share come first, each with its part (largest remainders), then the others in order.
-/// The tally is that of all rounds that serve the booking. `fromStore` are stems out of lots that this
+/// The tally is that of all rounds that serve the booking, less what stays for others of the same rounds
+/// (setAsideForOthers). `fromStore` are stems out of lots that this
 /// booking may have, as lines without a patch: which they are, the caller knows (cover_plan.h). Bookings
 /// delivered, settled or lost are refused.
 Result<SharePlan, ShareStop> planShare(const model::Season& season, Id<model::Booking> booking,

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ui/common/segments.h"
+#include "ui/print/paper_setter.h"
 #include "ui/shell/actions.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/season_view.h"
@@ -15,8 +16,18 @@
 
 namespace withy::ui {
 
-/// Lets layouts come to rest: a scroll bar that appears narrows the words, which then need more lines.
+inline bool papersAreSet() {
+    for (const auto* top : QApplication::topLevelWidgets())
+        for (const auto* setter : top->findChildren<PaperSetter*>())
+            if (setter->isBusy()) return false;
+    return true;
+}
+
+/// Lets papers arrive and layouts come to rest: a scroll bar that appears narrows the words, which then need
+/// more lines.
 inline void settle() {
+    QTest::qWait(0);
+    [[maybe_unused]] const bool set = QTest::qWaitFor(papersAreSet, 20000);
     for (int pass = 0; pass < 4; ++pass)
         QTest::qWait(0);
 }

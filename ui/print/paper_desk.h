@@ -83,7 +83,7 @@ private:
     Workbench& bench_;
     std::vector<PaperKind> kinds_;
     std::optional<Id<model::Booking>> booking_;
-    PaperSetter setter_;
+    PaperSetter setter_{this};
     PaperBatch batch_;
     QString batchFolder_;
     int batchSize_ = 0;

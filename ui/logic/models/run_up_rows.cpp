@@ -94,6 +94,8 @@ private:
         case StepKind::load:
             return tr("%n tray(s)", nullptr, n);
         case StepKind::washContainers:
+        case StepKind::cutRibbon:
+            return rate(RateKind::cutRibbon);
         case StepKind::fillWater:
             return tr("%n container(s)", nullptr, n);
         default:
@@ -166,7 +168,8 @@ private:
             if (!line) return std::nullopt;
             return model::Ref{TableKind::designs, line->design.value};
         }
-        case StepKind::drive: {
+        case StepKind::drive:
+        case StepKind::driveBack: {
             const auto* booking = season_.bookings.find(plan_.booking);
             if (booking && booking->venue) return model::Ref{TableKind::venues, booking->venue->value};
             return model::Ref{TableKind::bookings, plan_.booking.value};
@@ -189,9 +192,16 @@ private:
             return rate(RateKind::loadTray);
         case StepKind::place:
             return rate(RateKind::placePiece);
+        case StepKind::checkWater:
+            return rate(RateKind::checkWaterPiece);
+        case StepKind::handOver:
+            return rate(RateKind::handOver);
+        case StepKind::collect:
+            return rate(RateKind::collectPiece);
+        case StepKind::washBack:
+            return rate(RateKind::washContainer);
         case StepKind::drink:
         case StepKind::restCool:
-        case StepKind::checkWater:
             break;
         }
         return std::nullopt;

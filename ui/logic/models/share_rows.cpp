@@ -304,6 +304,11 @@ ShareView shareView(const model::Season& season, const ShareFound& found) {
         view.head = found.stop ? shareStopWords(season, *found.stop) : nothingTalliedWords();
         return view;
     }
+    if (!found.waitsFor.empty()) {
+        view.empty = true;
+        view.head = stillToCountWords(season, found.waitsFor);
+        return view;
+    }
     view.small = cameInWords(season, found.plan.share);
     view.head = shareAnswer(season, found.ladder);
     view.notes = shareNotes(season, found.plan);

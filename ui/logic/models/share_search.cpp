@@ -95,6 +95,22 @@ std::optional<cover::Allocation> withoutThis(const ShareQuestion& q) {
     return std::move(allocation).value();
 }
 
+/// The first plant of each short slot none of whose plants has a figure: blank is not nought, so there is
+/// nothing yet to find a way out of.
+std::vector<Id<model::Plant>> stillToCount(const plan::SharePlan& plan) {
+    std::set<Id<model::Plant>> counted;
+    for (const auto& c : plan.problem.counted)
+        if (c.stems) counted.insert(c.plant);
+    std::vector<Id<model::Plant>> waits;
+    for (const auto& slot : shortSlots(plan.share)) {
+        const auto known = [&](Id<model::Plant> p) { return counted.contains(p); };
+        if (slot.plants.empty() || std::any_of(slot.plants.begin(), slot.plants.end(), known)) continue;
+        if (std::find(waits.begin(), waits.end(), slot.plants.front()) == waits.end())
+            waits.push_back(slot.plants.front());
+    }
+    return waits;
+}
+
 /// Everything the ladder may offer.
 class Offers {
 public:
@@ -276,6 +292,8 @@ ShareFound findShare(const ShareQuestion& q) {
     }
     found.plan = std::move(plan).value();
     if (!found.tallied && found.plan.share.missing().value > 0) return found;
+    found.waitsFor = stillToCount(found.plan);
+    if (!found.waitsFor.empty()) return found;
     found.input = Offers(q, found.plan).input();
     for (const auto& way : q.mixed)
         found.input = shareout::without(std::move(found.input), way);

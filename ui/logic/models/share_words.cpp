@@ -181,6 +181,14 @@ QString nothingTalliedWords() {
         "Nothing is tallied yet. Count the first bunch, and the jars are shared out as you go.");
 }
 
+QString stillToCountWords(const model::Season& season, const std::vector<Id<model::Plant>>& plants) {
+    QStringList names;
+    for (const auto plant : plants)
+        names << inPassing(season, plant);
+    return ShareWordsSay::tr("Still to count: %1. Where nothing was found, say 0.")
+        .arg(names.join(QStringLiteral(", ")));
+}
+
 QString shareStopWords(const model::Season& season, const plan::ShareStop& stop) {
     return std::visit(StopSentence{season}, stop);
 }
@@ -271,18 +279,34 @@ QString shareAnswer(const model::Season& season, const shareout::Ladder& ladder)
     return words;
 }
 
+namespace {
+
+/// "Kept for The Ashby wedding, off the same round: 20 cornflowers, 8 bupleurum", a sentence a booking.
+QStringList setAsideWords(const model::Season& season, const plan::SharePlan& plan) {
+    QStringList all;
+    for (auto first = plan.setAside.begin(); first != plan.setAside.end();) {
+        QStringList plants;
+        auto last = first;
+        for (; last != plan.setAside.end() && last->booking == first->booking; ++last)
+            plants << ShareWordsSay::tr("%1 %2").arg(whole(last->stems.value),
+                                                     inPassing(season, last->plant));
+        all << ShareWordsSay::tr("Kept for %1, off the same round: %2.")
+                   .arg(named(season, model::TableKind::bookings, first->booking.value),
+                        plants.join(QStringLiteral(", ")));
+        first = last;
+    }
+    return all;
+}
+
+} // namespace
+
 QStringList shareNotes(const model::Season& season, const plan::SharePlan& plan) {
     QStringList all;
     for (const auto& note : plan.tally.notes)
         all << noteWords(season, note);
     for (const auto& note : plan.share.notes)
         all << noteWords(season, note);
-    QStringList others;
-    for (const auto id : plan.alsoServed)
-        others << named(season, model::TableKind::bookings, id.value);
-    if (!others.isEmpty())
-        all << ShareWordsSay::tr("The same round cuts for %1 too; the whole tally is shared out here.")
-                   .arg(others.join(QStringLiteral(", ")));
+    all += setAsideWords(season, plan);
     return all;
 }
 

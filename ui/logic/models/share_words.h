@@ -14,6 +14,9 @@ QString shareStopWords(const model::Season& season, const plan::ShareStop& stop)
 /// "Nothing is tallied yet. ..."
 QString nothingTalliedWords();
 
+/// What has no figure yet, though the pieces are short of it.
+QString stillToCountWords(const model::Season& season, const std::vector<Id<model::Plant>>& plants);
+
 /// "64 zinnia came in of 72."; what came in altogether when nothing is short.
 QString cameInWords(const model::Season& season, const shareout::ShareOut& share);
 /// "21 jars at full count, or 24 with one zinnia less in 8 of them": the answer in one sentence, without a
