@@ -94,8 +94,6 @@ private:
         case StepKind::load:
             return tr("%n tray(s)", nullptr, n);
         case StepKind::washContainers:
-        case StepKind::cutRibbon:
-            return rate(RateKind::cutRibbon);
         case StepKind::fillWater:
             return tr("%n container(s)", nullptr, n);
         default:
@@ -180,6 +178,8 @@ private:
             return rate(RateKind::stripHundredStems);
         case StepKind::washContainers:
             return rate(RateKind::washContainer);
+        case StepKind::cutRibbon:
+            return rate(RateKind::cutRibbon);
         case StepKind::fillWater:
             return rate(RateKind::fillWater);
         case StepKind::tieRibbon:
