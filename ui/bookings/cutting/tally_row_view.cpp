@@ -162,7 +162,7 @@ void TallyRowView::showRow(const TallyRow& row, bool throwing) {
     name_->setText(row.mark.isEmpty() ? row.name : tr("%1 · %2").arg(row.mark, row.name));
     place_->setText(row.place);
     stage_->setText(row.stage);
-    stage_->setVisible(!row.stage.isEmpty());
+    stage_->setVisible(chosen_ && !row.stage.isEmpty());
     remark_->setText(row.remark);
     remark_->setVisible(!row.remark.isEmpty());
     const auto& stems = throwing ? row.thrownAway : row.cut;
@@ -197,6 +197,7 @@ void TallyRowView::showOffers() {
 void TallyRowView::setChosen(bool chosen) {
     if (chosen_ == chosen) return;
     chosen_ = chosen;
+    stage_->setVisible(chosen && !row_.stage.isEmpty());
     update();
 }
 
