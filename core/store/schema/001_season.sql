@@ -559,7 +559,7 @@ CREATE TABLE "step_mark" (
     "day" TEXT,
     "number" INTEGER NOT NULL,
     "pinned" TEXT,
-    "by_helper" INTEGER NOT NULL,
+    "by_helper" INTEGER NOT NULL CHECK ("by_helper" IN (0, 1)),
     "helper" INTEGER REFERENCES "helper" ("id") DEFERRABLE INITIALLY DEFERRED,
     "done" TEXT,
     "minutes" INTEGER,

@@ -99,7 +99,10 @@ void CuttingDay::setBeside(QWidget* panel) {
     beside_ = panel;
     sides_ = new Segments(tr("Side of the page"), {tr("Tally"), tr("Share-out")}, Segments::Look::tabs);
     sides_->setObjectName(QStringLiteral("cutting.sides"));
-    static_cast<QVBoxLayout*>(layout())->insertWidget(1, sides_);
+    auto* row = new QHBoxLayout;
+    row->setContentsMargins(pageMargin(), 0, pageMargin(), 0);
+    row->addWidget(sides_);
+    static_cast<QVBoxLayout*>(layout())->insertLayout(1, row);
     connect(sides_, &Segments::chosen, this, &CuttingDay::arrange);
     panes_->addWidget(panel, 1);
     arrange();

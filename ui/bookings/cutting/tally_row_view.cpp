@@ -178,7 +178,7 @@ void TallyRowView::showRow(const TallyRow& row, bool throwing) {
                                                       : tr("%1\n%2").arg(row.against, row.thrownWords);
     against_->setText(below);
     against_->setInk(throwing || row.asks ? Ink::osier : Ink::second);
-    count_->setAccessibleDescription(below);
+    count_->setAccessibleDescription(row.stage.isEmpty() ? below : tr("%1. %2").arg(below, row.stage));
     bunch_->setVisible(row.bunch > 1 && row.bunch != 10);
     nameKeys();
     showOffers();
