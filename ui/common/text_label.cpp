@@ -10,6 +10,8 @@ namespace withy::ui {
 
 namespace {
 
+constexpr std::size_t mostWidths = 8; ///< a layout asks for a few, again and again
+
 const char* wordOf(Ink ink) {
     switch (ink) {
     case Ink::text:
@@ -44,6 +46,16 @@ void TextLabel::setInk(Ink ink) {
 void TextLabel::setType(TypeRole type) {
     type_ = type;
     setFont(typeFont(type_));
+}
+
+int TextLabel::heightForWidth(int width) const {
+    if (measured_.words != text() || measured_.font != font() || measured_.margins != contentsMargins() ||
+        measured_.wraps != wordWrap())
+        measured_ = {text(), font(), contentsMargins(), wordWrap(), {}};
+    for (const auto& [at, height] : measured_.heights)
+        if (at == width) return height;
+    if (measured_.heights.size() >= mostWidths) measured_.heights.clear();
+    return measured_.heights.emplace_back(width, QLabel::heightForWidth(width)).second;
 }
 
 void TextLabel::changeEvent(QEvent* event) {

@@ -3,9 +3,11 @@
 
 #include "ui/paint/type.h"
 
+#include <QFont>
 #include <QLabel>
 
 #include <initializer_list>
+#include <utility>
 #include <vector>
 
 /// Words on a page. Always shown as typed: nothing a grower writes is read as markup.
@@ -23,12 +25,24 @@ public:
                        QWidget* parent = nullptr);
     void setInk(Ink ink);
     void setType(TypeRole type);
+    /// As QLabel's, which shapes the words anew each time a layout asks.
+    [[nodiscard]] int heightForWidth(int width) const override;
 
 protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    /// What the heights were worked out for.
+    struct Measured {
+        QString words;
+        QFont font;
+        QMargins margins;
+        bool wraps = false;
+        std::vector<std::pair<int, int>> heights; ///< by width
+    };
+
     TypeRole type_;
+    mutable Measured measured_;
 };
 
 /// One stretch of an answer sentence.
