@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/run_up_plan.h"
 #include "tests/model/sample.h"
 #include "tests/ui_logic/logic_fixture.h"
 #include "ui/logic/edits/tally_edits.h"
@@ -20,6 +21,14 @@ constexpr Id<model::Plant> zinnia{28};
 const Day cutDay = model::sample::day(2027, 9, 10);
 
 /// The demo season with its plan, and what a tally does to it.
+Id<model::Booking> otherBookingOf(const model::Season& season) {
+    for (const auto& b : season.bookings)
+        if (b.id != supper && b.eventStart.day > cutDay && edits::tallyClosed(season, b.id).isEmpty())
+            return b.id;
+    ADD_FAILURE() << "the demo has no other booking still to be cut for";
+    return {};
+}
+
 class TallyEdits : public testing::Test {
 protected:
     static const plan::Plan& planOfDemo() {
@@ -313,6 +322,72 @@ TEST_F(TallyEdits, TheDayIsTodayWhileThereIsCuttingAndTheMainDayElse) {
     EXPECT_EQ(cuttingDay(season, planOfDemo(), supper, std::nullopt), main);
     EXPECT_TRUE(tallyRows(season, planOfDemo(), Id<model::Booking>(9999), cutDay).empty());
     EXPECT_TRUE(cuttingGoals(emptySeason(2027), plan::Plan(), supper).empty());
+}
+
+/// The run-up cuts for two bookings on one outing: the round of the first count serves both, each sees what
+/// came in, and a count is only half the first one's when the goal says so.
+TEST_F(TallyEdits, AnOutingForTwoBookingsIsOneRoundForBoth) {
+    const auto other = otherBookingOf(season);
+    plan::Plan plan = planOfDemo();
+    auto runUp = std::make_shared<plan::RunUpPlan>();
+    plan::RunUpRound outing;
+    outing.from = {cutDay, 6 * 60};
+    outing.to = {cutDay, 8 * 60};
+    outing.bookings = {supper, other};
+    runUp->rounds = {outing};
+    plan.runUp = runUp;
+    const auto first = edits::cuttingOn(season, plan, supper, cutDay);
+    EXPECT_EQ(first.others, std::vector{other});
+    ASSERT_EQ(take(edits::addStems(season, first, patch(), TallyCount::cut, 12)), "");
+    const auto* round = edits::roundOn(season, supper, cutDay);
+    ASSERT_NE(round, nullptr);
+    EXPECT_EQ(edits::roundOn(season, other, cutDay), round);
+    EXPECT_EQ(edits::tallied(season, other, patch(), cutDay).all, 12);
+    // The other goes on with the same count, not with one of its own.
+    const auto second = edits::cuttingOn(season, plan, other, cutDay);
+    ASSERT_EQ(take(edits::addStems(season, second, patch(), TallyCount::cut, 3)), "");
+    EXPECT_EQ(edits::tallied(season, supper, patch(), cutDay).all, 15);
+    EXPECT_EQ(season.rounds.size(), demoSeason().rounds.size() + 1);
+}
+
+/// Counts that were made for one booking alone stay its own, whatever the run-up lays together later.
+TEST_F(TallyEdits, ABookingWithItsOwnRoundKeepsIt) {
+    const auto other = otherBookingOf(season);
+    edits::Cutting alone{supper, {cutDay, 6 * 60}, {cutDay, 8 * 60}, {}};
+    ASSERT_EQ(take(edits::addStems(season, alone, patch(), TallyCount::cut, 12)), "");
+    plan::Plan plan = planOfDemo();
+    auto runUp = std::make_shared<plan::RunUpPlan>();
+    plan::RunUpRound outing;
+    outing.from = {cutDay, 6 * 60};
+    outing.to = {cutDay, 8 * 60};
+    outing.bookings = {supper, other};
+    runUp->rounds = {outing};
+    plan.runUp = runUp;
+    const auto theirs = edits::cuttingOn(season, plan, other, cutDay);
+    EXPECT_TRUE(theirs.others.empty());
+    ASSERT_EQ(take(edits::addStems(season, theirs, patch(), TallyCount::cut, 3)), "");
+    EXPECT_EQ(edits::tallied(season, supper, patch(), cutDay).all, 12);
+    EXPECT_EQ(edits::tallied(season, other, patch(), cutDay).all, 3);
+}
+
+/// On a shared round a patch is to bring what both want; how much is for the other is said.
+TEST_F(TallyEdits, ASharedRoundsGoalIsThatOfBoth) {
+    const auto other = otherBookingOf(season);
+    const auto theirs = cuttingGoals(season, planOfDemo(), other);
+    ASSERT_FALSE(theirs.empty());
+    const auto& goal = theirs.front();
+    std::int64_t own = 0, their = 0;
+    for (const auto& g : cuttingGoals(season, planOfDemo(), supper))
+        own += g.patch == goal.patch ? g.need : 0;
+    for (const auto& g : theirs)
+        their += g.patch == goal.patch && g.day == goal.day ? g.need : 0;
+    ASSERT_GT(their, 0);
+    edits::Cutting outing{supper, {goal.day, 6 * 60}, {goal.day, 8 * 60}, {other}};
+    ASSERT_EQ(take(edits::addStems(season, outing, goal.patch, TallyCount::cut, 1)), "");
+    const auto row = rowOf(goal.patch);
+    EXPECT_EQ(row.need, own + their);
+    EXPECT_TRUE(row.planned);
+    EXPECT_THAT(row.remark.toStdString(), testing::HasSubstr(season.bookings.find(other)->title));
 }
 
 } // namespace withy::ui

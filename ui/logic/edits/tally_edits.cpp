@@ -3,7 +3,7 @@
 
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_words.h"
-#include "ui/logic/models/cutting_goals.h"
+#include "ui/logic/models/outing_goals.h"
 #include "ui/logic/models/stem_sources.h"
 
 #include <QCoreApplication>
@@ -43,6 +43,20 @@ const std::optional<Stems>& slotOf(const model::Tally& tally, TallyCount count) 
     return count == TallyCount::cut ? tally.cut : tally.thrownAway;
 }
 
+/// The booking and those that the same outing cuts for.
+void serve(const Season& season, Id<model::Round> round, const Cutting& cutting, Edit& edit) {
+    model::RoundBooking serving;
+    serving.id = season.roundBookings.nextId();
+    serving.round = round;
+    std::vector<Id<model::Booking>> all{cutting.booking};
+    all.insert(all.end(), cutting.others.begin(), cutting.others.end());
+    for (const auto booking : all) {
+        serving.booking = booking;
+        edit.put(serving);
+        ++serving.id.value;
+    }
+}
+
 /// The day's tally to be changed, or a new one; what has to be made for it goes into `edit`.
 model::Tally tallyToChange(const Season& season, const Cutting& cutting, Id<model::Patch> patch, Edit& edit) {
     model::Tally tally;
@@ -58,11 +72,7 @@ model::Tally tallyToChange(const Season& season, const Cutting& cutting, Id<mode
     round.from = cutting.from;
     round.to = std::max(cutting.from, cutting.to);
     edit.put(round);
-    model::RoundBooking serving;
-    serving.id = season.roundBookings.nextId();
-    serving.round = round.id;
-    serving.booking = cutting.booking;
-    edit.put(serving);
+    serve(season, round.id, cutting, edit);
     tally.round = round.id;
     return tally;
 }
@@ -150,9 +160,17 @@ std::optional<std::int64_t> readSum(const QString& typed, QString& sentence) {
 } // namespace
 
 Cutting cuttingOn(const Season& season, const plan::Plan& plan, Id<model::Booking> booking, Day day) {
-    if (const auto* round = plannedRound(plan, booking, day)) return {booking, round->start, round->end};
-    const LocalTime start{day, static_cast<int>(season.theSettings().workFrom)};
-    return {booking, start, start};
+    Cutting cutting{booking, {day, static_cast<int>(season.theSettings().workFrom)}, {}, {}};
+    cutting.to = cutting.from;
+    if (const auto* round = plannedRound(plan, booking, day)) {
+        cutting.from = round->start;
+        cutting.to = round->end;
+    }
+    // A booking with a round of its own that day keeps to it: what was counted there is its own.
+    for (const auto other : outingWith(season, plan, booking, day))
+        if (!roundOn(season, other, day) && tallyClosed(season, other).isEmpty())
+            cutting.others.push_back(other);
+    return cutting;
 }
 
 const model::Round* roundOn(const Season& season, Id<model::Booking> booking, Day day) {

@@ -7,6 +7,7 @@
 #include <QString>
 
 #include <optional>
+#include <vector>
 
 /// What was really cut for a booking, noted patch by patch as the bunches come in. Each figure is one edit,
 /// which finds or makes the round of the day too, so that one undo takes it all back.
@@ -17,12 +18,13 @@ struct Cutting {
     Id<model::Booking> booking;
     LocalTime from; ///< of the round, should it have to be made
     LocalTime to;
+    std::vector<Id<model::Booking>> others; ///< that the same outing cuts for, none of them with a round yet
 
     [[nodiscard]] Day day() const { return from.day; }
 };
 
 /// The hours are those of the day's planned round. With none planned it begins when the day's work does
-/// (settings), and its end is not known.
+/// (settings), and its end is not known. The outing that the run-up lays out says who else it cuts for.
 Cutting cuttingOn(const Season& season, const plan::Plan& plan, Id<model::Booking> booking, Day day);
 
 /// The round on that day that serves the booking, of several the one that begins first; null when there is

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/models/tally_rows.h"
 
+#include "core/model/schema.h"
 #include "core/plan/forecast_plan.h"
 #include "ui/logic/answers/garden_answers.h"
 #include "ui/logic/garden_words.h"
 #include "ui/logic/models/booking_words.h"
-#include "ui/logic/models/cutting_goals.h"
+#include "ui/logic/models/outing_goals.h"
 #include "ui/logic/models/stem_sources.h"
 #include "ui/logic/models/tally_offers.h"
 
@@ -48,6 +49,15 @@ QString remarkOf(const model::Patch& patch, const TallyRow& row, std::int64_t ot
     return {};
 }
 
+/// "20 of the 62 are for Wedding, Tamsin and Joel."
+QString forOthersWords(const model::Season& season, const OutingGoal& outing) {
+    QStringList others;
+    for (const auto id : outing.others)
+        others << text(model::nameOf(season, model::TableKind::bookings, id.value));
+    return TallyRowsSay::tr("%1 of the %2 are for %3.")
+        .arg(whole(outing.forOthers), whole(outing.goal.goal()), others.join(QStringLiteral(", ")));
+}
+
 QString tallyPlaceOf(const plan::Plan& plan, Id<model::Booking> booking, const model::Patch& patch,
                      const CuttingGoal* goal) {
     const QString label = text(patch.label);
@@ -66,7 +76,8 @@ QString stageOf(const model::Plant& plant, const CuttingGoal* goal) {
 }
 
 TallyRow tallyRowOf(const model::Season& season, const plan::Plan& plan, Id<model::Booking> booking,
-                    const model::Patch& patch, const CuttingGoal* goal, Day day) {
+                    const model::Patch& patch, const OutingGoal* outing, Day day) {
+    const CuttingGoal* goal = outing ? &outing->goal : nullptr;
     TallyRow row;
     row.patch = patch.id;
     row.plant = patch.plant;
@@ -83,6 +94,9 @@ TallyRow tallyRowOf(const model::Season& season, const plan::Plan& plan, Id<mode
     if (row.thrownAway.value_or(0) > 0)
         row.thrownWords = TallyRowsSay::tr("%1 thrown away").arg(whole(*row.thrownAway));
     row.remark = remarkOf(patch, row, cut.otherDays());
+    if (outing && outing->forOthers > 0)
+        row.remark =
+            QStringList{forOthersWords(season, *outing), row.remark}.join(QLatin1Char(' ')).trimmed();
     if (const auto* plant = season.plants.find(patch.plant)) {
         row.name = text(plant->name);
         row.colour = plant->colour1;
@@ -146,11 +160,11 @@ std::int64_t likelyReady(const plan::Plan& plan, Id<model::Patch> patch, Day day
 std::vector<TallyRow> tallyRows(const model::Season& season, const plan::Plan& plan,
                                 Id<model::Booking> booking, Day day) {
     if (!season.bookings.find(booking)) return {};
-    const auto goals = goalsByPatch(cuttingGoals(season, plan, booking));
+    const auto goals = outingGoals(season, plan, booking);
     std::vector<TallyRow> rows;
     for (const auto* patch : inWalkingOrder(season)) {
-        const auto goal = std::find_if(goals.begin(), goals.end(), [&](const CuttingGoal& g) {
-            return g.patch == patch->id && g.plant == patch->plant;
+        const auto goal = std::find_if(goals.begin(), goals.end(), [&](const OutingGoal& g) {
+            return g.goal.patch == patch->id && g.goal.plant == patch->plant;
         });
         if (goal == goals.end() && !isTallied(season, booking, patch->id)) continue;
         rows.push_back(
