@@ -109,6 +109,36 @@ std::string_view findingWord(FindingCode code) {
         return "regrowth too late";
     case FindingCode::hardCutNotUsed:
         return "hard cut not used";
+    case FindingCode::busyCoversDays:
+        return "busy hours cover everything";
+    case FindingCode::helperWithoutHours:
+        return "helper without hours";
+    case FindingCode::dropBeforeVenueOpens:
+        return "drop before venue opens";
+    case FindingCode::collectAfterVenueCloses:
+        return "collected after venue closes";
+    case FindingCode::stepLongerThanGap:
+        return "step longer than any gap";
+    case FindingCode::nobodyForStep:
+        return "nobody for step";
+    case FindingCode::dropsAtOneTime:
+        return "drops at one time";
+    case FindingCode::workTooMuch:
+        return "work too much";
+    case FindingCode::pinInBusyHours:
+        return "pin in busy hours";
+    case FindingCode::pinsAtOneTime:
+        return "pins at one time";
+    case FindingCode::pinOutOfOrder:
+        return "pin out of order";
+    case FindingCode::pinOutsideWindow:
+        return "pin outside window";
+    case FindingCode::clocksChange:
+        return "clocks change";
+    case FindingCode::workInTheNight:
+        return "work in the night";
+    case FindingCode::coolStoreFull:
+        return "cool store full";
     }
     return "";
 }

@@ -63,6 +63,22 @@ enum class FindingCode {
     bloomYearsTooFew,        ///< subjects: plant; numbers: usable years, fewest
     regrowthTooLate,         ///< subjects: patch, day of the hard cut
     hardCutNotUsed,          ///< subjects: patch, day: the plant does not come again, or no days are known
+    // The run-up (run_up_plan.h). A step is named by its word in model::words.h.
+    busyCoversDays,          ///< subjects: first day, last day: the grower has no free hour on any of them
+    helperWithoutHours,      ///< subjects: helper
+    dropBeforeVenueOpens,    ///< subjects: drop's place, venue; numbers: the minute it opens
+    collectAfterVenueCloses, ///< subjects: drop's place, venue; numbers: the minute by which all must be out
+    stepLongerThanGap,       ///< subjects: step, booking; numbers: minutes needed, longest stretch there is
+    nobodyForStep,           ///< subjects: step, booking: whoever can is never there
+    dropsAtOneTime,          ///< subjects: drop's place, other place; numbers: minutes one of them is out by
+    workTooMuch,             ///< subjects: day; numbers: minutes
+    pinInBusyHours,          ///< subjects: step, time
+    pinsAtOneTime,           ///< subjects: step, time, other step
+    pinOutOfOrder,           ///< subjects: step, time, the step it should follow
+    pinOutsideWindow,        ///< subjects: step, time
+    clocksChange,            ///< subjects: day; numbers: minutes the night is longer (shorter: negative)
+    workInTheNight,          ///< subjects: drop's place, time
+    coolStoreFull,           ///< subjects: day; numbers: buckets, room
 };
 
 enum class Severity { note, warning, fault };

@@ -101,6 +101,8 @@ struct RunUpOver {
     std::vector<RunUpMend> mends;
 };
 
+struct RunUpPart; ///< core/plan/run_up_project.h: bookings laid together, kept while their work is the same
+
 struct RunUpPlan {
     std::vector<RunUpStep> steps;    ///< in order of time
     std::vector<RunUpRound> rounds;  ///< in order of time
@@ -109,6 +111,20 @@ struct RunUpPlan {
     bool proved = false;             ///< no schedule is better
     double withinPercent = 0;        ///< of the shortest; nought when proved
     std::vector<Finding> findings;
+    std::vector<std::shared_ptr<const RunUpPart>> parts; ///< in order of time
 };
+
+struct RunUpOptions {
+    std::optional<Day> today; ///< what can still be done then or later is not laid before it
+    std::stop_token stop;     ///< asked between parts; a plan that was stopped is not whole
+};
+
+/// The run-up of all bookings of `plan` not yet delivered; what is delivered is only fetched back. Its cover
+/// says from which patches; without one, stems come from wherever their plant stands. Bookings that share no
+/// days, and many on the same days, are laid in parts one after the other, each around those before it.
+/// Rounds are merged within a part. `before`: an earlier run-up whose parts may be kept; the result is the
+/// same without it.
+RunUpPlan runUpPlan(const model::Season& season, const Plan& plan, const RunUpOptions& options = {},
+                    const RunUpPlan* before = nullptr);
 
 } // namespace withy::plan

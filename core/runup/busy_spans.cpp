@@ -25,9 +25,14 @@ bool fallsOn(const model::BusyHours& b, Day day) {
 } // namespace
 
 std::vector<BusySpan> growersBusySpans(const model::Season& season, Day from, Day to) {
+    return busySpansOf(season, std::nullopt, from, to);
+}
+
+std::vector<BusySpan> busySpansOf(const model::Season& season, std::optional<Id<model::Helper>> who, Day from,
+                                  Day to) {
     std::vector<BusySpan> spans;
     for (const auto& b : season.busyHours) {
-        if (b.helper) continue;
+        if (b.helper != who) continue;
         const Minutes length = b.to - b.from;
         const int longest = static_cast<int>(length.value / 1440) + 1; // may have begun days before
         for (Day day = std::max(from - longest, b.from.day); day <= to; day = day + 1) {

@@ -16,5 +16,8 @@ struct BusySpan {
 
 /// The grower's own busy hours that touch the days from..to, repeats written out, in order of time.
 std::vector<BusySpan> growersBusySpans(const model::Season& season, Day from, Day to);
+/// The same of a helper; blank: the grower.
+std::vector<BusySpan> busySpansOf(const model::Season& season, std::optional<Id<model::Helper>> who, Day from,
+                                  Day to);
 
 } // namespace withy::runup
