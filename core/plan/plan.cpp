@@ -7,6 +7,7 @@
 #include "core/plan/design_plan.h"
 #include "core/plan/forecast_plan.h"
 #include "core/plan/garden_supply.h"
+#include "core/plan/run_up_plan.h"
 
 #include <future>
 
@@ -45,6 +46,15 @@ constexpr TableKind readByCover[] = {
     TableKind::settings,    TableKind::plants,     TableKind::patches,
     TableKind::slots,       TableKind::slotPlants, TableKind::stockLots,
     TableKind::agreedSwaps, TableKind::bookings,   TableKind::lines,
+};
+
+/// Beside the plans of designs, bookings and cover.
+constexpr TableKind readByRunUp[] = {
+    TableKind::settings,  TableKind::monthNormals, TableKind::rates,       TableKind::plants,
+    TableKind::patches,   TableKind::plantFacts,   TableKind::weather,     TableKind::containers,
+    TableKind::holders,   TableKind::vehicles,     TableKind::helpers,     TableKind::helperHours,
+    TableKind::busyHours, TableKind::venues,       TableKind::bookings,    TableKind::lines,
+    TableKind::drops,     TableKind::designs,      TableKind::stepMarks,
 };
 
 template <std::size_t N>
@@ -112,6 +122,21 @@ std::shared_ptr<const ForecastPlan> gardenOf(const Season& season, const PlanOpt
     return std::make_shared<const ForecastPlan>(forecastPlan(Index(season), season, {options.today}));
 }
 
+std::optional<Plan> withRunUp(const Season& season, const PlanOptions& options, Plan next,
+                              const Earlier& earlier) {
+    if (earlier.plan.runUp && next.cover == earlier.plan.cover && options.today == earlier.options.today &&
+        next.designs == earlier.plan.designs && next.bookings == earlier.plan.bookings &&
+        allSame(season, earlier.season, readByRunUp)) {
+        next.runUp = earlier.plan.runUp;
+        return next;
+    }
+    if (options.stop.stop_requested()) return std::nullopt;
+    auto made = runUpPlan(season, next, {options.today, options.stop}, earlier.plan.runUp.get());
+    if (options.stop.stop_requested()) return std::nullopt; // it may be cut short
+    next.runUp = std::make_shared<const RunUpPlan>(std::move(made));
+    return next;
+}
+
 std::optional<Plan> withCover(const Season& season, const PlanOptions& options, Plan next,
                               std::shared_ptr<const ForecastPlan> garden, const Earlier& earlier) {
     next.garden = std::move(garden);
@@ -119,7 +144,7 @@ std::optional<Plan> withCover(const Season& season, const PlanOptions& options, 
         next.designs == earlier.plan.designs && next.bookings == earlier.plan.bookings &&
         allSame(season, earlier.season, readByCover)) {
         next.cover = earlier.plan.cover;
-        return next;
+        return withRunUp(season, options, std::move(next), earlier);
     }
     if (options.stop.stop_requested()) return std::nullopt;
     CoverOptions cover;
@@ -128,7 +153,7 @@ std::optional<Plan> withCover(const Season& season, const PlanOptions& options, 
     next.cover =
         std::make_shared<const CoverPlan>(coverPlan(season, next, gardenSupply(season, *next.garden), cover));
     if (options.stop.stop_requested()) return std::nullopt; // the cover may be cut short
-    return next;
+    return withRunUp(season, options, std::move(next), earlier);
 }
 
 } // namespace
@@ -157,6 +182,7 @@ std::optional<Plan> replanBookings(const Season& season, const PlanOptions& opti
     Plan next;
     next.garden = before.garden;
     next.cover = before.cover;
+    next.runUp = before.runUp;
     next.days =
         before.days && allSame(season, was, readByDays) ? before.days : std::make_shared<PlaceDays>(season);
     if (allSame(season, was, sharedByDesigns))
