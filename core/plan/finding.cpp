@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/finding.h"
 
+#include "core/plan/shed/shed_codes.h"
+
 namespace withy::plan {
 
 std::string_view findingWord(FindingCode code) {
@@ -140,7 +142,7 @@ std::string_view findingWord(FindingCode code) {
     case FindingCode::coolStoreFull:
         return "cool store full";
     }
-    return "";
+    return shedFindingWord(code);
 }
 
 } // namespace withy::plan

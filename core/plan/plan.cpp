@@ -8,6 +8,7 @@
 #include "core/plan/forecast_plan.h"
 #include "core/plan/garden_supply.h"
 #include "core/plan/run_up_plan.h"
+#include "core/plan/shed_plan.h"
 
 #include <future>
 
@@ -50,10 +51,10 @@ constexpr TableKind readByCover[] = {
 
 /// Beside the plans of designs, bookings and cover.
 constexpr TableKind readByRunUp[] = {
-    TableKind::settings,  TableKind::monthNormals, TableKind::rates,       TableKind::plants,
-    TableKind::patches,   TableKind::plantFacts,   TableKind::weather,     TableKind::containers,
-    TableKind::holders,   TableKind::vehicles,     TableKind::helpers,     TableKind::helperHours,
-    TableKind::busyHours, TableKind::venues,       TableKind::bookings,    TableKind::lines,
+    TableKind::settings,  TableKind::monthNormals, TableKind::rates,     TableKind::plants,
+    TableKind::patches,   TableKind::plantFacts,   TableKind::weather,   TableKind::containers,
+    TableKind::holders,   TableKind::vehicles,     TableKind::helpers,   TableKind::helperHours,
+    TableKind::busyHours, TableKind::venues,       TableKind::bookings,  TableKind::lines,
     TableKind::drops,     TableKind::designs,      TableKind::stepMarks,
 };
 
@@ -191,6 +192,8 @@ std::optional<Plan> replanBookings(const Season& season, const PlanOptions& opti
         return std::nullopt;
     const bool shared = options.today == optionsBefore.today && allSame(season, was, sharedByBookings);
     if (!planBookings(index, options, {before, Index(was), shared}, next)) return std::nullopt;
+    next.shed = replanShed(season, options, next, was, before, optionsBefore);
+    if (!next.shed) return std::nullopt; // stopped on the way
     return next;
 }
 

@@ -158,6 +158,7 @@ private:
         tie->legs.front().key.line = line.line;
         tie->release = out_.steps[made].release;
         tie->releaseMoves = out_.steps[made].releaseMoves;
+        tie->deadline = out_.steps[made].deadline;
         tie->group = group_;
         const auto at = out_.add(std::move(*tie));
         out_.follow(made, at);

@@ -23,7 +23,8 @@ struct Draft {
     bool sameForAll = false;  ///< takes a learner no longer: the road is as long for everyone
     bool releaseMoves = true; ///< could begin sooner if the grower did
     bool byPiece = true;
-    bool waitsForToday = true; ///< what can still be done today is not laid into the past
+    std::optional<LocalTime> hurry; ///< from then on as soon as can be, once the rest is laid
+    bool waitsForToday = true;      ///< what can still be done today is not laid into the past
     std::optional<LocalTime> release;
     std::optional<LocalTime> deadline;
     int group = 0;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/garden/good_hours.h"
 #include "core/plan/cover_plan.h"
 #include "core/plan/run_up_draft.h"
+#include "core/runup/time_spans.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,6 +11,7 @@ namespace withy::plan {
 namespace {
 
 constexpr std::int64_t quarter = 15;
+constexpr double goodStretch = 3; ///< hours after sunrise and before sunset, as in garden/good_hours.h
 
 const model::Holder* usualBucket(const model::Season& season) {
     const model::Holder* usual = nullptr; // the commonest sets the measure, as in the kit
@@ -21,20 +22,33 @@ const model::Holder* usualBucket(const model::Season& season) {
     return usual;
 }
 
-/// Starts on the quarter hours joined to stretches.
-std::vector<runup::TimeSpan> joined(const std::vector<garden::GoodHour>& hours) {
-    std::vector<LocalTime> starts;
-    for (const auto& h : hours)
-        if (h.why != garden::GoodHourWhy::coolestThereIs && !h.overLimit) starts.push_back(h.start);
-    std::sort(starts.begin(), starts.end());
+/// The quarter hours from..to (hours of the clock) that are not too warm.
+std::vector<runup::TimeSpan> coolQuarters(const garden::GardenDay& day, double from, double to,
+                                          double limit) {
     std::vector<runup::TimeSpan> out;
-    for (const auto start : starts) {
-        const LocalTime end = start + Minutes(quarter);
-        if (!out.empty() && start <= out.back().to)
-            out.back().to = std::max(out.back().to, end);
-        else
-            out.push_back({start, end});
+    const auto first = static_cast<std::int64_t>(std::ceil(from * 60));
+    const auto last = static_cast<std::int64_t>(std::floor(std::min(to, 24.0) * 60));
+    for (auto at = first; at < last; at += quarter) {
+        const auto end = std::min(at + quarter, last);
+        const auto warm = garden::temperatureAt(day.heat, static_cast<double>(end) / 60);
+        if (!warm.ok() || *warm > limit) continue;
+        out.push_back({LocalTime{day.day, 0} + Minutes(at), LocalTime{day.day, 0} + Minutes(end)});
     }
+    return runup::joined(std::move(out));
+}
+
+/// As garden/good_hours.h has them: after dawn and towards evening, or by dusk when it is too warm until
+/// then.
+std::vector<runup::TimeSpan> coolHours(const garden::GardenDay& day, double limit) {
+    const auto& heat = day.heat;
+    if (!heat.sunrise || !heat.sunset) return coolQuarters(day, 0, 24, limit); // polar day and night
+    const double middle = (*heat.sunrise + *heat.sunset) / 2;
+    auto out = coolQuarters(day, day.civilDawn.value_or(*heat.sunrise),
+                            std::min(*heat.sunrise + goodStretch, middle), limit);
+    auto evening = coolQuarters(day, std::max(middle, *heat.sunset - goodStretch), *heat.sunset, limit);
+    if (evening.empty())
+        evening = coolQuarters(day, *heat.sunset, day.civilDusk.value_or(*heat.sunset), limit);
+    out.insert(out.end(), evening.begin(), evening.end());
     return out;
 }
 
@@ -65,14 +79,8 @@ const model::StepMark* RunUpFacts::markOf(const StepKey& key) const {
 
 const std::vector<runup::TimeSpan>& RunUpFacts::goodHours(Day day) {
     if (const auto found = good_.find(day); found != good_.end()) return found->second;
-    garden::CutHours in;
-    in.earliest = {day, 0};
-    in.latest = {day, 1439};
-    in.heatLimit = season.theSettings().heatLimitCelsius;
-    in.work = Minutes(quarter);
-    in.days = {days().on(day).garden};
-    const auto hours = garden::goodHours(in, 96);
-    return good_.emplace(day, hours.ok() ? joined(*hours) : std::vector<runup::TimeSpan>{}).first->second;
+    return good_.emplace(day, coolHours(days().on(day).garden, season.theSettings().heatLimitCelsius))
+        .first->second;
 }
 
 std::optional<double> RunUpFacts::warmest(LocalTime from, LocalTime to) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/run_up_project.h"
+#include "core/runup/load_profile.h"
 
 #include <algorithm>
 
@@ -55,6 +56,33 @@ Time lastDeadline(const runup::Project& project) {
     return last;
 }
 
+/// What should be done soon moves up to the first moment that leaves all else where it is.
+void hurryUp(const RunUpProject& project, runup::Schedule& schedule) {
+    const auto& p = project.project;
+    for (std::size_t t = 0; t < p.tasks.size(); ++t) {
+        auto& placed = schedule.tasks[t];
+        if (!project.hurry[t] || p.tasks[t].pin || placed.mode < 0 || placed.outside > 0) continue;
+        runup::LoadProfile profile(p.resources);
+        Time from = std::max(p.tasks[t].release, *project.hurry[t]);
+        for (std::size_t u = 0; u < p.tasks.size(); ++u) {
+            const auto& other = schedule.tasks[u];
+            if (u == t || other.mode < 0) continue;
+            profile.take(p.tasks[u].modes[static_cast<std::size_t>(other.mode)], p.tasks[u].splittable,
+                         {other.start, other.end}, true);
+        }
+        for (const auto& f : p.follows)
+            if (f.after == static_cast<int>(t)) from = std::max(from, schedule.tasks[f.before].end + f.lag);
+        // With whoever is done first: waiting for a helper would leave the stems dry.
+        for (std::size_t m = 0; m < p.tasks[t].modes.size(); ++m) {
+            const auto place = profile.earliest(p.tasks[t].modes[m], p.tasks[t].splittable, from);
+            if (!place || placed.end <= place->end || placed.start < place->start) continue;
+            placed = {place->start, place->end, static_cast<int>(m), 0};
+        }
+        auto& group = schedule.groups[static_cast<std::size_t>(p.tasks[t].group)];
+        group.first = std::min(group.first, placed.start);
+    }
+}
+
 } // namespace
 
 RunUpPart laid(RunUpProject& project, const RunUpDraft& draft, const RunUpFacts& facts,
@@ -89,6 +117,7 @@ RunUpPart laid(RunUpProject& project, const RunUpDraft& draft, const RunUpFacts&
                 lastDeadline(project.project);
     }
     part.project = project.project;
+    hurryUp(project, part.schedule);
     if (!part.schedule.fits() && !part.schedule.stopped)
         part.misfit = runup::misfit(project.project, part.schedule);
     return part;
@@ -103,7 +132,7 @@ std::vector<runup::Mend> mendsOf(const RunUpProject& project, const RunUpDraft& 
                          clock.of(LocalTime{day, 0} + Minutes(s.workTo))});
     runup::MendChoices choices;
     choices.earlierStep = 120;
-    choices.helper = runup::ExtraHands{runup::resourceInHours(1, hours), 0, 100};
+    choices.helper = runup::ExtraHands{runup::resourceInHours(1, hours), 0, 100, true};
     for (std::size_t g = 0; g < draft.groups.size(); ++g)
         if (draft.pieces[g] > 1) choices.pieces.push_back({static_cast<int>(g), draft.pieces[g]});
     std::stable_sort(choices.pieces.begin(), choices.pieces.end(),

@@ -241,10 +241,16 @@ private:
         over.day = spans_[task].to.day;
         over.minutes = Minutes(part.schedule.worst);
         if (misfit.task >= 0 && part.schedule.tasks[task].mode < 0) over.minutes = draft.steps[task].minutes;
-        if (misfit.day && misfit.day->over() > 0) {
+        Minutes all;
+        for (const auto& step : draft.steps)
+            all += step.minutes;
+        const auto known = [&](const std::optional<runup::Overload>& o) {
+            return o && o->over() > 0 && o->over() <= all.value; // more than all of it says nothing
+        };
+        if (known(misfit.day)) {
             over.day = clock.at(misfit.day->from + 720).day;
             over.minutes = Minutes(misfit.day->over());
-        } else if (misfit.tightest && misfit.tightest->over() > 0) {
+        } else if (known(misfit.tightest)) {
             over.minutes = Minutes(misfit.tightest->over());
         }
         if (misfit.task >= 0) over.step = firstStep_[task];

@@ -164,6 +164,7 @@ private:
         out_.who.push_back(std::move(ways));
         out_.done.push_back(done);
         out_.nobody.push_back(false);
+        out_.hurry.push_back(step.hurry ? std::optional(clock_.of(*step.hurry)) : std::nullopt);
     }
 
     /// What is done stays where it was done and takes nobody's time any more.

@@ -25,6 +25,7 @@ struct RunUpProject {
     std::vector<std::vector<std::vector<std::size_t>>> who; ///< by task and way: places in Hands::workers()
     std::vector<bool> done;                                 ///< by task: ticked off
     std::vector<bool> nobody;                               ///< by task: taken out, for nobody can do it
+    std::vector<std::optional<runup::Time>> hurry;          ///< by task: as soon as can be, from then on
     std::vector<runup::Time> earliest;                      ///< start, by what it waits for alone
     std::vector<runup::Time> latest;                        ///< end, by what waits for it alone
 };

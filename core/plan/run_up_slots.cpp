@@ -69,6 +69,7 @@ private:
         auto wish = wishFor(need.plant);
         if (!wish || stems.value <= 0) return;
         wish->stems = stems;
+        wish->atTheSoonest = wish->earliest;
         wishes_.push_back(*wish);
     }
 
@@ -99,6 +100,7 @@ private:
     CutWish* add(const cover::Choice& choice, std::optional<Id<model::Patch>> patch, Stems stems) {
         auto wish = wishFor(choice);
         if (!wish) return nullptr;
+        wish->atTheSoonest = wish->earliest;
         wish->patch = patch;
         wish->stems = stems;
         wishes_.push_back(*wish);
@@ -109,6 +111,7 @@ private:
         if (piece.choice >= slot.choices.size()) return;
         auto* wish = add(slot.choices[piece.choice], Id<model::Patch>(piece.from), piece.stems);
         if (!wish) return;
+        wish->atTheSoonest = std::max(wish->earliest, LocalTime{piece.ready - 1, 720});
         narrow(*wish, {piece.ready, 0}, {piece.ready + facts_.holdDays(*wish->patch), 1439});
         if (wish->latest < wish->earliest) narrow(*wish, {piece.cut, 0}, {piece.cut, 1439});
     }
@@ -147,6 +150,7 @@ private:
                 continue;
             }
             last->earliest = std::max(last->earliest, wish.earliest);
+            last->atTheSoonest = std::max(last->atTheSoonest, wish.atTheSoonest);
             last->stems += wish.stems;
         }
         return out;

@@ -13,6 +13,7 @@ struct CutWish {
     int group = 0;
     LocalTime earliest;
     LocalTime latest;
+    LocalTime atTheSoonest; ///< the plant's own window; `earliest` waits for the stems to be ready
     Stems stems;
     Minutes conditioning;
     std::int64_t stemsPerBucket = 0;

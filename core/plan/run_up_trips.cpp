@@ -4,7 +4,9 @@
 #include "core/runup/rates.h"
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
+#include <sstream>
 
 namespace withy::plan {
 
@@ -277,6 +279,7 @@ private:
         if (!wash) return;
         wash->release = last;
         wash->releaseMoves = wash->byPiece = false;
+        wash->hurry = last;
         wash->deadline = LocalTime{last.day + washedWithin, 0} + Minutes(facts_.season.theSettings().workTo);
         wash->group = group_;
         const auto at = out_.add(std::move(*wash));
@@ -292,16 +295,31 @@ private:
         trip.deadline = *trip.release + trip.minutes;
         findNight(stop, *stop.drop->clearedAt);
         const LocalTime out = *trip.deadline - travel();
-        if (venue_ && venue_->outBy && out.day == stop.drop->clearedAt->day && *venue_->outBy < out.minute)
+        if (isAtVenue(stop) && venue_->outBy && out.day == stop.drop->clearedAt->day &&
+            *venue_->outBy < out.minute)
             find(FindingCode::collectAfterVenueCloses, Severity::warning, stop, {stop.place, venue_->name},
                  {static_cast<double>(*venue_->outBy)});
         return out_.add(std::move(trip));
     }
 
+    /// A booking's only drop, or one whose place says a word of the venue's name: its hours bind no other
+    /// place.
+    [[nodiscard]] bool isAtVenue(const Stop& stop) const {
+        if (!venue_) return false;
+        if (Index::of(facts_.index.drops, booking_.id).size() < 2) return true;
+        std::istringstream words(stop.place);
+        for (std::string word; words >> word;) {
+            while (!word.empty() && std::ispunct(static_cast<unsigned char>(word.back())) != 0)
+                word.pop_back();
+            if (word.size() > 3 && venue_->name.find(word) != std::string::npos) return true;
+        }
+        return false;
+    }
+
     void findOpening(const std::vector<Stop>& stops) {
         if (!venue_ || !venue_->inFrom) return;
         for (const auto& stop : stops)
-            if (stop.drop && stop.arrive.minute < *venue_->inFrom)
+            if (stop.drop && isAtVenue(stop) && stop.arrive.minute < *venue_->inFrom)
                 find(FindingCode::dropBeforeVenueOpens, Severity::warning, stop, {stop.place, venue_->name},
                      {static_cast<double>(*venue_->inFrom)});
     }

@@ -180,6 +180,12 @@ Project withOneMore(Project project, const ExtraHands& hands) {
             const auto need = std::find_if(mode.needs.begin(), mode.needs.end(),
                                            [&](const Need& n) { return n.resource == hands.like; });
             if (need == mode.needs.end()) continue;
+            if (hands.beside && task.byPiece) {
+                Mode both = mode;
+                both.needs.push_back({number, 1});
+                both.duration = share(mode.duration, hands.minutesPerHundred, 100 + hands.minutesPerHundred);
+                task.modes.push_back(std::move(both));
+            }
             need->resource = number;
             mode.duration = share(mode.duration, hands.minutesPerHundred, 100);
             task.modes.push_back(std::move(mode));

@@ -47,6 +47,7 @@ struct ExtraHands {
     Resource hours;
     int like = 0;                 ///< does what this resource does
     Time minutesPerHundred = 100; ///< takes 150 for what takes that one 100
+    bool beside = false;          ///< what is done by the piece may be done by both at once
 };
 
 Project withOneMore(Project project, const ExtraHands& hands);
