@@ -156,6 +156,10 @@ double headReach(HeadForm form) {
     }
 }
 
+bool growsFromFoot(HeadForm form) {
+    return headReach(form) > 1 || form == HeadForm::umbel || form == HeadForm::plate;
+}
+
 QColor stemColour(HeadForm form, const QColor& bloom) {
     if (form == HeadForm::leaf || form == HeadForm::trail) return darker(bloom, 0.25);
     if (form == HeadForm::grass) return darker(bloom, 0.3);

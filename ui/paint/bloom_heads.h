@@ -62,8 +62,14 @@ Sketch headSketch(const Head& head, Theme theme = Theme::light);
 /// How far the form reaches above its origin, in diameters.
 double headReach(HeadForm form);
 
+/// Around the form at exactly its diameter, its rings unturned: what spreads are measured by.
+QRectF headOutline(HeadForm form, double diameter, double tilt);
+
 /// Around the head as headSketch() draws it, a little generous and much quicker.
 QRectF headBounds(HeadForm form, double diameter, double tilt);
+
+/// Whether its origin is the foot of what it shows, as of a spike, spray or umbel; else it is the middle.
+bool growsFromFoot(HeadForm form);
 
 /// Stems and leaves drawn along the stem.
 QColor stemColour(HeadForm form, const QColor& bloom);

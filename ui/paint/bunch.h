@@ -15,6 +15,7 @@ inline constexpr double laidFlat = -78;
 /// Where a bunch of stems comes together, in pixels.
 struct Neck {
     double y = 0;
+    double rimY = 0;      ///< what the tiers' heights are measured from: the rim, or the tie
     double half = 10;     ///< room at the neck
     double footY = 0;     ///< where the stems end
     double footHalf = 20; ///< room there
@@ -31,6 +32,8 @@ struct Stem {
 Neck standingNeck(const PieceDrawing& piece, const VesselSketch& vessel, double scale);
 /// The tie at the origin.
 Neck tiedNeck(const PieceDrawing& piece, double scale);
+/// Of a bound piece, in millimetres: over the lowest of stem ends, heads and ribbon.
+double tieAboveGround(const PieceDrawing& piece);
 Stem stemOf(const PieceDrawing& piece, const PlacedStem& placed, const Neck& neck, double scale);
 
 } // namespace withy::ui

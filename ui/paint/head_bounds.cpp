@@ -59,12 +59,12 @@ const Reach& reachOf(HeadForm form) {
 double towards(const Reach& reach, double degrees) {
     const double at = std::fmod(std::fmod(degrees, 360) + 360, 360) * directions / 360;
     const auto low = static_cast<std::size_t>(at) % directions;
-    return std::max(reach[low], reach[(low + 1) % directions]) * generous;
+    return std::max(reach[low], reach[(low + 1) % directions]);
 }
 
 } // namespace
 
-QRectF headBounds(HeadForm form, double diameter, double tilt) {
+QRectF headOutline(HeadForm form, double diameter, double tilt) {
     if (!(diameter > 0)) return {};
     const auto& reach = reachOf(form);
     double right = towards(reach, -tilt) * diameter, left = towards(reach, 180 - tilt) * diameter;
@@ -77,6 +77,11 @@ QRectF headBounds(HeadForm form, double diameter, double tilt) {
         if (tilt < 0) std::swap(left, right);
     }
     return {-left, -above, left + right, above + below};
+}
+
+QRectF headBounds(HeadForm form, double diameter, double tilt) {
+    const QRectF outline = headOutline(form, diameter, tilt);
+    return {outline.topLeft() * generous, outline.size() * generous};
 }
 
 } // namespace withy::ui

@@ -38,15 +38,21 @@ QRectF standingBounds(const PieceDrawing& piece) {
     return bounds.united(boundsOf(ribbon).translated(0, vessel.neckY));
 }
 
-QRectF tiedBounds(const PieceDrawing& piece) {
+/// Before it is stood on the ground: the tie at the origin.
+QRectF boundsRoundTie(const PieceDrawing& piece) {
     const bool laid = piece.kind == PieceKind::sheaf;
     const Neck neck = tiedNeck(piece, 1);
     QRectF bounds = bunchBounds(piece, neck, laid ? laidFlat : 0);
-    if (piece.ribbon) {
-        auto ribbon = ribbonSketch(*piece.ribbon, neck.half, 1, neck.footY);
-        if (laid) transform(ribbon, QTransform().rotate(laidFlat));
-        bounds = bounds.united(boundsOf(ribbon));
-    }
+    take(bounds, laid ? QTransform().rotate(laidFlat).map(QPointF(0, neck.footY)) : QPointF(0, neck.footY));
+    if (!piece.ribbon) return bounds;
+    auto ribbon = ribbonSketch(*piece.ribbon, neck.half, 1, neck.footY);
+    if (laid) transform(ribbon, QTransform().rotate(laidFlat));
+    return bounds.united(boundsOf(ribbon));
+}
+
+QRectF tiedBounds(const PieceDrawing& piece) {
+    const QRectF bounds = boundsRoundTie(piece);
+    const bool laid = piece.kind == PieceKind::sheaf;
     return bounds.translated(laid ? -bounds.center().x() : 0, -bounds.bottom());
 }
 
@@ -62,6 +68,10 @@ bool quick(const PieceDrawing& piece) {
 }
 
 } // namespace
+
+double tieAboveGround(const PieceDrawing& piece) {
+    return boundsRoundTie(piece).bottom();
+}
 
 QRectF pieceBoundsMm(const PieceDrawing& piece) {
     QRectF bounds = !quick(piece)  ? boundsOf(pieceSketch(piece, 1, {}))

@@ -3,6 +3,7 @@
 
 #include "core/designs/volume.h"
 #include "core/plan/convert.h"
+#include "core/plan/grown_on.h"
 
 #include <algorithm>
 
@@ -12,6 +13,10 @@ namespace {
 
 using model::PieceKind;
 using Outline = VesselDrawing::Outline;
+
+// As many as the model takes.
+constexpr std::int64_t mostWraps = 50;
+constexpr std::int64_t mostLoops = 40;
 
 double size(Millimetres length) {
     return std::clamp(static_cast<double>(length.value), leastDrawn, mostDrawn);
@@ -62,25 +67,35 @@ double waterLevel(const model::Container& c, double percent) {
     return size(c.innerDepth) * share;
 }
 
-/// Stand-ins, ours: walls 3 mm, bottom 5 mm, a pedestal's stand 1.07 m unless the container stands itself.
+constexpr double usualWall = 3; // stand-ins, ours
+constexpr double usualFloor = 5;
+constexpr double usualStand = 1070; ///< a pedestal's, unless the container stands itself
+constexpr double standsItself = 250;
+
+/// Where outer sizes are known the wall is what lies between them and the inner ones, whatever that is.
+void takeSizes(VesselDrawing& v, const model::Container& c) {
+    const bool trough = v.outline == Outline::trough;
+    const double rim = trough ? size(c.innerLength, size(c.innerRim) * 3) : size(c.innerRim);
+    const double widest = trough ? rim : std::max(size(c.innerBody, rim), rim);
+    if (c.outerDiameter && !trough) v.wall = (size(c.outerDiameter, 0) - widest) / 2;
+    v.width = widest + 2 * v.wall;
+    v.rim = std::max(rim + 2 * v.wall, leastDrawn);
+    const double base = v.outline == Outline::bowl ? size(c.innerBase, rim * 0.6) : size(c.innerBase, rim);
+    v.base = trough ? v.rim : std::max(base + 2 * v.wall, leastDrawn);
+    v.neck = size(c.outerNeck, v.rim);
+    v.height = size(c.outerHeight, size(c.innerDepth) + v.floor);
+    v.floor = v.height - size(c.innerDepth);
+    v.neckHeight = size(c.neckHeight, std::min(14.0, v.height * 0.4));
+}
+
 VesselDrawing vesselOf(const model::Container& c, PieceKind kind, double waterShare) {
     VesselDrawing v;
     v.outline = outlineOf(c, kind);
-    const bool trough = v.outline == Outline::trough;
-    const double rim = trough ? size(c.innerLength, size(c.innerRim) * 3) : size(c.innerRim);
-    const double widest =
-        std::max({rim, trough ? 0 : size(c.innerBody, rim), trough ? 0 : size(c.innerBase, rim)});
-    v.rim = rim + 2 * v.wall;
-    v.width = std::max(trough ? v.rim : size(c.outerDiameter, widest + 2 * v.wall), v.rim);
-    if (v.outline == Outline::straight) v.rim = v.width;
-    v.base = trough ? v.rim
-                    : std::min(v.width,
-                               size(c.innerBase, v.outline == Outline::bowl ? rim * 0.6 : rim) + 2 * v.wall);
-    v.height = std::max(size(c.outerHeight, size(c.innerDepth) + v.floor), 2.0);
-    v.floor = std::clamp(v.height - size(c.innerDepth), 1.0, v.height / 2);
-    v.neckHeight = std::min(size(c.neckHeight, 14), v.height * 0.4);
-    v.waterLevel = std::min(waterLevel(c, waterShare), v.height - v.floor);
-    if (kind == PieceKind::pedestal && v.height < 250) v.stand = 1070;
+    v.wall = usualWall;
+    v.floor = usualFloor;
+    takeSizes(v, c);
+    v.waterLevel = waterLevel(c, waterShare);
+    if (kind == PieceKind::pedestal && v.height < standsItself) v.stand = usualStand;
     return v;
 }
 
@@ -107,13 +122,12 @@ std::optional<RibbonDrawing> ribbonOf(const model::Season& season, const model::
         if (d.ribbonMix == part.mix && !ribbon) ribbon = season.ribbons.find(part.ribbon);
     }
     if (ribbon && ribbon->colour) r.colour = Palette::bloom(*ribbon->colour);
-    if (ribbon) r.width = std::min(size(ribbon->width), 120.0);
-    r.wraps = static_cast<int>(std::clamp<std::int64_t>(d.wraps, 1, 6));
+    if (ribbon) r.width = size(ribbon->width);
+    r.wraps = static_cast<int>(std::clamp<std::int64_t>(d.wraps, 1, mostWraps));
     r.finish = d.finish;
-    r.loop =
-        d.loop.value > 0 ? std::min(size(d.loop), 500.0) : (r.finish == model::RibbonFinish::bow ? 60 : 0);
-    r.loops = static_cast<int>(std::clamp<std::int64_t>(d.loops, 1, 4));
-    r.tail = d.tail.value > 0 ? std::min(size(d.tail), 1500.0) : 0;
+    r.loop = d.loop.value > 0 ? size(d.loop) : 0;
+    r.loops = static_cast<int>(std::clamp<std::int64_t>(d.loops, 0, mostLoops));
+    r.tail = d.tail.value > 0 ? size(d.tail) : 0;
     return r;
 }
 
@@ -123,6 +137,17 @@ const model::Plant* bestPlant(const model::Season& season, Id<model::Slot> slot)
         if (choice.slot == slot && (!best || choice.position < best->position)) best = &choice;
     }
     return best ? season.plants.find(best->plant) : nullptr;
+}
+
+/// Those with stems, in making order.
+std::vector<const model::Slot*> filledSlots(const model::Season& season, Id<model::Design> design) {
+    std::vector<const model::Slot*> slots;
+    for (const auto& slot : season.slots) {
+        if (slot.design == design && slot.count.value > 0) slots.push_back(&slot);
+    }
+    std::stable_sort(slots.begin(), slots.end(),
+                     [](const auto* a, const auto* b) { return a->position < b->position; });
+    return slots;
 }
 
 /// A slot without a plant is drawn by its purpose, in line-grey green.
@@ -147,8 +172,8 @@ SlotDrawing slotDrawing(const model::Season& season, const model::Slot& slot) {
     const bool eyed = s.form == HeadForm::daisy || s.form == HeadForm::darkEyed ||
                       s.form == HeadForm::aster || s.form == HeadForm::layered || s.form == HeadForm::trumpet;
     if (eyed && plant->colour2) s.eye = Palette::bloom(*plant->colour2);
-    s.head = std::clamp(plant->headDiameterMm.value_or(50), 4.0, 400.0);
-    s.stem = std::clamp(plant->stemDiameterMm.value_or(4), 0.5, 30.0);
+    s.head = std::clamp(plant->headDiameterMm.value_or(50), leastDrawn, mostDrawn);
+    s.stem = std::clamp(plant->stemDiameterMm.value_or(4), 0.5, mostDrawn);
     return s;
 }
 
@@ -180,25 +205,35 @@ PieceDrawing pieceDrawing(const model::Season& season, Id<model::Design> id) {
     piece.kind = d->kind;
     piece.seed = static_cast<std::uint64_t>(id.value);
     piece.lift = std::clamp(static_cast<double>(d->lift.value), 0.0, mostDrawn);
-    piece.low = size(d->heightLow);
-    piece.middle = size(d->heightMiddle);
-    piece.tall = size(d->heightTall);
-    piece.belowTie = size(d->stemsBelowTie, 130);                     // a stand-in
-    piece.spread = size(d->spread, std::max(60.0, piece.tall * 1.3)); // a stand-in
+    const auto height = [](Millimetres h) {
+        return std::clamp(static_cast<double>(h.value), 0.0, mostDrawn);
+    };
+    piece.low = height(d->heightLow);
+    piece.middle = height(d->heightMiddle);
+    piece.tall = height(d->heightTall);
+    piece.belowTie = size(d->stemsBelowTie, 130); // a stand-in
+    // Stand-ins: a garland of a metre, else what its height bears.
+    piece.spread = size(d->spread, d->kind == PieceKind::garland ? 1000 : std::max(60.0, piece.tall * 1.3));
     if (const auto* c = d->container ? season.containers.find(*d->container) : nullptr)
         piece.vessel = vesselOf(*c, d->kind, d->waterShare);
     else if (!bound(d->kind))
         piece.vessel = vesselOf(standInContainer(d->kind), d->kind, d->waterShare);
     piece.ribbon = ribbonOf(season, *d);
-    std::vector<const model::Slot*> slots;
-    for (const auto& slot : season.slots) {
-        if (slot.design == id && slot.count.value > 0) slots.push_back(&slot);
-    }
-    std::stable_sort(slots.begin(), slots.end(),
-                     [](const auto* a, const auto* b) { return a->position < b->position; });
-    for (const auto* slot : slots)
+    for (const auto* slot : filledSlots(season, id))
         piece.slots.push_back(slotDrawing(season, *slot));
     thinOut(piece);
+    return piece;
+}
+
+PieceDrawing grownPiece(const model::Season& season, Id<model::Design> design,
+                        const std::vector<designs::WaterPhase>& stood) {
+    auto piece = pieceDrawing(season, design);
+    std::size_t at = 0;
+    for (const auto* slot : filledSlots(season, design)) {
+        const auto* plant = bestPlant(season, slot->id);
+        if (at < piece.slots.size() && plant) piece.slots[at].grown = plan::grownOn(*plant, stood);
+        ++at;
+    }
     return piece;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/designs/water_level.h"
 #include "core/model/season.h"
 #include "ui/paint/bloom_heads.h"
 
@@ -18,11 +19,12 @@ struct VesselDrawing {
     double width = 80;      ///< outside, widest; a trough's length
     double rim = 80;        ///< outside, at the top
     double base = 80;       ///< outside, at the foot
+    double neck = 80;       ///< outside, where a ribbon goes round
     double neckHeight = 14; ///< of the band a ribbon sits on
-    double wall = 3;
-    double floor = 5;      ///< thickness of the bottom
-    double waterLevel = 0; ///< above the inside of the bottom
-    double stand = 0;      ///< height of the stand below, a pedestal's
+    double wall = 3;        ///< below nought: the inner sizes are larger than the outer ones
+    double floor = 5;       ///< thickness of the bottom; below nought: deeper than it is high
+    double waterLevel = 0;  ///< above the inside of the bottom
+    double stand = 0;       ///< height of the stand below, a pedestal's
     friend bool operator==(const VesselDrawing&, const VesselDrawing&) = default;
 
     [[nodiscard]] bool glass() const {
@@ -52,6 +54,7 @@ struct SlotDrawing {
     model::Tier tier = model::Tier::middle;
     model::Purpose purpose = model::Purpose::filler;
     bool clump = false;
+    double grown = 0; ///< millimetres its stems have lengthened in water since they were cut
     friend bool operator==(const SlotDrawing&, const SlotDrawing&) = default;
 };
 
@@ -79,5 +82,8 @@ inline constexpr double mostDrawn = 5000;
 
 /// Pure; empty slots draw the container alone. An unknown design gives a plain stand-in jar.
 PieceDrawing pieceDrawing(const model::Season& season, Id<model::Design> design);
+/// After its stems stood in water for these stretches: those that grow on stand higher by it.
+PieceDrawing grownPiece(const model::Season& season, Id<model::Design> design,
+                        const std::vector<designs::WaterPhase>& stood);
 
 } // namespace withy::ui

@@ -6,7 +6,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numeric>
+#include <limits>
+#include <numbers>
 
 namespace withy::ui {
 
@@ -83,11 +84,17 @@ double takeByRank(std::vector<double>& places, double want, bool left) {
     return takeNearest(places, left ? -want : want);
 }
 
-/// Sprays are trimmed to the piece they stand in.
+/// Sprays are trimmed to the piece they stand in; flowers keep their true size.
 double headIn(const PieceDrawing& piece, const SlotDrawing& slot) {
     if (slot.form == HeadForm::leaf || slot.form == HeadForm::grass || slot.form == HeadForm::trail)
         return std::min(slot.head * 0.66, std::max(12.0, piece.spread * 0.3));
-    return std::min(slot.head, std::max(10.0, piece.spread * (growsUp(slot.form) ? 0.4 : 0.85)));
+    return slot.head;
+}
+
+/// From the head's origin up to what its tier is measured to.
+double rise(const PlacedStem& s) {
+    if (!growsFromFoot(s.slot->form)) return 0;
+    return headReach(s.slot->form) * s.head * std::cos(s.tilt * std::numbers::pi / 180);
 }
 
 struct Tiered {
@@ -98,22 +105,51 @@ struct Tiered {
     PlacedStem place(const SlotDrawing& slot, const TierBand& band, double u, double down, int turn) {
         PlacedStem s;
         s.slot = &slot;
-        s.head = headIn(piece, slot) * (1 + seeded.around(0.07));
+        s.head = headIn(piece, slot);
         s.seed = static_cast<std::uint64_t>(turn) + piece.seed * 1000;
-        const double reach = growsUp(slot.form) ? headReach(slot.form) * s.head : 0;
         const double lean = slot.form == HeadForm::leaf ? 62 : growsUp(slot.form) ? 24 : 26;
         s.tilt = u * lean + seeded.around(3);
-        const double slant = std::abs(std::sin(s.tilt * 3.14159265 / 180));
-        const double half = piece.spread / 2 - (reach > 0 ? reach * slant + s.head * 0.3 : s.head / 2);
-        s.x = u * band.width * std::max(half, piece.spread * 0.08) + seeded.around(piece.spread * 0.015);
+        // The whole head keeps within the spread, so a leaning spray stands further in.
+        const double room = piece.spread / 2 - s.reach(u < 0 ? -1 : 1);
+        s.x = u * band.width * std::max(room, piece.spread * 0.05) + seeded.around(piece.spread * 0.015);
         // A dome: the edges stand lower than the middle.
         const double edge = std::min(band.under, band.height) * 0.55;
         double top = edge + (band.height - edge) * std::sqrt(1 - 0.72 * u * u);
         top -= (top - edge) * down;
-        s.height = std::max(top - reach * 0.45 * (1 - 0.6 * slant), std::min(top, 14.0));
+        s.height = top - rise(s);
         return s;
     }
 };
+
+/// Raises or lowers the whole tier until its highest head stands at the tier's height.
+void fitToHeight(std::vector<PlacedStem>& stems, std::size_t first, double height) {
+    if (first == stems.size()) return;
+    double highest = -mostDrawn;
+    for (std::size_t i = first; i < stems.size(); ++i)
+        highest = std::max(highest, stems[i].top());
+    constexpr double footOverRim = 5; // a spray longer than its tier is high stands on the rim
+    for (std::size_t i = first; i < stems.size(); ++i) {
+        auto& s = stems[i];
+        s.height += height - highest;
+        if (growsFromFoot(s.slot->form)) s.height = std::max(s.height, footOverRim);
+    }
+}
+
+/// Draws each side in or out until its outermost head touches the spread.
+void fitToSpread(const PieceDrawing& piece, std::vector<PlacedStem>& stems) {
+    if (stems.size() < 2) return;
+    const double half = piece.spread / 2;
+    for (const int side : {1, -1}) {
+        double most = std::numeric_limits<double>::infinity();
+        for (const auto& s : stems) {
+            const double out = s.x * side, head = s.reach(side) - out;
+            if (out > piece.spread * 0.03 && head < half) most = std::min(most, (half - head) / out);
+        }
+        if (!std::isfinite(most)) continue;
+        for (auto& s : stems)
+            s.x *= s.x * side > 0 ? most : 1;
+    }
+}
 
 void placeTier(Tiered& at, Tier tier, std::vector<PlacedStem>& out, int& turn) {
     std::vector<const SlotDrawing*> slots;
@@ -151,6 +187,7 @@ void placeTier(Tiered& at, Tier tier, std::vector<PlacedStem>& out, int& turn) {
             out.push_back(at.place(*slot, band, last, stems > 1 ? down : 0, ++turn));
         }
     }
+    fitToHeight(out, first, band.height);
     // Within a tier: leaves and froth behind, faces in front, the higher behind the lower.
     std::stable_sort(out.begin() + static_cast<std::ptrdiff_t>(first), out.end(),
                      [](const auto& a, const auto& b) {
@@ -159,7 +196,85 @@ void placeTier(Tiered& at, Tier tier, std::vector<PlacedStem>& out, int& turn) {
                      });
 }
 
+/// Along the ring's ellipse at `angle`, in degrees from upright, clockwise.
+double alongRing(double angle, double rx, double ry) {
+    return std::atan2(-std::sin(angle) * rx, -std::cos(angle) * ry) * 180 / std::numbers::pi;
+}
+
+/// The ring as wide as lets its widest head touch the spread.
+double ringHalf(const PieceDrawing& piece, const std::vector<PlacedStem>& heads,
+                const std::vector<double>& angles) {
+    double rx = piece.spread / 2;
+    for (std::size_t i = 0; i < heads.size(); ++i) {
+        const double out = std::cos(angles[i]);
+        const int side = out < 0 ? -1 : 1;
+        if (std::abs(out) > 0.05)
+            rx = std::min(rx, (piece.spread / 2 - heads[i].reach(side)) / std::abs(out));
+    }
+    return std::max(rx, piece.spread * 0.15);
+}
+
 } // namespace
+
+double PlacedStem::top() const {
+    return height + rise(*this);
+}
+
+double PlacedStem::reach(int side) const {
+    const QRectF outline = headOutline(slot->form, head, tilt);
+    return x * side + (side > 0 ? outline.right() : -outline.left());
+}
+
+std::vector<const SlotDrawing*> dealt(const PieceDrawing& piece) {
+    std::vector<std::pair<double, const SlotDrawing*>> order;
+    for (const auto& slot : piece.slots) {
+        for (int i = 0; i < slot.count; ++i)
+            order.emplace_back((i + 0.5) / slot.count, &slot);
+    }
+    std::stable_sort(order.begin(), order.end(),
+                     [](const auto& a, const auto& b) { return a.first < b.first; });
+    std::vector<const SlotDrawing*> out;
+    for (const auto& [place, slot] : order)
+        out.push_back(slot);
+    return out;
+}
+
+bool leafy(const SlotDrawing& slot) {
+    return slot.form == HeadForm::leaf || slot.form == HeadForm::trail;
+}
+
+Ring placeRing(const PieceDrawing& piece) {
+    const bool crown = piece.kind == model::PieceKind::crown;
+    const double flat = crown ? 0.4 : 1;
+    const auto stems = dealt(piece);
+    const auto n = static_cast<double>(stems.size());
+    Ring ring;
+    Seeded seeded(piece.seed);
+    std::vector<double> angles;
+    for (std::size_t i = 0; i < stems.size(); ++i) {
+        const double angle = 2 * std::numbers::pi * (static_cast<double>(i) + 0.5) / n;
+        PlacedStem s;
+        s.slot = stems[i];
+        // Sprays are trimmed to lie along the ring.
+        s.head = leafy(*stems[i]) ? std::min(stems[i]->head * 0.5, piece.spread * 0.13) : stems[i]->head;
+        s.tilt = leafy(*stems[i]) ? alongRing(angle, 1, flat) + (i % 2 ? -24 : 204)
+                                  : std::cos(angle) * (crown ? 50 : 20) + seeded.around(8);
+        s.seed = i + 1;
+        ring.heads.push_back(s);
+        angles.push_back(angle);
+    }
+    ring.rx = ringHalf(piece, ring.heads, angles);
+    ring.ry = ring.rx * flat;
+    for (std::size_t i = 0; i < stems.size(); ++i) {
+        ring.heads[i].x = std::cos(angles[i]) * ring.rx;
+        ring.heads[i].height = -std::sin(angles[i]) * ring.ry;
+    }
+    // Leaves behind every face, the far side of a crown behind the near one.
+    std::stable_sort(ring.heads.begin(), ring.heads.end(), [](const auto& a, const auto& b) {
+        return leafy(*a.slot) != leafy(*b.slot) ? leafy(*a.slot) : a.height > b.height;
+    });
+    return ring;
+}
 
 std::vector<PlacedStem> placeStems(const PieceDrawing& piece) {
     Seeded seeded(piece.seed);
@@ -168,6 +283,9 @@ std::vector<PlacedStem> placeStems(const PieceDrawing& piece) {
     int turn = 0;
     for (const Tier tier : tiers)
         placeTier(at, tier, out, turn);
+    fitToSpread(piece, out);
+    for (auto& s : out)
+        s.height += s.slot->grown;
     // Leaves stand behind every face, whatever their tier.
     std::stable_partition(out.begin(), out.end(), [](const auto& s) { return rank(*s.slot) == 4; });
     return out;

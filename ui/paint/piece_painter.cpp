@@ -27,13 +27,19 @@ Sketch bunchSketch(const PieceDrawing& piece, const Neck& neck, double k, Theme 
     for (const auto& p : placed) {
         const auto path = stemOf(piece, p, neck, k).path();
         const QColor green = stemColour(p.slot->form, p.slot->bloom);
-        const double width = std::max(std::min(p.slot->stem, 6.0) * 0.8 * k, 0.9);
-        out.push_back({path, {}, darker(green, 0.35), width + 0.5});
-        out.push_back({path, {}, green, std::max(width - 0.7, 0.5)});
+        // Two strokes: dark at the stem's true thickness, then a lighter, narrower one.
+        const double width = std::max(p.slot->stem * k, 1.1);
+        out.push_back({path, {}, darker(green, 0.35), width, Qt::SolidLine, Qt::FlatCap});
+        out.push_back({path,
+                       {},
+                       green,
+                       std::max(width - std::min(1.8, width * 0.45), 0.5),
+                       Qt::SolidLine,
+                       Qt::FlatCap});
     }
     for (const auto& p : placed) {
         auto head = headSketch({p.slot->form, p.head * k, p.slot->bloom, p.slot->eye, p.tilt, p.seed}, theme);
-        transform(head, QTransform::fromTranslate(p.x * k, neck.y - p.height * k));
+        transform(head, QTransform::fromTranslate(p.x * k, neck.rimY - p.height * k));
         append(out, std::move(head));
     }
     return out;
@@ -66,9 +72,12 @@ Sketch boundSketch(const PieceDrawing& piece, double k, const Palette& palette) 
     Sketch out = tiedSketch(piece, k, palette);
     const bool laid = piece.kind == PieceKind::sheaf;
     if (laid) transform(out, QTransform().rotate(laidFlat));
-    // Stands on its stem ends or lies on its lowest head, whichever is lowest.
-    const QRectF box = boundsOf(out);
-    if (!out.empty()) transform(out, QTransform::fromTranslate(laid ? -box.center().x() : 0, -box.bottom()));
+    if (!laid) {
+        transform(out, QTransform::fromTranslate(0, -tieAboveGround(piece) * k));
+        return out;
+    }
+    const QRectF box = boundsOf(out); // lies on its lowest head
+    if (!out.empty()) transform(out, QTransform::fromTranslate(-box.center().x(), -box.bottom()));
     return out;
 }
 
@@ -90,6 +99,11 @@ Sketch pieceSketch(const PieceDrawing& piece, double k, const Palette& palette) 
     default:
         return piece.vessel ? standingSketch(piece, k, palette) : boundSketch(piece, k, palette);
     }
+}
+
+double neckAboveGround(const PieceDrawing& piece) {
+    if (piece.vessel) return piece.vessel->stand + piece.vessel->height;
+    return tieAboveGround(piece);
 }
 
 QSizeF pieceSizeMm(const PieceDrawing& piece) {

@@ -25,6 +25,11 @@ struct PiecePaintOptions {
 QRectF pieceBoundsMm(const PieceDrawing& piece);
 QSizeF pieceSizeMm(const PieceDrawing& piece);
 
+/// What the tiers' heights are measured from, in millimetres above the ground: the rim, or the tie of a
+/// bound piece held upright over its lowest part. Nothing to measure on rings, garlands and what is laid
+/// flat.
+double neckAboveGround(const PieceDrawing& piece);
+
 /// Pixels a millimetre at which the piece fits into `size` with its lines.
 double fittingScale(const QRectF& boundsMm, const QSizeF& size);
 

@@ -17,8 +17,8 @@ void addTails(Sketch& out, const Look& look, double length) {
     if (length < 1) return;
     const double w = look.width;
     for (const double side : {1.0, -1.0}) {
-        const double end = side > 0 ? length : length * 0.88;
-        const double out1 = side * std::min(w * 0.75, length * 0.3);
+        const double end = length;
+        const double out1 = side * std::min(w * (side > 0 ? 0.75 : 0.5), length * 0.3);
         QPainterPath tail(QPointF(side * w * 0.1, 0));
         tail.cubicTo(side * w * 0.55, end * 0.35, -side * w * 0.05, end * 0.65, out1, end);
         tail.lineTo(out1 + side * w * 0.34, end - w * 0.4); // cut in a swallow's tail
@@ -70,7 +70,7 @@ Sketch ribbonSketch(const RibbonDrawing& r, double half, double k, double most) 
     const bool tied = r.finish == RibbonFinish::knot || r.finish == RibbonFinish::bow;
     if (tied) addTails(out, look, std::min(r.tail * k, most));
     addBand(out, look, half + 1, r.wraps);
-    if (r.finish == RibbonFinish::bow) addLoops(out, look, r.loop * k * 0.5, r.loops);
+    if (r.finish == RibbonFinish::bow) addLoops(out, look, r.loop * k, r.loops);
     if (tied)
         out.push_back(
             {ellipseAt(0, look.width * 0.1, std::min(half * 0.5, look.width * 0.5), look.width * 0.56),

@@ -7,7 +7,7 @@ namespace withy::ui {
 
 /// A crown seen a little from above, or a wreath from the front, standing on its lowest point.
 Sketch ringSketch(const PieceDrawing& piece, double scale, const Palette& palette);
-/// Hung between two nails; its length is the spread, or a metre where that is less (a stand-in, ours).
+/// Hung between two nails that are the spread apart.
 Sketch garlandSketch(const PieceDrawing& piece, double scale, const Palette& palette);
 
 } // namespace withy::ui

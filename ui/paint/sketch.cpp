@@ -13,9 +13,8 @@ void paint(QPainter& painter, const Sketch& sketch) {
     painter.setRenderHint(QPainter::Antialiasing);
     for (const auto& mark : sketch) {
         painter.setBrush(mark.fill.isValid() ? QBrush(mark.fill) : QBrush(Qt::NoBrush));
-        painter.setPen(mark.line.isValid()
-                           ? QPen(mark.line, mark.width, mark.dash, Qt::RoundCap, Qt::RoundJoin)
-                           : QPen(Qt::NoPen));
+        painter.setPen(mark.line.isValid() ? QPen(mark.line, mark.width, mark.dash, mark.cap, Qt::RoundJoin)
+                                           : QPen(Qt::NoPen));
         painter.drawPath(mark.path);
     }
     painter.restore();

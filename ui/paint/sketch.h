@@ -20,6 +20,7 @@ struct Mark {
     QColor line; ///< invalid: no line
     double width = 1;
     Qt::PenStyle dash = Qt::SolidLine;
+    Qt::PenCapStyle cap = Qt::RoundCap;
 };
 
 using Sketch = std::vector<Mark>;

@@ -19,7 +19,8 @@ struct Half {
 };
 
 QPainterPath jarPath(const Half& h) {
-    const double shoulder = std::min(h.height * 0.45, h.neck + (h.widest - h.rim) * 0.5 + h.height * 0.08);
+    const double shoulder = std::clamp(h.neck + (h.widest - h.rim) * 0.5 + h.height * 0.08, h.neck,
+                                       std::max(h.height * 0.7, h.neck));
     const double corner = std::min(7.0, h.widest * 0.3);
     QPainterPath p(QPointF(-h.rim, -h.height));
     p.lineTo(-h.rim, -h.height + h.neck);
@@ -49,14 +50,23 @@ QPainterPath taperPath(const Half& h) {
     return p;
 }
 
+/// Widest at the rim, or at a belly below it.
 QPainterPath bowlPath(const Half& h) {
     const double foot = std::min(8.0, h.height * 0.12);
+    const bool open = h.widest < h.rim * 1.02;
+    const double belly = h.height * 0.6;
     QPainterPath p(QPointF(-h.rim, -h.height));
-    p.cubicTo(-h.widest * 1.04, -h.height * 0.45, -h.base * 1.25, -foot, -h.base, -foot);
+    if (open) {
+        p.cubicTo(-h.rim, -h.height * 0.45, -std::min(h.base * 1.25, h.rim), -foot, -h.base, -foot);
+    } else {
+        p.cubicTo(-(h.rim + h.widest) / 2, -(h.height * 0.65 + belly * 0.35), -h.widest,
+                  -(belly + h.height * 0.16), -h.widest, -belly);
+        p.cubicTo(-h.widest, -belly * 0.4, -std::min(h.base * 1.25, h.widest), -foot, -h.base, -foot);
+    }
     p.lineTo(-h.base, 0);
-    p.lineTo(h.base, 0);
-    p.lineTo(h.base, -foot);
-    p.cubicTo(h.base * 1.25, -foot, h.widest * 1.04, -h.height * 0.45, h.rim, -h.height);
+    p.lineTo(0, 0);
+    QPainterPath right = QTransform::fromScale(-1, 1).map(p).toReversed();
+    p.connectPath(right);
     p.closeSubpath();
     return p;
 }
@@ -86,7 +96,9 @@ QPainterPath outlinePath(Outline outline, const Half& h) {
 
 Half halves(const VesselDrawing& v) {
     const bool straight = v.outline == Outline::straight || v.outline == Outline::trough;
-    return {v.rim / 2, std::max(v.width, v.rim) / 2, (straight ? v.rim : v.base) / 2, v.height, v.neckHeight};
+    // A neck as high as the jar leaves no shoulder.
+    const double neck = std::min(v.neckHeight, v.height * 0.9);
+    return {v.rim / 2, std::max(v.width, v.rim) / 2, (straight ? v.rim : v.base) / 2, v.height, neck};
 }
 
 void addStand(VesselSketch& out, double height, double k, const PieceColours& c) {
@@ -116,36 +128,64 @@ QPainterPath level(double y, double half) {
     return p;
 }
 
+/// From the inside of the bottom up to the level, within the glass.
 void addWater(VesselSketch& out, const VesselDrawing& v, const QPainterPath& body, double k,
               const PieceColours& c) {
     if (v.waterLevel <= 0) return;
-    const double y = -(v.floor + v.waterLevel) * k;
+    const double y = -(v.floor + v.waterLevel) * k, bottom = -v.floor * k;
     const QRectF box = body.boundingRect();
-    QPainterPath below;
-    below.addRect(QRectF(box.left(), y, box.width(), -v.floor * k * 0.6 - y));
-    const double shrink = std::max(0.5, 1 - 2 * v.wall / std::max(v.width, 1.0));
+    const double shrink = std::clamp(1 - 2 * v.wall / std::max(v.width, 1.0), 0.5, 1.0);
     const QPainterPath inside = QTransform::fromScale(shrink, 1).map(body);
-    out.behind.push_back({inside.intersected(below), c.water, {}, 0});
-    const QRectF line = inside.intersected(below).boundingRect();
-    out.front.push_back({level(y, line.width() / 2), {}, c.waterEdge, 1.3});
+    const auto band = [&](double from, double to) {
+        QPainterPath p;
+        p.addRect(QRectF(QPointF(box.left(), from), QPointF(box.right(), to)));
+        return inside.intersected(p);
+    };
+    out.behind.push_back({band(y, bottom), c.water, {}, 0});
+    // As wide as the glass is there; over the rim there is none.
+    const double half = band(y, y + std::max(0.5 * k, 0.5)).boundingRect().width() / 2;
+    out.front.push_back({level(y, half > 0 ? half : v.rim / 2 * k), {}, c.waterEdge, 1.3});
 }
 
 /// Two bands on tin and zinc, a weave on a basket.
-void addSurface(VesselSketch& out, const VesselDrawing& v, const QPainterPath& body, double k,
-                const PieceColours& c) {
+void addSurface(VesselSketch& out, const VesselDrawing& v, double k, const PieceColours& c) {
     if (v.outline == Outline::trough) {
         for (const double y : {v.height - 10, 10.0})
             out.front.push_back({level(-y * k, v.rim / 2 * k), {}, c.outline, 0.8});
     }
     if (v.outline != Outline::basket) return;
-    QPainterPath weave;
-    const double step = std::max(v.height / 6, 1.0);
-    for (double y = step; y < v.height; y += step) {
-        const double half = (v.base + (v.rim - v.base) * y / v.height) / 2;
-        weave.addPath(level(-y * k, half * k));
+    const auto halfAt = [&](double y) { return (v.base + (v.rim - v.base) * y / v.height) / 2; };
+    constexpr int rows = 6, stakes = 12;
+    QPainterPath weave, upright;
+    const double step = v.height / rows;
+    for (int row = 0; row < rows; ++row) {
+        const double y = row * step;
+        if (row > 0) weave.addPath(level(-y * k, halfAt(y) * k));
+        // Each row hides every other stake.
+        for (int i = row % 2; i < stakes; i += 2) {
+            const double across = 2 * (i + 0.5) / stakes - 1;
+            upright.moveTo(across * halfAt(y) * k, -y * k);
+            upright.lineTo(across * halfAt(y + step) * k, -(y + step) * k);
+        }
     }
     out.front.push_back({weave, {}, darker(c.clay, 0.4), 0.8});
-    Q_UNUSED(body)
+    out.front.push_back({upright, {}, darker(c.clay, 0.3), 0.8});
+}
+
+/// Half of what a ribbon goes round, a third of the way down where there is no neck.
+double ribbonHalf(const VesselDrawing& v, const Half& h) {
+    constexpr double down = 0.32;
+    switch (v.outline) {
+    case Outline::jar:
+        return v.neck / 2;
+    case Outline::tapered:
+    case Outline::basket:
+        return h.rim + (h.base - h.rim) * down;
+    case Outline::bowl:
+        return h.widest * 0.93;
+    default:
+        return h.rim;
+    }
 }
 
 } // namespace
@@ -175,7 +215,7 @@ VesselSketch vesselSketch(const VesselDrawing& v, double k, const PieceColours& 
     } else {
         out.front.push_back({body, solid ? c.clay : c.plain, {}, 0});
     }
-    addSurface(out, v, body, k, c);
+    addSurface(out, v, k, c);
     out.front.push_back({body, {}, c.outline, 1.6});
     out.front.push_back({level(-v.height * k, h.rim * k + 1), {}, c.outline, 2.4});
     if (v.stand > 0) {
@@ -187,13 +227,8 @@ VesselSketch vesselSketch(const VesselDrawing& v, double k, const PieceColours& 
     out.behind = std::move(standing);
     const bool necked = v.outline == Outline::jar;
     out.rimY = -(v.stand + v.height) * k;
-    out.neckY = out.rimY + (necked ? v.neckHeight * 0.7 : v.height * 0.32) * k;
-    const double t = 0.32;
-    out.neckHalf = (necked                          ? h.rim
-                    : v.outline == Outline::tapered ? h.rim + (h.base - h.rim) * t
-                    : v.outline == Outline::bowl    ? h.widest * 0.93
-                                                    : h.rim) *
-                   k;
+    out.neckY = out.rimY + (necked ? v.neckHeight * 0.5 : v.height * 0.32) * k;
+    out.neckHalf = ribbonHalf(v, h) * k;
     out.insideHalf = std::max(h.rim - v.wall, 0.5) * k;
     out.footY = -(v.stand + v.floor) * k;
     out.footHalf = std::max((necked ? h.widest : h.base) - v.wall, 0.5) * k;

@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/size_faults.h"
+
+#include "core/designs/volume.h"
+#include "core/plan/convert.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace withy::plan {
+
+namespace {
+
+using model::Container;
+using model::Design;
+using model::TableKind;
+
+double asMm(Millimetres length) {
+    return static_cast<double>(length.value);
+}
+
+/// Gathers what contradicts.
+struct SizeSearch {
+    const model::Season& season;
+    const Design& design;
+    const Container* container;
+    std::vector<SizeFinding> found;
+
+    [[nodiscard]] model::Ref ofDesign() const { return {TableKind::designs, design.id.value}; }
+
+    [[nodiscard]] model::Ref ofContainer() const { return {TableKind::containers, container->id.value}; }
+
+    /// Said when `first` is over `second`.
+    void over(SizeFault fault, model::Ref place, const char* field, std::string subject, double first,
+              double second, bool note = false) {
+        if (first > second + 1e-9)
+            found.push_back({fault, place, field, std::move(subject), first, second, note});
+    }
+};
+
+const model::Plant* bestOf(const model::Season& season, Id<model::Slot> slot) {
+    const model::SlotPlant* best = nullptr;
+    for (const auto& choice : season.slotPlants) {
+        if (choice.slot == slot && (!best || choice.position < best->position)) best = &choice;
+    }
+    return best ? season.plants.find(best->plant) : nullptr;
+}
+
+void checkContainer(SizeSearch& s) {
+    const auto& c = *s.container;
+    if (c.outerHeight)
+        s.over(SizeFault::deeperThanHigh, s.ofContainer(), "inner_depth", c.name, asMm(c.innerDepth),
+               asMm(*c.outerHeight));
+    const double inside = std::max(asMm(c.innerRim), asMm(c.innerBody.value_or(c.innerRim)));
+    if (c.outerDiameter)
+        s.over(SizeFault::widerInsideThanOut, s.ofContainer(), c.innerBody ? "inner_body" : "inner_rim",
+               c.name, inside, asMm(*c.outerDiameter));
+    if (c.neckHeight && c.outerHeight)
+        s.over(SizeFault::neckTallerThanJar, s.ofContainer(), "neck_height", c.name, asMm(*c.neckHeight),
+               asMm(*c.outerHeight));
+}
+
+void checkRibbon(SizeSearch& s) {
+    const auto& d = s.design;
+    if (!d.ribbonMix || d.finish == model::RibbonFinish::none) return;
+    for (const auto& part : s.season.ribbonMixParts) {
+        const auto* ribbon = part.mix == *d.ribbonMix ? s.season.ribbons.find(part.ribbon) : nullptr;
+        if (ribbon && s.container->neckHeight)
+            s.over(SizeFault::ribbonWiderThanNeck, s.ofDesign(), "ribbon_mix", ribbon->name,
+                   asMm(ribbon->width), asMm(*s.container->neckHeight));
+    }
+}
+
+void checkWater(SizeSearch& s) {
+    const auto& d = s.design;
+    const double depth = asMm(s.container->innerDepth), lift = asMm(d.lift);
+    s.over(SizeFault::liftOverRim, s.ofDesign(), "lift", s.container->name, lift, depth);
+    if (lift > depth) return;
+    const auto shape = shapeOf(*s.container);
+    const auto full = designs::fullVolume(shape);
+    if (!full.ok()) return;
+    const double share = std::clamp(d.waterShare, 0.0, 100.0) / 100;
+    const auto level = designs::levelFor(shape, full->cubicMillimetres * share);
+    if (level.ok())
+        s.over(SizeFault::endsOverWater, s.ofDesign(), "water_share", s.container->name, lift,
+               level->millimetres);
+}
+
+void checkHeads(SizeSearch& s) {
+    const auto& d = s.design;
+    if (d.spread && s.container && s.container->outerDiameter)
+        s.over(SizeFault::headsNarrowerThanJar, s.ofDesign(), "spread", s.container->name,
+               asMm(*s.container->outerDiameter), asMm(*d.spread), true);
+    double widest = 0;
+    std::string wide;
+    for (const auto& slot : s.season.slots) {
+        const auto* plant = slot.design == d.id && slot.count.value > 0 ? bestOf(s.season, slot.id) : nullptr;
+        if (!plant || plant->shape == model::BloomShape::leaf || plant->shape == model::BloomShape::grass)
+            continue; // sprays lean inwards
+        if (plant->headDiameterMm.value_or(0) <= widest) continue;
+        widest = *plant->headDiameterMm;
+        wide = plant->name;
+    }
+    if (d.spread)
+        s.over(SizeFault::headWiderThanSpread, s.ofDesign(), "spread", wide, widest, asMm(*d.spread));
+    s.over(SizeFault::tiersOutOfOrder, s.ofDesign(), "height_low", "", asMm(d.heightLow),
+           asMm(d.heightMiddle));
+    s.over(SizeFault::tiersOutOfOrder, s.ofDesign(), "height_middle", "", asMm(d.heightMiddle),
+           asMm(d.heightTall));
+}
+
+void checkTails(SizeSearch& s) {
+    const auto& d = s.design;
+    const bool tails = d.finish == model::RibbonFinish::knot || d.finish == model::RibbonFinish::bow;
+    const bool stands = d.kind == model::PieceKind::table || d.kind == model::PieceKind::budVase;
+    if (!d.ribbonMix || !tails || !stands || !s.container) return;
+    const double height = asMm(s.container->outerHeight.value_or(s.container->innerDepth));
+    const double below = height - asMm(s.container->neckHeight.value_or(Millimetres{})) / 2;
+    s.over(SizeFault::tailOverGround, s.ofDesign(), "tail", "", asMm(d.tail), below, true);
+}
+
+} // namespace
+
+std::vector<SizeFinding> sizeFindings(const model::Season& season, Id<Design> id) {
+    const auto* d = season.designs.find(id);
+    if (!d) return {};
+    SizeSearch s{season, *d, d->container ? season.containers.find(*d->container) : nullptr, {}};
+    if (s.container) {
+        checkContainer(s);
+        checkRibbon(s);
+        checkWater(s);
+    }
+    checkHeads(s);
+    checkTails(s);
+    std::stable_sort(s.found.begin(), s.found.end(),
+                     [](const auto& a, const auto& b) { return a.fault < b.fault; });
+    return std::move(s.found);
+}
+
+} // namespace withy::plan
