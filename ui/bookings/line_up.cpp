@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bookings/line_up.h"
 
+#include "core/plan/piece_water.h"
 #include "ui/common/style.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_words.h"
@@ -26,6 +27,14 @@ constexpr double usualTable = 1830; ///< mm, see usualTrestleLength
 constexpr double smallTable = 600;  ///< for a piece that stands alone
 constexpr double between = 180;     ///< mm between stands
 constexpr double leastTop = 1350;   ///< so that the eye line is always in view
+
+std::vector<designs::WaterPhase> standingFor(const Workbench& bench, Id<model::Booking> id) {
+    const auto* booking = bench.season().bookings.find(id);
+    const auto found = bench.plan().bookings.find(id);
+    if (!booking || found == bench.plan().bookings.end() || !found->second) return {};
+    const auto time = plan::standingTime(bench.season(), *booking, *found->second);
+    return time ? time->phases : std::vector<designs::WaterPhase>{};
+}
 
 } // namespace
 
@@ -63,6 +72,7 @@ void LineUp::gather() {
     stands_.clear();
     if (!id_) return;
     const auto& season = bench_.season();
+    const auto stood = standingFor(bench_, *id_);
     std::map<Id<model::Design>, std::int64_t> pieces;
     std::map<Id<model::Design>, const model::Placement*> placed;
     for (const auto& line : season.lines) {
@@ -76,7 +86,8 @@ void LineUp::gather() {
         const auto& design = *season.designs.find(id);
         Stand s;
         s.design = id.value;
-        s.piece = pieceDrawing(season, id);
+        // As tall as it stands by the event: some stems grow on in water.
+        s.piece = grownPiece(season, id, stood);
         s.name = text(design.name);
         if (design.kind != model::PieceKind::pedestal) {
             s.base = tableHeight;

@@ -5,11 +5,15 @@
 #include "ui/bookings/piece_field.h"
 #include "ui/bookings/piece_row_view.h"
 #include "ui/common/answer_phrases.h"
+#include "ui/common/colour_balance.h"
 #include "ui/common/drawn_design.h"
+#include "ui/common/segments.h"
 #include "ui/common/text_label.h"
 #include "ui/logic/edits/booking_edits.h"
+#include "ui/logic/format.h"
 #include "ui/logic/models/booking_pieces.h"
 #include "ui/logic/models/booking_words.h"
+#include "ui/logic/models/share_search.h"
 #include "ui/paint/piece_pictures.h"
 #include "ui/paint/spacing.h"
 
@@ -50,6 +54,7 @@ PiecesTab::PiecesTab(Workbench& bench, QWidget* parent)
     all->addLayout(rows_);
     all->addWidget(makeFoot());
     all->addWidget(makeAdd());
+    all->addWidget(makeColours());
     all->addStretch(1);
     connect(&bench_, &Workbench::changed, this, &PiecesTab::refresh);
     connect(&bench_, &Workbench::planned, this, &PiecesTab::showFigures);
@@ -116,6 +121,64 @@ QWidget* PiecesTab::makeFoot() {
     across->addWidget(total_, 1);
     connect(makeSpare_, &QPushButton::clicked, this, &PiecesTab::makeSpare);
     return foot_;
+}
+
+QWidget* PiecesTab::makeColours() {
+    auto* both = new QWidget;
+    colours_ = new ColourBalance(QStringLiteral("pieces"));
+    counted_ = new ColourBalance(QStringLiteral("pieces.counted"));
+    auto* column = new QVBoxLayout(both);
+    column->setContentsMargins(0, grid(2), 0, 0);
+    column->setSpacing(grid(4));
+    column->addWidget(new Rule(Rule::Kind::hair));
+    colourOf_ = new QHBoxLayout;
+    colourOf_->addStretch(1);
+    column->addLayout(colourOf_);
+    column->addWidget(colours_);
+    column->addWidget(counted_);
+    connect(colours_, &ColourBalance::mendAsked, this, &PiecesTab::take);
+    return both;
+}
+
+/// All pieces, or one of the tables they stand on; nothing to choose while none is placed.
+void PiecesTab::offerTables() {
+    const auto& season = bench_.season();
+    std::vector<Id<model::VenueTable>> tables;
+    QStringList words{tr("All pieces")};
+    for (const auto& placement : season.placements) {
+        const auto* line = season.lines.find(placement.line);
+        const auto* table = season.venueTables.find(placement.table);
+        const bool known = std::find(tables.begin(), tables.end(), placement.table) != tables.end();
+        if (!id_ || !line || !table || line->booking != *id_ || known) continue;
+        tables.push_back(table->id);
+        words << tr("One %1").arg(text(table->label));
+    }
+    if (tables == tables_ && whose_) return;
+    tables_ = tables;
+    if (whose_) whose_->deleteLater();
+    whose_ = new Segments(tr("Colours of"), words);
+    whose_->setObjectName(QStringLiteral("pieces.coloursOf"));
+    colourOf_->insertWidget(0, whose_);
+    connect(whose_, &Segments::chosen, this, &PiecesTab::showColours);
+}
+
+void PiecesTab::showColours() {
+    const auto& season = bench_.season();
+    offerTables();
+    whose_->setVisible(!tables_.empty());
+    const auto which = static_cast<std::size_t>(std::max(whose_->current(), 0));
+    colours_->setView(!id_                                   ? ColourView{}
+                      : which > 0 && which <= tables_.size() ? tableColours(season, tables_[which - 1], *id_)
+                                                             : bookingColours(season, *id_));
+    ColourView real;
+    if (id_ && isTallied(season, *id_)) {
+        const auto* plan = planOf(bench_, id_);
+        const auto store = plan ? storeFor(season, bench_.plan().cover.get(), *id_, plan->makeUpStart.day)
+                                : std::vector<shareout::TallyLine>{};
+        const auto shared = plan::planShare(season, *id_, store);
+        if (shared.ok()) real = bookingColours(season, *id_, &shared->share);
+    }
+    counted_->setView(real);
 }
 
 std::vector<const model::Line*> PiecesTab::lines() const {
@@ -199,6 +262,7 @@ void PiecesTab::showFigures() {
     spare_->setText(spareWords(spare));
     makeSpare_->setVisible(spare == 0);
     total_->setText(plan ? piecesTotal(bench_.season(), *plan) : QString());
+    showColours();
 }
 
 void PiecesTab::take(const model::Edit& edit) {

@@ -3,16 +3,19 @@
 
 #include "ui/bookings/booking_tab.h"
 
+class QBoxLayout;
 class QPushButton;
 class QVBoxLayout;
 
 namespace withy::ui {
 
 class AnswerLabel;
+class ColourBalance;
 class LineUp;
 class PieceField;
 class PiecePictures;
 class PieceRowView;
+class Segments;
 class TextLabel;
 
 /// The pieces of a booking: the answer, what they look like side by side, and a row for each.
@@ -40,6 +43,9 @@ private:
     void refresh();
     void layRows();
     void showFigures();
+    QWidget* makeColours();
+    void showColours();
+    void offerTables();
     void add(const QString& typed);
     void makeSpare();
     void arrange();
@@ -58,7 +64,12 @@ private:
     QPushButton* makeSpare_ = nullptr;
     TextLabel* total_ = nullptr;
     QWidget* foot_ = nullptr;
-    bool stale_ = true; ///< not filled since it was last seen
+    ColourBalance* colours_ = nullptr;
+    QBoxLayout* colourOf_ = nullptr; ///< holds what to look at: all pieces, or one table
+    Segments* whose_ = nullptr;
+    std::vector<Id<model::VenueTable>> tables_;
+    ColourBalance* counted_ = nullptr; ///< by what was cut; once something is tallied
+    bool stale_ = true;                ///< not filled since it was last seen
 };
 
 } // namespace withy::ui

@@ -40,7 +40,7 @@ protected:
 
     [[nodiscard]] PiecePictures::Picture picture(double scale);
 
-    [[nodiscard]] const Workbench& bench() const { return bench_; }
+    [[nodiscard]] Workbench& bench() const { return bench_; }
 
     [[nodiscard]] std::optional<Id<model::Design>> design() const { return design_; }
 

@@ -5,9 +5,10 @@
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
 #include "ui/common/widget_parts.h"
+#include "ui/designs/design_middle.h"
 #include "ui/designs/design_numbers.h"
-#include "ui/designs/design_view.h"
 #include "ui/designs/slot_list.h"
+#include "ui/designs/trial_picture.h"
 #include "ui/logic/models/design_words.h"
 #include "ui/paint/icons.h"
 #include "ui/paint/spacing.h"
@@ -51,7 +52,8 @@ DesignEditor::DesignEditor(Workbench& bench, QWidget* parent)
     , used_(new TextLabel(TypeRole::caption, {}, Ink::caption))
     , slots_(new SlotList(bench))
     , form_(new RecordForm(bench, TableKind::designs, designGroups()))
-    , view_(new DesignView(bench))
+    , middle_(new DesignMiddle(bench))
+    , picture_(new TrialPicture(bench))
     , numbers_(new DesignNumbers(bench)) {
     setObjectName(QStringLiteral("designs.editor"));
     left_ = scrolled(makeLeft());
@@ -60,12 +62,13 @@ DesignEditor::DesignEditor(Workbench& bench, QWidget* parent)
     rightColumn_->setContentsMargins(0, 0, 0, 0);
     rightColumn_->addWidget(numbers_, 1);
     right_ = scrolled(rightSide);
+    middleArea_ = scrolled(middle_);
     auto* row = new QWidget;
     columns_ = new QHBoxLayout(row);
     columns_->setContentsMargins(0, 0, 0, 0);
     columns_->setSpacing(0);
     columns_->addWidget(left_);
-    columns_->addWidget(view_, 1);
+    columns_->addWidget(middleArea_, 1);
     columns_->addWidget(right_);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
@@ -76,6 +79,8 @@ DesignEditor::DesignEditor(Workbench& bench, QWidget* parent)
         connect(field, &FieldEdit::refused, this, &DesignEditor::refused);
     connect(form_, &RecordForm::refused, this, &DesignEditor::refused);
     connect(slots_, &SlotList::refused, this, &DesignEditor::refused);
+    connect(middle_, &DesignMiddle::refused, this, &DesignEditor::refused);
+    connect(picture_, &TrialPicture::refused, this, &DesignEditor::refused);
     connect(numbers_, &DesignNumbers::refused, this, &DesignEditor::refused);
     connect(numbers_, &DesignNumbers::leadTo, this, &DesignEditor::leadTo);
     connect(&bench_, &Workbench::changed, this, &DesignEditor::refresh);
@@ -135,6 +140,7 @@ QWidget* DesignEditor::makeLeft() {
     column->addSpacing(grid(4));
     form_->setMostColumns(1);
     column->addWidget(form_);
+    column->addWidget(picture_);
     column->addStretch(1);
     return side;
 }
@@ -146,7 +152,8 @@ void DesignEditor::showDesign(std::optional<Id<model::Design>> design) {
     kind_->show(id);
     form_->show(id);
     slots_->showDesign(design);
-    view_->showDesign(design);
+    middle_->showDesign(design);
+    picture_->showDesign(design);
     numbers_->showDesign(design);
     left_->ensureVisible(0, 0);
     refresh();
@@ -181,18 +188,19 @@ void DesignEditor::arrange() {
     if (narrow) {
         right_->setMinimumWidth(grid(60));
         right_->setMaximumWidth(QWIDGETSIZE_MAX);
-        view_->setFixedHeight(grid(80));
     } else {
         right_->setFixedWidth(grid(74));
-        view_->setMinimumHeight(grid(70));
-        view_->setMaximumHeight(QWIDGETSIZE_MAX);
     }
+    middle_->setNarrow(narrow);
     if (narrow == narrow_) return;
     narrow_ = narrow;
-    if (narrow)
-        rightColumn_->insertWidget(0, view_);
-    else
-        columns_->insertWidget(1, view_, 1);
+    if (narrow) {
+        rightColumn_->insertWidget(0, middleArea_->takeWidget());
+        middle_->show();
+    } else {
+        middleArea_->setWidget(middle_);
+    }
+    middleArea_->setVisible(!narrow);
     columns_->setStretchFactor(right_, narrow ? 1 : 0);
 }
 

@@ -11,11 +11,12 @@ class QScrollArea;
 namespace withy::ui {
 
 class DesignNumbers;
-class DesignView;
+class DesignMiddle;
 class FieldEdit;
 class RecordForm;
 class SlotList;
 class TextLabel;
+class TrialPicture;
 
 /// The bench: slots at the left, the piece to scale in the middle, its figures at the right. In a narrow
 /// window the figures go below the piece.
@@ -61,7 +62,9 @@ private:
     TextLabel* used_;
     SlotList* slots_;
     RecordForm* form_;
-    DesignView* view_;
+    DesignMiddle* middle_;
+    QScrollArea* middleArea_;
+    TrialPicture* picture_;
     DesignNumbers* numbers_;
     QScrollArea* left_;
     QScrollArea* right_;

@@ -8,7 +8,6 @@
 #include "ui/common/widget_parts.h"
 #include "ui/designs/figure_row.h"
 #include "ui/logic/format.h"
-#include "ui/logic/wording.h"
 #include "ui/paint/icons.h"
 #include "ui/paint/spacing.h"
 
@@ -134,13 +133,7 @@ void DesignNumbers::fillFigures() {
 }
 
 void DesignNumbers::fillFindings() {
-    const auto found = bench_.plan().designs.find(*design_);
-    const bool known = found != bench_.plan().designs.end() && found->second;
-    QStringList now;
-    if (known) {
-        for (const auto& f : found->second->findings)
-            now << sentence(f);
-    }
+    const QStringList now = designFindings(bench_.season(), bench_.plan(), *design_, bench_.today());
     if (now == said_ && findings_->count() > 0) return;
     said_ = now;
     clearLayout(*findings_);

@@ -2,35 +2,143 @@
 #include "ui/designs/design_view.h"
 
 #include "ui/common/style.h"
-#include "ui/designs/elevation.h"
+#include "ui/designs/bench_handle.h"
+#include "ui/logic/edits/record_edits.h"
+#include "ui/logic/models/water_view.h"
+#include "ui/paint/piece_layout.h"
 #include "ui/paint/spacing.h"
 
+#include <QEvent>
 #include <QPainter>
+
+#include <algorithm>
+#include <cmath>
 
 namespace withy::ui {
 
 DesignView::DesignView(Workbench& bench, QWidget* parent) : DrawnDesign(bench, nullptr, parent) {
     setObjectName(QStringLiteral("designs.drawing"));
     setRoom({grid(110), grid(110)});
+    for (const auto handle : benchHandles) {
+        auto* knob = new BenchKnob(handle, this);
+        connect(knob, &BenchKnob::pulled, this, [this, handle](QPointF to) { pull(handle, to); });
+        connect(knob, &BenchKnob::nudged, this, [this, handle](int mm) { nudge(handle, mm); });
+        connect(knob, &BenchKnob::letGo, this, [this, handle] { keep(handle); });
+        connect(knob, &BenchKnob::given, this, &DesignView::giveBack);
+        knobs_.push_back(knob);
+    }
 }
 
 QSize DesignView::minimumSizeHint() const {
     return {grid(70), grid(70)};
 }
 
+double DesignView::length(BenchHandle handle) const {
+    return handleLength(shown(), handle);
+}
+
+Elevation DesignView::elevation() const {
+    Elevation drawn(shown(), pulled_ ? frame_ : bounds(), rect(), currentPalette());
+    drawn.setGrownTop(grownTop_);
+    return drawn;
+}
+
 void DesignView::redrawn() {
-    setVisible(isThere());
-    if (isThere()) setAccessibleDescription(elevationWords(piece()));
+    pulled_.reset();
+    if (!isThere()) return;
+    setAccessibleDescription(elevationWords(piece()));
+    grownTop_ = 0;
+    const auto stood = nextStanding(bench().season(), bench().plan(), *design(), bench().today());
+    if (!stood.empty()) {
+        double top = 0;
+        for (const auto& stem : placeStems(grownPiece(bench().season(), *design(), stood)))
+            top = std::max(top, stem.top());
+        // Half a millimetre is nothing to speak of.
+        if (top > piece().tall + 0.5) grownTop_ = top;
+    }
+    placeKnobs();
+}
+
+void DesignView::placeKnobs() {
+    if (!isThere()) return;
+    const auto drawn = elevation();
+    for (auto* knob : knobs_) {
+        const auto at = drawn.handleAt(knob->handle());
+        knob->setVisible(at.has_value());
+        if (!at) continue;
+        knob->standAt(*at);
+        knob->say(handleWords(shown(), knob->handle()));
+    }
+}
+
+void DesignView::pull(BenchHandle handle, QPointF to) {
+    if (isThere()) showLength(handle, static_cast<double>(elevation().lengthAt(handle, to)));
+}
+
+void DesignView::nudge(BenchHandle handle, int millimetres) {
+    if (isThere()) showLength(handle, std::max(length(handle) + millimetres, 0.0));
+}
+
+void DesignView::showLength(BenchHandle handle, double millimetres) {
+    if (!pulled_) {
+        frame_ = bounds();
+        pulled_ = piece();
+    }
+    setHandleLength(*pulled_, handle, millimetres);
+    placeKnobs();
+    update();
+}
+
+void DesignView::keep(BenchHandle handle) {
+    if (!pulled_ || !isThere()) return;
+    const auto mm = std::llround(handleLength(*pulled_, handle));
+    const bool moved = mm != std::llround(handleLength(piece(), handle));
+    if (moved) {
+        const QString trouble =
+            bench().apply(edits::setField(bench().season(), {model::TableKind::designs, design()->value},
+                                          handleField(handle), model::Value(std::int64_t{mm})));
+        Q_EMIT refused(trouble);
+    }
+    giveBack(); // refused: back to what it was; taken: the season's own drawing is there already
+}
+
+void DesignView::giveBack() {
+    pulled_.reset();
+    placeKnobs();
+    update();
+}
+
+/// Painted once for what it shows: knobs that light up under the pointer do not draw it again.
+const QPixmap& DesignView::drawnPiece(const Elevation& drawn) {
+    const Kept now{shown(), drawn.scale(), drawn.foot(), size(), currentPalette().theme, devicePixelRatioF()};
+    if (kept_ == now && !picture_.isNull()) return picture_;
+    kept_ = now;
+    picture_ = QPixmap(size() * now.ratio);
+    picture_.setDevicePixelRatio(now.ratio);
+    picture_.fill(Qt::transparent);
+    QPainter painter(&picture_);
+    painter.translate(drawn.foot());
+    paint(painter, pieceSketch(shown(), drawn.scale(), currentPalette()));
+    return picture_;
 }
 
 void DesignView::paintEvent(QPaintEvent*) {
     if (!isThere()) return;
     QPainter painter(this);
-    const Elevation elevation(piece(), bounds(), rect(), currentPalette());
-    const auto drawn = picture(elevation.scale());
-    elevation.paintBehind(painter);
-    if (!drawn.image.isNull()) painter.drawImage(elevation.foot() - drawn.foot, drawn.image);
-    elevation.paintNumbers(painter);
+    const auto drawn = elevation();
+    drawn.paintBehind(painter);
+    painter.drawPixmap(0, 0, drawnPiece(drawn));
+    drawn.paintNumbers(painter);
+}
+
+void DesignView::resizeEvent(QResizeEvent* event) {
+    DrawnDesign::resizeEvent(event);
+    placeKnobs();
+}
+
+void DesignView::changeEvent(QEvent* event) {
+    DrawnDesign::changeEvent(event);
+    if (event->type() == QEvent::StyleChange) placeKnobs();
 }
 
 } // namespace withy::ui

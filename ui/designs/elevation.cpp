@@ -47,9 +47,10 @@ void label(QPainter& painter, const QRectF& box, int align, const QString& words
 Elevation::Elevation(const PieceDrawing& piece, const QRectF& boundsMm, const QRect& room,
                      const Palette& palette)
     : piece_(piece), mm_(boundsMm), room_(room), palette_(palette) {
-    const QRectF inner = QRectF(room).adjusted(grid(30), grid(9), -grid(26), -grid(4));
+    const QRectF inner = QRectF(room).adjusted(grid(32), grid(9), -grid(27), -grid(4));
     scale_ = fittingScale(mm_, inner.size());
-    foot_ = {inner.center().x() - mm_.center().x() * scale_, inner.bottom()};
+    foot_ = {inner.center().x() - mm_.center().x() * scale_, inner.bottom() - mm_.bottom() * scale_};
+    if (hasTiers()) rim_ = neckAboveGround(piece_);
 }
 
 bool Elevation::hasTiers() const {
@@ -65,15 +66,25 @@ bool Elevation::hasTiers() const {
     }
 }
 
-double Elevation::rim() const {
-    if (piece_.vessel) return piece_.vessel->stand + piece_.vessel->height;
-    return std::max(piece_.belowTie, 0.0);
+double Elevation::insideBottom() const {
+    return piece_.vessel ? piece_.vessel->stand + piece_.vessel->floor : 0;
+}
+
+double Elevation::tierEnd() const {
+    return room_.right() - grid(26);
+}
+
+double Elevation::liftLine() const {
+    const double half = std::max(piece_.vessel->width, piece_.vessel->rim) / 2 * scale_;
+    return foot_.x() - half - grid(5);
 }
 
 std::vector<Elevation::Mark> Elevation::tiers() const {
     std::vector<Mark> all;
     if (!hasTiers()) return all;
     const auto number = [](double mm) { return QString::number(std::lround(mm)); };
+    if (grownTop_ > 0)
+        all.push_back({rim() + grownTop_, ElevationSay::tr("grown %1").arg(number(grownTop_))});
     all.push_back({rim() + piece_.tall, ElevationSay::tr("tall %1").arg(number(piece_.tall))});
     all.push_back({rim() + piece_.middle, ElevationSay::tr("middle %1").arg(number(piece_.middle))});
     all.push_back({rim() + piece_.low, ElevationSay::tr("low %1").arg(number(piece_.low))});
@@ -87,13 +98,18 @@ void Elevation::paintBehind(QPainter& painter) const {
     painter.setRenderHint(QPainter::Antialiasing);
     paintRuleAtLeft(painter);
     painter.setPen(QPen(palette_.of(Role::edge), 1, Qt::DotLine));
-    const double left = foot_.x() + mm_.left() * scale_ - grid(2), right = room_.right() - grid(25);
+    const double left = foot_.x() + mm_.left() * scale_ - grid(2), right = tierEnd();
     for (const auto& tier : tiers()) {
         if (y(tier.mm) > room_.top() + grid(4))
             painter.drawLine(QPointF(left, y(tier.mm)), QPointF(right, y(tier.mm)));
     }
+    if (grownTop_ > 0 && hasTiers() && y(rim() + grownTop_) > room_.top()) {
+        painter.setPen(QPen(palette_.of(Role::ink2), 1, Qt::DashLine));
+        painter.drawLine(QPointF(foot_.x(), y(rim() + grownTop_)), QPointF(right, y(rim() + grownTop_)));
+    }
     painter.setPen(QPen(palette_.of(Role::ink), 2));
-    painter.drawLine(QPointF(room_.left() + grid(8), foot_.y()), QPointF(room_.right() - grid(2), foot_.y()));
+    painter.drawLine(QPointF(room_.left() + grid(12), foot_.y()),
+                     QPointF(room_.right() - grid(2), foot_.y()));
 }
 
 void Elevation::paintRuleAtLeft(QPainter& painter) const {
@@ -163,7 +179,7 @@ void Elevation::paintSpread(QPainter& painter) const {
 
 void Elevation::paintHeight(QPainter& painter) const {
     const QFontMetricsF metrics(captionFont());
-    const double x = room_.left() + grid(18);
+    const double x = room_.left() + grid(23);
     const double top = hasTiers() ? std::max(rim() + piece_.tall, rim()) : mm_.height();
     if (y(top) < room_.top()) return;
     upright(painter, x, 0, top, palette_.of(Role::ink2));
@@ -188,15 +204,126 @@ void Elevation::paintWater(QPainter& painter) const {
 void Elevation::paintLift(QPainter& painter) const {
     const auto& v = *piece_.vessel;
     const QFontMetricsF metrics(captionFont());
-    const double x = foot_.x() - v.width / 2 * scale_ - grid(5);
+    const double x = liftLine();
     const double from = v.stand + v.floor;
-    if (piece_.lift <= 0 || x - grid(34) < room_.left() + grid(18)) return;
+    if (piece_.lift <= 0 || x - grid(34) < room_.left() + grid(23)) return; // no room for its words
     upright(painter, x, from, from + piece_.lift, palette_.of(Role::ink2));
     label(painter,
           QRectF(x - grid(42), y(from + piece_.lift / 2) - metrics.height() / 2, grid(40), metrics.height()),
           Qt::AlignRight | Qt::AlignVCenter,
           ElevationSay::tr("ends %1 mm off base").arg(std::lround(piece_.lift)), palette_.of(Role::ink2),
           palette_.of(Role::paper));
+}
+
+std::optional<QPointF> Elevation::handleAt(BenchHandle handle) const {
+    switch (handle) {
+    case BenchHandle::tall:
+    case BenchHandle::middle:
+    case BenchHandle::low:
+        if (!hasTiers()) return std::nullopt;
+        return QPointF(tierEnd(), y(rim() + handleLength(piece_, handle)));
+    case BenchHandle::neck:
+        if (!hasTiers() || piece_.vessel) return std::nullopt;
+        return QPointF(tierEnd(), y(rim()));
+    case BenchHandle::spread:
+        return QPointF(foot_.x() + piece_.spread / 2 * scale_, room_.top() + grid(4));
+    case BenchHandle::lift:
+        if (!hasTiers() || !piece_.vessel) return std::nullopt;
+        return QPointF(liftLine(), y(insideBottom() + piece_.lift));
+    }
+    return std::nullopt;
+}
+
+std::int64_t Elevation::lengthAt(BenchHandle handle, QPointF at) const {
+    const double up = (foot_.y() - at.y()) / scale_;
+    double mm = 0;
+    switch (handle) {
+    case BenchHandle::tall:
+    case BenchHandle::middle:
+    case BenchHandle::low:
+        mm = up - rim();
+        break;
+    case BenchHandle::neck: // what is below the tie besides its stems stays where it is
+        mm = up - (rim() - piece_.belowTie);
+        break;
+    case BenchHandle::spread:
+        mm = 2 * std::abs(at.x() - foot_.x()) / scale_;
+        break;
+    case BenchHandle::lift:
+        mm = up - insideBottom();
+        break;
+    }
+    return std::max<std::int64_t>(std::llround(mm), 0);
+}
+
+const char* handleField(BenchHandle handle) {
+    switch (handle) {
+    case BenchHandle::tall:
+        return "height_tall";
+    case BenchHandle::middle:
+        return "height_middle";
+    case BenchHandle::low:
+        return "height_low";
+    case BenchHandle::neck:
+        return "stems_below_tie";
+    case BenchHandle::spread:
+        return "spread";
+    case BenchHandle::lift:
+        return "lift";
+    }
+    return "";
+}
+
+namespace {
+
+/// Of the drawing's values, the one a handle pulls.
+template <class Piece>
+auto& lengthOf(Piece& piece, BenchHandle handle) {
+    switch (handle) {
+    case BenchHandle::tall:
+        return piece.tall;
+    case BenchHandle::middle:
+        return piece.middle;
+    case BenchHandle::low:
+        return piece.low;
+    case BenchHandle::neck:
+        return piece.belowTie;
+    case BenchHandle::lift:
+        return piece.lift;
+    case BenchHandle::spread:
+        break;
+    }
+    return piece.spread;
+}
+
+} // namespace
+
+double handleLength(const PieceDrawing& piece, BenchHandle handle) {
+    return lengthOf(piece, handle);
+}
+
+void setHandleLength(PieceDrawing& piece, BenchHandle handle, double mm) {
+    const bool mayBeNought = handle != BenchHandle::spread && handle != BenchHandle::neck;
+    lengthOf(piece, handle) = std::max(mm, mayBeNought ? 0.0 : leastDrawn);
+}
+
+QString handleWords(const PieceDrawing& piece, BenchHandle handle) {
+    const QString mm = QString::number(std::lround(handleLength(piece, handle)));
+    switch (handle) {
+    case BenchHandle::tall:
+        return ElevationSay::tr("Height of the tall heads, %1 mm").arg(mm);
+    case BenchHandle::middle:
+        return ElevationSay::tr("Height of the middle heads, %1 mm").arg(mm);
+    case BenchHandle::low:
+        return ElevationSay::tr("Height of the low heads, %1 mm").arg(mm);
+    case BenchHandle::neck:
+        return ElevationSay::tr("Stems below the tie, %1 mm").arg(mm);
+    case BenchHandle::spread:
+        return ElevationSay::tr("Spread, %1 mm").arg(mm);
+    case BenchHandle::lift:
+        return ElevationSay::tr("Stem ends off the base, %1 mm").arg(mm);
+    }
+    return {};
 }
 
 QString elevationWords(const PieceDrawing& piece) {

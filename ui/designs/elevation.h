@@ -6,7 +6,16 @@
 #include <QRect>
 #include <QString>
 
+#include <array>
+#include <optional>
+
 namespace withy::ui {
+
+/// What can be dragged on the drawing, and the design's field behind it.
+enum class BenchHandle { tall, middle, low, neck, spread, lift };
+
+inline constexpr std::array benchHandles{BenchHandle::tall, BenchHandle::middle, BenchHandle::low,
+                                         BenchHandle::neck, BenchHandle::spread, BenchHandle::lift};
 
 /// The numbers round a piece drawn from the side: rule, heights of its tiers, spread, water, lift.
 /// Hairlines with slashed ends; labels keep clear of one another.
@@ -18,6 +27,14 @@ public:
 
     /// Where the middle of the piece's foot stands.
     [[nodiscard]] QPointF foot() const { return foot_; }
+
+    /// Where a handle stands; nothing when the piece has no such length.
+    [[nodiscard]] std::optional<QPointF> handleAt(BenchHandle handle) const;
+    /// The length in millimetres that a handle pulled to `at` means; whole, never below nought.
+    [[nodiscard]] std::int64_t lengthAt(BenchHandle handle, QPointF at) const;
+
+    /// The top once its stems have grown on, in millimetres above the rim; nought: as made.
+    void setGrownTop(double mm) { grownTop_ = mm; }
 
     void paintBehind(QPainter& painter) const;  ///< ground, rule and the tiers' dotted lines
     void paintNumbers(QPainter& painter) const; ///< everything that stands in front
@@ -33,7 +50,11 @@ private:
     [[nodiscard]] double y(double mm) const { return foot_.y() - mm * scale_; }
 
     /// Above the ground: the rim, or the tie of a bound piece.
-    [[nodiscard]] double rim() const;
+    [[nodiscard]] double rim() const { return rim_; }
+
+    [[nodiscard]] double insideBottom() const;
+    [[nodiscard]] double tierEnd() const; ///< x where the tiers' dotted lines end
+    [[nodiscard]] double liftLine() const;
     [[nodiscard]] bool hasTiers() const;
     void paintRuleAtLeft(QPainter& painter) const;
     void upright(QPainter& painter, double x, double from, double to, const QColor& colour) const;
@@ -48,8 +69,16 @@ private:
     QRect room_;
     Palette palette_;
     double scale_ = 1;
+    double rim_ = 0;
+    double grownTop_ = 0;
     QPointF foot_;
 };
+
+/// The field of the design a handle changes, what it measures now, and its name in words.
+const char* handleField(BenchHandle handle);
+double handleLength(const PieceDrawing& piece, BenchHandle handle);
+void setHandleLength(PieceDrawing& piece, BenchHandle handle, double mm);
+QString handleWords(const PieceDrawing& piece, BenchHandle handle);
 
 /// The same in a sentence, for those who cannot see the drawing.
 QString elevationWords(const PieceDrawing& piece);

@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/window/place_fixture.h"
+#include "ui/common/figure.h"
+#include "ui/designs/bench_handle.h"
+#include "ui/designs/design_view.h"
+#include "ui/designs/designs_place.h"
+#include "ui/designs/trial_picture.h"
+
+#include <QImage>
+
+namespace withy::ui {
+
+/// The bench's drawing: pulled by its knobs, with its water, its colours and the picture of a trial.
+class DesignBench : public PlaceTest {
+protected:
+    const Id<model::Design> supperJar{1};
+
+    void openBench() {
+        openPlace<DesignsPlace>(demoSeason());
+        static_cast<DesignsPlace*>(place_.get())->open(supperJar);
+        QApplication::processEvents();
+    }
+
+    const model::Design& jar() { return *held().designs.find(supperJar); }
+
+    BenchKnob* knob(const char* name) { return in<BenchKnob>(name); }
+
+    void pull(BenchKnob* knob, QPoint by) {
+        const QPoint middle = knob->rect().center();
+        QTest::mousePress(knob, Qt::LeftButton, {}, middle);
+        for (int i = 1; i <= 4; ++i) {
+            // The knob moves along, so each step is taken where it is now.
+            const QPointF to = knob->mapFromParent(knob->pos() + middle) + QPointF(by) / 4;
+            QMouseEvent move(QEvent::MouseMove, to, knob->mapToGlobal(to), Qt::NoButton, Qt::LeftButton, {});
+            QApplication::sendEvent(knob, &move);
+        }
+        QTest::mouseRelease(knob, Qt::LeftButton, {}, knob->rect().center());
+        QApplication::processEvents();
+    }
+};
+
+TEST_F(DesignBench, ATierPulledUpIsHigherAndOneUndoPutsItBack) {
+    openBench();
+    const auto before = jar();
+    auto* tall = knob("designs.knob.tall");
+    pull(tall, {0, -40});
+    EXPECT_GT(jar().heightTall, before.heightTall);
+    EXPECT_EQ(jar().heightMiddle, before.heightMiddle);
+    EXPECT_TRUE(bench_->undo().isEmpty());
+    EXPECT_EQ(jar().heightTall, before.heightTall) << "one gesture, one step";
+    EXPECT_FALSE(bench_->canUndo());
+}
+
+TEST_F(DesignBench, TheSpreadIsPulledOnBothSidesAtOnceAndTheLiftOffTheBase) {
+    openBench();
+    const auto before = jar();
+    auto* view = in<DesignView>("designs.drawing");
+    const double was = view->length(BenchHandle::spread);
+    pull(knob("designs.knob.spread"), {20, 0});
+    ASSERT_TRUE(jar().spread);
+    EXPECT_GT(static_cast<double>(jar().spread->value), was);
+    pull(knob("designs.knob.lift"), {0, -16});
+    EXPECT_GT(jar().lift, before.lift);
+    EXPECT_NEAR(view->length(BenchHandle::lift), static_cast<double>(jar().lift.value), 0.01);
+}
+
+TEST_F(DesignBench, KeysMoveAKnobAndLettingGoKeepsIt) {
+    openBench();
+    const auto before = jar().heightLow.value;
+    auto* low = knob("designs.knob.low");
+    low->setFocus(Qt::TabFocusReason);
+    ASSERT_TRUE(low->hasFocus());
+    QTest::keyPress(low, Qt::Key_Up);
+    QTest::keyPress(low, Qt::Key_Up); // held: it repeats
+    QTest::keyPress(low, Qt::Key_PageUp);
+    EXPECT_EQ(jar().heightLow.value, before) << "shown, not kept yet";
+    EXPECT_NEAR(in<DesignView>("designs.drawing")->length(BenchHandle::low), static_cast<double>(before + 12),
+                0.01);
+    QTest::keyRelease(low, Qt::Key_PageUp);
+    EXPECT_EQ(jar().heightLow.value, before + 12);
+    EXPECT_TRUE(low->accessibleName().contains(QString::number(before + 12)))
+        << low->accessibleName().toStdString();
+    EXPECT_TRUE(bench_->undo().isEmpty());
+    EXPECT_EQ(jar().heightLow.value, before);
+}
+
+TEST_F(DesignBench, EscapeLetsAPulledLengthGoBack) {
+    openBench();
+    const auto before = jar().heightMiddle;
+    auto* middle = knob("designs.knob.middle");
+    middle->setFocus();
+    QTest::keyPress(middle, Qt::Key_PageUp);
+    QTest::keyClick(middle, Qt::Key_Escape);
+    EXPECT_EQ(jar().heightMiddle, before);
+    EXPECT_TRUE(in<QWidget>("designs.editor")->isVisible()) << "the first Escape is the knob's";
+    EXPECT_FALSE(bench_->canUndo());
+}
+
+TEST_F(DesignBench, SaysHowItsWaterFallsAndWhichColoursItShows) {
+    openBench();
+    EXPECT_FALSE(in<QLabel>("designs.waterHead")->text().isEmpty());
+    EXPECT_FALSE(in<QWidget>("designs.waterCurve")->accessibleDescription().isEmpty());
+    EXPECT_FALSE(in<QWidget>("designs.colourBars")->accessibleDescription().isEmpty());
+    auto* figure = in<FigureButton>("designs.colour.0");
+    EXPECT_FALSE(figure->facts().working.empty()) << "its working is one press away";
+    QTest::mouseClick(figure, Qt::LeftButton);
+    EXPECT_TRUE(figure->isChecked());
+}
+
+TEST_F(DesignBench, KeepsThePictureOfATrialByItsName) {
+    openBench();
+    auto* picture = bare_->findChild<TrialPicture*>();
+    ASSERT_NE(picture, nullptr);
+    auto* words = in<QLabel>("designs.picture.words");
+    EXPECT_TRUE(words->text().startsWith(QStringLiteral("No picture yet")));
+    const QString file = folder_.filePath(QStringLiteral("trial.png"));
+    QImage image(40, 30, QImage::Format_RGB32);
+    image.fill(Qt::darkGreen);
+    ASSERT_TRUE(image.save(file));
+    picture->choose(file);
+    EXPECT_EQ(jar().picture, "trial.png") << "beside the season its name is enough";
+    EXPECT_FALSE(in<QLabel>("designs.picture")->pixmap().isNull());
+    ASSERT_TRUE(QFile::remove(file));
+    static_cast<DesignsPlace*>(place_.get())->open(Id<model::Design>(2));
+    static_cast<DesignsPlace*>(place_.get())->open(supperJar);
+    EXPECT_TRUE(words->text().contains(QStringLiteral("trial.png is not there any more")))
+        << words->text().toStdString();
+    const QString text = folder_.filePath(QStringLiteral("notes.png"));
+    QFile notes(text);
+    ASSERT_TRUE(notes.open(QIODevice::WriteOnly));
+    notes.write("no picture");
+    notes.close();
+    picture->choose(text);
+    EXPECT_TRUE(refused_.contains(QStringLiteral("cannot be read as a picture"))) << refused_.toStdString();
+    EXPECT_EQ(jar().picture, "trial.png");
+}
+
+TEST_F(DesignBench, ShowsItFromAboveOnItsTable) {
+    openBench();
+    auto* above = in<QWidget>("designs.fromAbove");
+    EXPECT_FALSE(above->isVisible());
+    EXPECT_TRUE(above->accessibleDescription().contains(QStringLiteral("mm")))
+        << above->accessibleDescription().toStdString();
+}
+
+} // namespace withy::ui

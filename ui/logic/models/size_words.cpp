@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/models/size_words.h"
+
+#include "ui/logic/format.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+namespace withy::ui {
+
+namespace {
+
+class SizeWordsSay {
+    Q_DECLARE_TR_FUNCTIONS(SizeFaults)
+
+public:
+    explicit SizeWordsSay(const plan::SizeFinding& f) : f_(f) {}
+
+    [[nodiscard]] QString words() const {
+        using plan::SizeFault;
+        switch (f_.fault) {
+        case SizeFault::deeperThanHigh:
+            return say(tr("%1: %2 mm deep inside, but only %3 mm high outside. Measure both again."));
+        case SizeFault::widerInsideThanOut:
+            return say(tr("%1: %2 mm across inside, but only %3 mm outside. Measure both again."));
+        case SizeFault::neckTallerThanJar:
+            return say(
+                tr("%1: a neck of %2 mm on a jar of %3 mm. Give the height of the straight neck alone."));
+        case SizeFault::ribbonWiderThanNeck:
+            return say(tr("%1: %2 mm wide on a neck of %3 mm, so it will ride over the rim or the shoulder. "
+                          "Take a narrower one, or tie it lower."));
+        case SizeFault::liftOverRim:
+            return say(
+                tr("%1: stem ends lifted by %2 mm, but it is only %3 mm deep: they would hang over the rim. "
+                   "Lift them less, or take a deeper jar."));
+        case SizeFault::endsOverWater:
+            return say(
+                tr("%1: stem ends lifted by %2 mm, the water stands at %3 mm: they are dry from the start. "
+                   "Fill it higher, or lift them less."));
+        default:
+            return heads();
+        }
+    }
+
+private:
+    [[nodiscard]] QString heads() const {
+        using plan::SizeFault;
+        switch (f_.fault) {
+        case SizeFault::headsNarrowerThanJar:
+            return say(tr(
+                "%1 is %2 mm across, wider than the heads' spread of %3 mm: the jar decides how it fits."));
+        case SizeFault::headWiderThanSpread:
+            return say(
+                tr("%1: one head is %2 mm across, wider than the spread of %3 mm. Give the spread again."));
+        case SizeFault::tiersOutOfOrder:
+            return tr("A lower tier stands at %1 mm, the next one at %2 mm. Put the heights in order.")
+                .arg(number(f_.first), number(f_.second));
+        case SizeFault::tailOverGround:
+            return tr("Tails of %1 mm lie on the table: %2 mm are free below the knot. Shorten them, or mean "
+                      "it.")
+                .arg(number(f_.first), number(f_.second));
+        default:
+            return {};
+        }
+    }
+
+    [[nodiscard]] QString say(const QString& pattern) const {
+        return pattern.arg(text(f_.subject), number(f_.first), number(f_.second));
+    }
+
+    static QString number(double mm) { return QString::number(std::lround(mm)); }
+
+    const plan::SizeFinding& f_;
+};
+
+} // namespace
+
+QString sizeWords(const plan::SizeFinding& finding) {
+    return SizeWordsSay(finding).words();
+}
+
+} // namespace withy::ui

@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/models/water_view.h"
+
+#include "core/plan/grown_on.h"
+#include "ui/logic/edits/design_edits.h"
+#include "ui/logic/format.h"
+#include "ui/logic/models/colour_view.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace withy::ui {
+
+namespace {
+
+struct WaterViewSay {
+    Q_DECLARE_TR_FUNCTIONS(WaterCurve)
+};
+
+QString moment(LocalTime at) {
+    return WaterViewSay::tr("%1, %2").arg(shortDay(at.day), clock(at));
+}
+
+QString hoursWords(double hours) {
+    return WaterViewSay::tr("%n hour(s)", nullptr, static_cast<int>(std::lround(hours)));
+}
+
+struct Use {
+    const model::Booking* booking = nullptr;
+    const plan::BookingPlan* plan = nullptr;
+};
+
+Use nextUse(const model::Season& season, const plan::Plan& plan, Id<model::Design> design,
+            std::optional<Day> today) {
+    const auto id = nextBookingOf(season, design, today);
+    const auto found = id ? plan.bookings.find(*id) : plan.bookings.end();
+    if (found == plan.bookings.end() || !found->second) return {};
+    return {season.bookings.find(*id), found->second.get()};
+}
+
+/// Whom it is for, and how long it stands.
+QString standsWords(const plan::PieceWater& w, const model::Booking* booking) {
+    double hours = 0;
+    for (const auto& phase : w.phases)
+        hours += phase.hours;
+    if (booking)
+        return WaterViewSay::tr("Stands %1, from the make-up to the end of %2.")
+            .arg(hoursWords(hours), text(booking->title));
+    return WaterViewSay::tr("No booking takes it yet: shown for two days at %1 °C.")
+        .arg(QString::number(w.phases.front().celsius, 'g', 3));
+}
+
+void sayLevel(WaterView& view, const plan::PieceWater& w) {
+    const auto& c = w.course;
+    const auto when = [](const std::optional<LocalTime>& at, double hours) {
+        return at ? WaterViewSay::tr("by %1").arg(moment(*at))
+                  : WaterViewSay::tr("after %1").arg(hoursWords(hours));
+    };
+    if (c.topUpAfter)
+        view.head = *c.topUpAfter <= 0
+                        ? WaterViewSay::tr("Fill it higher: too little stands over the stem ends")
+                        : WaterViewSay::tr("Check and top up %1").arg(when(w.topUpAt, *c.topUpAfter));
+    else
+        view.head = WaterViewSay::tr("The water lasts to the end");
+    if (c.endIsDry && c.dryAfter) {
+        view.warns = true;
+        view.sentences << (w.dryAt
+                               ? WaterViewSay::tr(
+                                     "Left alone, the stem ends stand dry from %1, and the last hour is dry.")
+                                     .arg(moment(*w.dryAt))
+                               : WaterViewSay::tr("Left alone, the stem ends stand dry after %1.")
+                                     .arg(hoursWords(*c.dryAfter)));
+    } else if (!c.curve.empty()) {
+        const auto over = std::lround(c.curve.back().level - w.stemEnds);
+        view.sentences << WaterViewSay::tr("%1 mm still stand over the stem ends then.").arg(over);
+    }
+}
+
+void sayLitres(WaterView& view, const plan::PieceWater& w) {
+    if (w.course.toCarry.value <= 0) return;
+    const double l = static_cast<double>(w.course.toCarry.value) / 1000;
+    const QString amount = l < 1 ? WaterViewSay::tr("%1 ml").arg(w.course.toCarry.value)
+                                 : WaterViewSay::tr("%1 litres").arg(litres(l));
+    view.litres = w.pieces > 1 ? WaterViewSay::tr("%1 for %2").arg(amount, whole(w.pieces)) : amount;
+}
+
+QString phaseName(std::size_t i) {
+    switch (i) {
+    case 0:
+        return WaterViewSay::tr("bench");
+    case 1:
+        return WaterViewSay::tr("cool rest");
+    case 2:
+        return WaterViewSay::tr("van");
+    default:
+        return WaterViewSay::tr("venue");
+    }
+}
+
+void drawCourse(WaterView& view, const plan::PieceWater& w) {
+    view.curve = w.course.curve;
+    view.depth = w.depth;
+    view.stemEnds = w.stemEnds;
+    view.topUp = w.course.topUpAfter;
+    view.dry = w.course.dryAfter;
+    for (const auto& phase : w.phases) {
+        if (view.hours > 0) view.turns.push_back(view.hours);
+        view.hours += phase.hours;
+    }
+    if (!w.standing) return;
+    view.from = moment(w.standing->from);
+    view.to = moment(w.standing->to);
+    if (w.phases.size() == 4) {
+        for (std::size_t i = 0; i < 4; ++i)
+            view.phases << phaseName(i);
+    }
+}
+
+} // namespace
+
+WaterView waterView(const model::Season& season, const plan::Plan& plan, Id<model::Design> design,
+                    std::optional<Day> today) {
+    WaterView view;
+    const auto use = nextUse(season, plan, design, today);
+    const auto w = plan::pieceWater(season, design, use.booking, use.plan);
+    if (!w) return view;
+    drawCourse(view, *w);
+    sayLevel(view, *w);
+    sayLitres(view, *w);
+    view.sentences << standsWords(*w, w->booking ? use.booking : nullptr);
+    if (w->course.unknownDrinkers > 0)
+        view.sentences << WaterViewSay::tr(
+            "%n plant(s) (has|have) no figure for what a stem drinks, so it falls "
+            "faster in truth.",
+            nullptr, w->course.unknownDrinkers);
+    view.working = w->course.working;
+    view.means = WaterViewSay::tr("Water from %1 mm down to %2 mm; the stem ends at %3 mm")
+                     .arg(std::lround(view.curve.front().level))
+                     .arg(std::lround(view.curve.back().level))
+                     .arg(std::lround(view.stemEnds));
+    return view;
+}
+
+std::vector<designs::WaterPhase> nextStanding(const model::Season& season, const plan::Plan& plan,
+                                              Id<model::Design> design, std::optional<Day> today) {
+    const auto use = nextUse(season, plan, design, today);
+    if (!use.booking) return {};
+    const auto time = plan::standingTime(season, *use.booking, *use.plan);
+    return time ? time->phases : std::vector<designs::WaterPhase>{};
+}
+
+QString growingOnWords(const model::Season& season, const plan::Plan& plan, Id<model::Design> design,
+                       std::optional<Day> today) {
+    const auto use = nextUse(season, plan, design, today);
+    const auto stood = nextStanding(season, plan, design, today);
+    QStringList words;
+    for (const auto* slot : edits::slotsOf(season, design)) {
+        const auto plants = edits::plantsOf(season, slot->id);
+        const auto* plant = plants.empty() ? nullptr : season.plants.find(plants.front()->plant);
+        const auto grown = plant && use.booking ? std::lround(plan::grownOn(*plant, stood)) : 0;
+        if (grown > 0)
+            words << WaterViewSay::tr("%1 grows on: %2 mm taller by the end of %3.")
+                         .arg(text(plant->name))
+                         .arg(grown)
+                         .arg(text(use.booking->title));
+    }
+    words.removeDuplicates();
+    return words.join(QLatin1Char(' '));
+}
+
+} // namespace withy::ui
