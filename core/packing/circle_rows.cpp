@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <numbers>
 
 namespace withy::packing {
@@ -133,7 +134,14 @@ Grid turnedGrid(double step, double shift, double angle) {
 std::size_t gridPoints(const Grid& grid, double a, double b, double f, double g, std::vector<Place>* places) {
     const auto reach = static_cast<int>((a + b) / 0.8) + 3;
     std::size_t count = 0;
-    for (int j = -reach; j <= reach; ++j) {
+    // Only rows that cross the rectangle: its corners, measured across the rows, in steps from row to row.
+    const double across = grid.ux * grid.vy - grid.uy * grid.vx;
+    const double ends[] = {0.0, -a * grid.uy / across, b * grid.ux / across,
+                           (b * grid.ux - a * grid.uy) / across};
+    const auto [low, high] = std::minmax_element(std::begin(ends), std::end(ends));
+    const int lowest = std::max(-reach, static_cast<int>(std::floor(*low - g)) - 1);
+    const int highest = std::min(reach, static_cast<int>(std::ceil(*high - g)) + 1);
+    for (int j = lowest; j <= highest; ++j) {
         const double x = (j + g) * grid.vx + f * grid.ux, y = (j + g) * grid.vy + f * grid.uy;
         double first = -2 * reach, last = 2 * reach;
         limit(x, grid.ux, a, first, last);
@@ -148,13 +156,23 @@ std::size_t gridPoints(const Grid& grid, double a, double b, double f, double g,
     return count;
 }
 
+/// The most points a turned grid can have in a rectangle, wherever it starts: rows that cross it, and points
+/// on the longest chord along them.
+std::size_t mostPoints(double step, double shift, double angle, double a, double b) {
+    const double c = std::abs(std::cos(angle)), s = std::abs(std::sin(angle));
+    const double chord = std::min(a / std::max(c, 1e-9), b / std::max(s, 1e-9));
+    return (stepsIn(a * s + b * c, rowHeight(shift))) * (stepsIn(chord, step));
+}
+
 /// Turned grids that hold more than `than`: a few stretches, shifts, angles of 3 degrees, places to start.
 std::vector<Place> bestTurned(double a, double b, std::size_t than) {
     std::vector<Place> places;
     for (const double step : {1.0, 1.05, 1.1, 1.2}) {
         for (const double shift : {0.0, 0.25, 0.5}) {
             for (int degrees = 3; degrees < 180; degrees += 3) {
-                const auto grid = turnedGrid(step, shift * step, degrees * std::numbers::pi / 180);
+                const double angle = degrees * std::numbers::pi / 180;
+                if (mostPoints(step, shift * step, angle, a, b) <= than) continue;
+                const auto grid = turnedGrid(step, shift * step, angle);
                 for (int start = 0; start < 36; ++start) {
                     const double f = (start % 6) / 6.0, g = (start / 6) / 6.0;
                     if (gridPoints(grid, a, b, f, g, nullptr) <= than) continue;

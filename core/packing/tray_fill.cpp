@@ -64,7 +64,9 @@ CircleRows rowsOf(const Tray& tray, Millimetres padding, Millimetres diameter) {
 
 /// Pieces of one diameter, kind after kind, tray after tray; the last tray may have room left.
 std::vector<FilledTray> oneSize(const TrayTask& task, Millimetres diameter, bool& lastIsFull) {
-    const auto rows = rowsOf(task.tray, task.padding, diameter);
+    const auto rows = task.rooms
+                          ? task.rooms->rows(task.tray.length, task.tray.width, diameter + task.padding)
+                          : rowsOf(task.tray, task.padding, diameter);
     std::vector<FilledTray> trays;
     Grams held;
     for (std::size_t i = 0; i < task.pieces.size(); ++i) {
@@ -154,6 +156,14 @@ void weigh(const TrayTask& task, FilledTray& tray) {
 }
 
 } // namespace
+
+CircleRows TrayRooms::rows(Millimetres length, Millimetres width, Millimetres diameter) {
+    const std::scoped_lock lock(mutex_);
+    const std::array key{length.value, width.value, diameter.value};
+    if (const auto found = known_.find(key); found != known_.end()) return found->second;
+    return known_[key] = circleRows(static_cast<double>(length.value), static_cast<double>(width.value),
+                                    static_cast<double>(diameter.value));
+}
 
 Result<TrayRoom, Problem> trayRoom(const Tray& tray, Millimetres padding, Millimetres diameter) {
     if (const auto p = checkTray(tray, padding)) return *p;

@@ -7,6 +7,9 @@
 #include "core/base/working.h"
 #include "core/packing/circle_rows.h"
 
+#include <array>
+#include <map>
+#include <mutex>
 #include <optional>
 #include <string>
 
@@ -28,12 +31,23 @@ struct TrayPiece {
     std::string subject;
 };
 
+/// Rows worked out before, for who fills many trays of a few kinds. Several threads may ask.
+class TrayRooms {
+public:
+    CircleRows rows(Millimetres length, Millimetres width, Millimetres diameter);
+
+private:
+    std::mutex mutex_;
+    std::map<std::array<std::int64_t, 3>, CircleRows> known_;
+};
+
 struct TrayTask {
     Tray tray;
     Millimetres padding; ///< between two pieces; half of it at the sides
     std::vector<TrayPiece> pieces;
     std::optional<Grams> liftingLimit;
-    bool keepToLimit = true; ///< put fewer into a tray rather than pass the limit
+    bool keepToLimit = true;    ///< put fewer into a tray rather than pass the limit
+    TrayRooms* rooms = nullptr; ///< null: worked out anew
 };
 
 inline constexpr std::int64_t longestSide = 10'000;

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/plan/shed/shed_input.h"
+
+namespace withy::plan {
+
+using PackingOf = std::map<Id<model::Booking>, std::shared_ptr<const BookingPacking>>;
+
+/// Every container, tray, bucket, gridded box and sundry that somebody wants or that was counted: what is
+/// away on which day. The first to run short comes first, then what is lowest.
+std::vector<KitItem> kitThroughTime(const ShedInput& in, const PackingOf& packing);
+
+/// Containers out and not all home, the longest due first.
+std::vector<OutstandingReturn> outstandingReturns(const ShedInput& in);
+
+/// What to get, and by when: each time the shelf would be shorter than it ever was before.
+std::vector<BuyingLine> buyingList(const ShedInput& in, const std::vector<KitItem>& kit,
+                                   const std::vector<std::shared_ptr<const RibbonDay>>& ribbon);
+
+/// Shelves that run short because bookings overlap, and jars that are late.
+std::vector<ShedFinding> kitFindings(const ShedInput& in, const std::vector<KitItem>& kit,
+                                     const std::vector<OutstandingReturn>& returns);
+
+} // namespace withy::plan

@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/cover/demo_files.h"
+#include "tests/shedplan/shed_sample.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+namespace withy::plan::tests {
+
+namespace {
+
+model::Holder trayRecord(std::int64_t length, std::int64_t width, std::int64_t owned = 8) {
+    model::Holder h;
+    h.id = slatted;
+    h.name = "Slatted tray";
+    h.kind = model::HolderKind::tray;
+    h.innerLength = Millimetres(length);
+    h.innerWidth = Millimetres(width);
+    h.tare = Grams(1400);
+    h.owned = owned;
+    return h;
+}
+
+model::Vehicle vanRecord(double plateKg, std::int64_t length = 2300) {
+    model::Vehicle v;
+    v.id = Id<model::Vehicle>(1);
+    v.name = "Van";
+    v.floorLength = Millimetres(length);
+    v.floorWidth = Millimetres(1400);
+    v.plateLoadKg = plateKg;
+    return v;
+}
+
+model::Season packedSeason(const model::Holder& tray, const model::Vehicle& van, std::int64_t jars = 24) {
+    return applied(shedSeason({{1, 11, jars}}), model::Edit("t").put(tray).put(van));
+}
+
+const BookingPacking& packingOf(const Plan& plan, std::int64_t booking = 1) {
+    return *plan.shed->packing.at(Id<model::Booking>(booking));
+}
+
+double apart(const packing::Place& a, const packing::Place& b) {
+    return std::hypot(a.x - b.x, a.y - b.y);
+}
+
+/// Nothing in a tray nearer than the padding to a neighbour, nor over its side; every piece once.
+void expectPacked(const BookingPacking& packed, const BookingPlan& plan) {
+    std::map<Id<model::Line>, std::int64_t> pieces;
+    for (const auto& line : plan.lines)
+        pieces[line.line] = line.pieces.value;
+    for (const auto& drop : packed.drops)
+        for (const auto& tray : drop.trays)
+            for (std::size_t i = 0; i < tray.pieces.size(); ++i) {
+                const auto& p = tray.pieces[i];
+                const auto half = static_cast<double>(p.diameter.value) / 2;
+                --pieces[p.line];
+                EXPECT_GE(p.centre.x, half - 1e-3);
+                EXPECT_GE(p.centre.y, half - 1e-3);
+                EXPECT_LE(p.centre.x, static_cast<double>(tray.length.value) - half + 1e-3);
+                EXPECT_LE(p.centre.y, static_cast<double>(tray.width.value) - half + 1e-3);
+                for (std::size_t j = 0; j < i; ++j) {
+                    const auto& q = tray.pieces[j];
+                    EXPECT_GE(apart(p.centre, q.centre), half + static_cast<double>(q.diameter.value) / 2 +
+                                                             static_cast<double>(usualPadding.value) - 1e-3);
+                }
+            }
+    for (const auto& entry : packed.entries)
+        if (entry.line && entry.kind != LoadKind::bucket) pieces[*entry.line] -= entry.count;
+    for (const auto& [line, open] : pieces)
+        EXPECT_EQ(open, 0) << "line " << line.value;
+}
+
+bool overlap(const packing::LoadedItem& a, const packing::LoadedItem& b) {
+    return a.x < b.x + b.length && b.x < a.x + a.length && a.y < b.y + b.width && b.y < a.y + a.width;
+}
+
+} // namespace
+
+// By hand: jars of 210 and 5 between them stand 4 x 2 in 860 x 430 exactly. 400 ml, three quarters: 300 ml
+// less no stems; 60 % of it, 180 ml, goes along, 120 ml are poured in there: 24 x 120 = 2.88 l. A jar on the
+// road weighs 200 + 180 = 380 g, a tray 1400 + 8 x 380 = 4440 g, three of them 13.32 kg.
+TEST(PackingPlan, TwentyFourJarsAsCountedByHand) {
+    const auto plan = plan::plan(packedSeason(trayRecord(860, 430), vanRecord(620)), on(9, 1));
+    const auto& packed = packingOf(plan);
+    ASSERT_EQ(packed.drops.size(), 1u);
+    ASSERT_EQ(packed.drops[0].trays.size(), 3u);
+    for (const auto& tray : packed.drops[0].trays) {
+        EXPECT_EQ(tray.pieces.size(), 8u);
+        EXPECT_EQ(tray.weight.value, 4440);
+        EXPECT_FALSE(tray.partlyKnown);
+    }
+    ASSERT_EQ(packed.waters.size(), 1u);
+    EXPECT_EQ(packed.waters[0].full.value, 300);
+    EXPECT_EQ(packed.waters[0].travel.value, 180);
+    EXPECT_EQ(packed.waters[0].topUp.value, 120);
+    EXPECT_NEAR(packed.drops[0].topUpLitres, 2.88, 1e-9);
+    ASSERT_TRUE(packed.load);
+    EXPECT_TRUE(packed.load->notLoaded.empty());
+    EXPECT_EQ(packed.heaviest.value, 4440);
+    expectPacked(packed, *plan.bookings.at(Id<model::Booking>(1)));
+}
+
+/// Bad input, one row a case: each is named, drawn as it is, and nothing is clamped.
+TEST(PackingPlan, BadInputIsNamed) {
+    auto limit = model::sample::settings();
+    limit.liftingLimitKg = 0.3;
+
+    struct Row {
+        const char* name;
+        model::Season season;
+        FindingCode code;
+    };
+
+    const Row rows[] = {
+        {"a tray smaller than one jar", packedSeason(trayRecord(200, 180), vanRecord(620)),
+         ShedCode::trayTooSmall},
+        {"a load over the plate", packedSeason(trayRecord(860, 430), vanRecord(5)), ShedCode::loadOverPlate},
+        {"no room on the floor", packedSeason(trayRecord(860, 430), vanRecord(620, 300)),
+         ShedCode::loadNoRoom},
+        {"no tray measured", shedSeason({{1, 11, 4}}), ShedCode::traysNotMeasured},
+        {"no vehicle measured", shedSeason({{1, 11, 4}}), ShedCode::vehicleNotMeasured},
+        {"too heavy to lift",
+         applied(packedSeason(trayRecord(860, 430), vanRecord(620)), model::Edit("t").put(limit)),
+         ShedCode::liftTooHeavy},
+    };
+    const auto sound = plan::plan(packedSeason(trayRecord(860, 430), vanRecord(620)), on(9, 1));
+    for (const auto& row : rows) {
+        SCOPED_TRACE(row.name);
+        const auto plan = plan::plan(row.season, on(9, 1));
+        EXPECT_TRUE(finds(*plan.shed, row.code));
+        EXPECT_FALSE(finds(*sound.shed, row.code));
+        expectPacked(packingOf(plan), *plan.bookings.at(Id<model::Booking>(1)));
+    }
+}
+
+/// Fewer jars in a tray sooner than one too heavy to lift.
+TEST(PackingPlan, TraysKeepToTheLiftingLimit) {
+    auto settings = model::sample::settings();
+    settings.liftingLimitKg = 3; // 1.4 and four jars of 0.38
+    const auto season =
+        applied(packedSeason(trayRecord(860, 430), vanRecord(620)), model::Edit("t").put(settings));
+    const auto plan = plan::plan(season, on(9, 1));
+    EXPECT_EQ(packingOf(plan).drops[0].trays.size(), 6u);
+    for (const auto& tray : packingOf(plan).drops[0].trays)
+        EXPECT_EQ(tray.pieces.size(), 4u);
+}
+
+TEST(PackingPlan, DemoIsSoundAndLastDropGoesInFirst) {
+    const auto season = withy::tests::demoFromFiles();
+    const auto plan = plan::plan(season, on(6, 1));
+    int several = 0;
+    for (const auto& [id, packed] : plan.shed->packing) {
+        SCOPED_TRACE(season.bookings.find(id)->title);
+        expectPacked(*packed, *plan.bookings.at(id));
+        if (!packed->load) continue;
+        const auto& loaded = packed->load->loaded;
+        for (std::size_t i = 0; i < loaded.size(); ++i)
+            for (std::size_t j = 0; j < i; ++j) {
+                EXPECT_FALSE(overlap(loaded[i], loaded[j]));
+                EXPECT_GE(packed->entries[loaded[j].item].drop, packed->entries[loaded[i].item].drop);
+            }
+        several += packed->drops.size() > 1 ? 1 : 0;
+    }
+    EXPECT_GE(several, 2);
+}
+
+} // namespace withy::plan::tests
