@@ -11,6 +11,7 @@ class Shed : public PlaceTest {};
 
 TEST_F(Shed, AContainersVolumeFollowsItsSizes) {
     openPlace<ShedPlace>(emptySeason(2027));
+    show("page.shed.containers");
     auto* table = in<RecordTable>("shed.containers.table");
     typeInto(table, 0, "name", QStringLiteral("Test cylinder"));
     typeInto(table, 0, "inner_rim", QStringLiteral("100"));
@@ -48,6 +49,7 @@ TEST_F(Shed, RibbonsHaveReelsAndEndsWithATotal) {
 
 TEST_F(Shed, AContainerInUseIsNotTakenOutAndItIsSaidByWhom) {
     openPlace<ShedPlace>(demoSeason());
+    show("page.shed.containers");
     std::int64_t used = 0;
     for (const auto& d : held().designs) {
         if (d.container) used = d.container->value;
@@ -78,6 +80,7 @@ TEST_F(Shed, BadCountsAreRefusedInTheirCell) {
 
 TEST_F(Shed, EveryPageIsReachedAndHasItsRows) {
     openPlace<ShedPlace>(demoSeason());
+    show("page.shed.containers");
     for (const char* page : {"containers", "ribbons", "mixes", "sundries", "holders", "vehicles"}) {
         SCOPED_TRACE(page);
         show((std::string("page.shed.") + page).c_str());

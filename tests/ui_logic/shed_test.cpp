@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/papers/text_render.h"
+#include "core/plan/shed/shed_codes.h"
+#include "tests/ui_logic/logic_fixture.h"
+#include "ui/logic/edits/shed_edits.h"
+#include "ui/logic/models/finding_list.h"
+#include "ui/logic/paper_shop.h"
+#include "ui/logic/shed/packing_words.h"
+#include "ui/logic/shed/return_words.h"
+#include "ui/logic/shed/shelf_rows.h"
+#include "ui/logic/shed/table_scenes.h"
+#include "ui/logic/wording.h"
+
+#include <gmock/gmock.h>
+
+namespace withy::ui {
+
+namespace {
+
+using testing::HasSubstr;
+
+constexpr Id<model::Booking> shedSupper{1}, juneWedding{2};
+
+struct DemoShed {
+    model::Season season = demoSeason();
+    plan::PlanOptions options{Day::fromYmd(2027, 6, 1), {}};
+    plan::Plan plan = plan::plan(season, options);
+
+    void take(const model::Edit& edit) {
+        const auto applied = model::apply(season, edit);
+        ASSERT_TRUE(applied.ok());
+        season = applied.value().season;
+        plan = plan::plan(season, options);
+    }
+
+    [[nodiscard]] std::string paper(PaperKind kind, Id<model::Booking> booking = shedSupper) const {
+        return papers::renderText(paperOf(kind, {season, plan, booking, {}}));
+    }
+};
+
+std::int64_t ribbonOf(const model::Season& season) {
+    std::int64_t mm = 0;
+    for (const auto& l : season.ribbonLengths)
+        mm += l.length.value;
+    return mm;
+}
+
+} // namespace
+
+/// What is written back is what was there less what was cut and what is waste, in one edit that undoes whole.
+TEST(ShedEdits, RibbonIsWrittenBackAsOneEdit) {
+    DemoShed demo;
+    const auto day = demo.plan.shed->ribbon.front();
+    std::int64_t cut = 0, waste = 0;
+    for (const auto& plan : day->ribbons) {
+        cut += plan->needed.value - plan->missingLength.value;
+        waste += plan->waste.value;
+    }
+    ASSERT_GT(cut, 0);
+    const auto before = demo.season;
+    const auto edit = edits::writeRibbonBack(demo.season, *day, LocalTime{day->day, 600});
+    ASSERT_TRUE(edit);
+    const auto applied = model::apply(demo.season, *edit);
+    ASSERT_TRUE(applied.ok());
+    const auto& after = applied.value().season;
+    EXPECT_EQ(ribbonOf(after), ribbonOf(before) - cut - waste);
+    const auto planned = plan::plan(after, demo.options);
+    EXPECT_NE(planned.shed->ribbon.front()->day, day->day) << "the day is done";
+    // What the next day finds is what it would have found.
+    ASSERT_GT(demo.plan.shed->ribbon.size(), 1u);
+    EXPECT_EQ(planned.shed->ribbon.front()->ribbons.front()->shelf,
+              demo.plan.shed->ribbon[1]->ribbons.front()->shelf);
+    const auto undone = model::apply(after, applied.value().inverse);
+    ASSERT_TRUE(undone.ok());
+    EXPECT_EQ(ribbonOf(undone.value().season), ribbonOf(before));
+    EXPECT_EQ(plan::plan(undone.value().season, demo.options).shed->ribbon.front()->day, day->day);
+}
+
+TEST(ShedEdits, JarsAreCountedHomeAndTheShelfFollows) {
+    DemoShed demo;
+    const Id<model::Container> jar(1);
+    demo.options.today = Day::fromYmd(2027, 9, 15);
+    demo.take(edits::noteReturn(demo.season, shedSupper, jar, {24, 20, 1}));
+    for (const auto& item : demo.plan.shed->kit) {
+        if (item.item != model::Ref{model::TableKind::containers, 1}) continue;
+        EXPECT_EQ(item.broken, 1);
+        EXPECT_GE(item.out, 3); // three of the shedSupper's have not come
+    }
+    const auto facts = returnFacts(demo.season, *demo.plan.bookings.at(shedSupper), demo.options.today);
+    const auto found =
+        std::find_if(facts.begin(), facts.end(), [&](const auto& f) { return f.container == jar; });
+    ASSERT_NE(found, facts.end());
+    EXPECT_EQ(found->said.toStdString(), "20 home, 1 broken, 3 not come back");
+    EXPECT_FALSE(found->home);
+    demo.take(edits::noteReturn(demo.season, shedSupper, jar, {24, 23, 1}));
+    EXPECT_EQ(demo.season.returns.size(), demoSeason().returns.size() + 1) << "one record, counted twice";
+}
+
+/// More home than went out is refused with its mend, and nothing changes.
+TEST(ShedEdits, MoreHomeThanWentOutIsRefused) {
+    DemoShed demo;
+    const auto edit = edits::noteReturn(demo.season, shedSupper, Id<model::Container>(1), {24, 30, 1});
+    EXPECT_FALSE(model::apply(demo.season, edit).ok());
+}
+
+TEST(ShelfRows, WhatRunsShortComesFirst) {
+    DemoShed demo;
+    const auto rows = shelfRows(demo.season, *demo.plan.shed, ShelfGroup::containers);
+    ASSERT_FALSE(rows.empty());
+    EXPECT_EQ(rows.front().name.toStdString(), "Lunch bowl");
+    EXPECT_EQ(rows.front().lowest.toStdString(), "2 short, Sat 25 Sep");
+    EXPECT_TRUE(rows.front().asks);
+    EXPECT_THAT(plainWords(shelfAnswer(demo.season, *demo.plan.shed)).toStdString(),
+                HasSubstr("2 Lunch bowl"));
+    for (std::size_t i = 1; i < rows.size(); ++i)
+        EXPECT_FALSE(rows[i].asks && !rows[i - 1].asks) << rows[i].name.toStdString();
+}
+
+TEST(ShelfRows, AnEmptyShedSaysWhatToDo) {
+    const auto season = emptySeason(2027);
+    const auto plan = plan::plan(season);
+    EXPECT_THAT(plainWords(shelfAnswer(season, *plan.shed)).toStdString(), HasSubstr("Count"));
+    EXPECT_TRUE(shelfRows(season, *plan.shed, ShelfGroup::containers).empty());
+    EXPECT_THAT(plainWords(packingAnswer(season, nullptr)).toStdString(), HasSubstr("Add pieces"));
+}
+
+/// Every finding of the shed has its sentence, and the sentence names the mend: none is empty, none shows a
+/// place that was never filled.
+TEST(ShedFindings, EachHasItsSentence) {
+    using plan::ShedCode;
+    const auto first = static_cast<int>(ShedCode::ribbonLengthNought);
+    const auto last = static_cast<int>(ShedCode::sightInTheWay);
+    for (int code = first; code <= last; ++code) {
+        plan::Finding f;
+        f.code = static_cast<plan::FindingCode>(code);
+        f.subjects = {"Moss", "2027-09-10", "Tea tin"};
+        f.numbers = {3, 2, 12};
+        SCOPED_TRACE(std::string(plan::findingWord(f.code)));
+        EXPECT_FALSE(plan::findingWord(f.code).empty());
+        const QString words = sentence(f);
+        EXPECT_GT(words.size(), 20);
+        EXPECT_FALSE(words.contains(QLatin1Char('%')) && !words.contains(QStringLiteral(" %")))
+            << words.toStdString();
+        EXPECT_TRUE(words.endsWith(QLatin1Char('.'))) << words.toStdString();
+    }
+}
+
+TEST(ShedFindings, AreListedWithTheirBooking) {
+    DemoShed demo;
+    auto tray = *demo.season.venueTables.find(Id<model::VenueTable>(1));
+    tray.width = Millimetres(690);
+    demo.take(model::Edit("t").put(tray));
+    int found = 0;
+    for (const auto& f : findingsOf(demo.season, demo.plan, shedSupper))
+        found += f.finding.code == plan::ShedCode::pieceTooBigForTable ? 1 : 0;
+    EXPECT_EQ(found, 1); // 690 less twice 260 leaves 170, and the jar spreads over 230
+    EXPECT_THAT(plainWords(tablesAnswer(demo.season, *demo.plan.shed->tables.at(shedSupper))).toStdString(),
+                HasSubstr("Too big for Trestle by 30 mm"));
+}
+
+TEST(ShedPapers, SayWhatTheVanAndTheVenueNeed) {
+    const DemoShed demo;
+    const auto& packed = *demo.plan.shed->packing.at(juneWedding);
+    const auto packing = demo.paper(PaperKind::packingSheet, juneWedding);
+    EXPECT_THAT(packing, HasSubstr("Packing sheet"));
+    EXPECT_THAT(packing, HasSubstr("Tray 1"));
+    EXPECT_THAT(packing, HasSubstr("drop 2"));
+    EXPECT_THAT(packing, HasSubstr("law of the road"));
+    EXPECT_THAT(packing, HasSubstr("local rules on lifting"));
+    EXPECT_THAT(packing, HasSubstr(QString::number(packed.carryLitres, 'f', 1).toStdString() + " litres"));
+    const auto tables = demo.paper(PaperKind::tablePlan);
+    EXPECT_THAT(tables, HasSubstr("Decoration, not food."));
+    EXPECT_THAT(tables, HasSubstr("Trestle"));
+    EXPECT_THAT(tables, HasSubstr("mm each side"));
+    const auto ribbon = demo.paper(PaperKind::ribbonPlan);
+    EXPECT_THAT(ribbon, HasSubstr("458 mm"));
+    EXPECT_THAT(ribbon, HasSubstr("proved"));
+    const auto kit = demo.paper(PaperKind::kitList);
+    EXPECT_THAT(kit, HasSubstr("Honey jar"));
+    const auto buying =
+        papers::renderText(paperOf(PaperKind::buyingList, {demo.season, demo.plan, std::nullopt, {}}));
+    EXPECT_THAT(buying, HasSubstr("Lunch bowl"));
+    EXPECT_THAT(buying, HasSubstr("Sat 25 Sep"));
+}
+
+/// Papers of bookings with nothing to pack, place or cut say so; none is blank.
+TEST(ShedPapers, StandForEveryBooking) {
+    const DemoShed demo;
+    for (const auto& [id, booked] : demo.plan.bookings)
+        for (const auto kind :
+             {PaperKind::packingSheet, PaperKind::tablePlan, PaperKind::ribbonPlan, PaperKind::kitList}) {
+            SCOPED_TRACE(demo.season.bookings.find(id)->title);
+            EXPECT_GT(demo.paper(kind, id).size(), 300u);
+        }
+}
+
+} // namespace withy::ui

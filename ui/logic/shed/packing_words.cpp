@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/shed/packing_words.h"
+
+#include "ui/logic/format.h"
+#include "ui/logic/shed/packing_scenes.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace withy::ui {
+
+namespace {
+
+struct PackingWordsSay {
+    Q_DECLARE_TR_FUNCTIONS(Packing)
+};
+
+} // namespace
+
+Answer packingAnswer(const model::Season& season, const plan::BookingPacking* packed) {
+    using Weight = AnswerPart::Weight;
+    if (!packed || packed->entries.empty())
+        return {
+            {PackingWordsSay::tr("Nothing is to be packed yet. Add pieces, and the trays fill themselves.")}};
+    int trays = 0;
+    for (const auto& drop : packed->drops)
+        trays += asCount(drop.trays.size());
+    const bool unknown = std::any_of(packed->entries.begin(), packed->entries.end(),
+                                     [](const plan::LoadEntry& e) { return !e.mass; });
+    Answer answer{
+        {PackingWordsSay::tr("%n tray(s), ", nullptr, trays), Weight::strong},
+        {PackingWordsSay::tr("%1 in all.").arg(weightWords(packed->mass, unknown)), Weight::strong}};
+    const double limit = season.theSettings().liftingLimitKg;
+    const bool heavy = static_cast<double>(packed->heaviest.value) > limit * 1000;
+    answer.push_back({PackingWordsSay::tr(" Heaviest lift %1, limit %2.")
+                          .arg(weightWords(packed->heaviest, false))
+                          .arg(limit),
+                      heavy ? Weight::asks : Weight::plain});
+    if (packed->load && !packed->load->notLoaded.empty())
+        answer.push_back({PackingWordsSay::tr(" %n thing(s) (finds|find) no room on the floor.", nullptr,
+                                              asCount(packed->load->notLoaded.size())),
+                          Weight::asks});
+    if (packed->load && packed->load->overPlate && packed->load->overPlate->value > 0)
+        answer.push_back(
+            {PackingWordsSay::tr(" %1 over the plate.").arg(weightWords(*packed->load->overPlate, false)),
+             Weight::asks});
+    return answer;
+}
+
+Scene traysScene(const model::Season& season, const plan::BookingPacking& packed, double width,
+                 const SceneLook& look) {
+    Scene all;
+    double longest = 1;
+    for (const auto& drop : packed.drops)
+        for (const auto& tray : drop.trays)
+            longest = std::max(longest, static_cast<double>(tray.length.value));
+    constexpr double gap = 20, least = 170;
+    const int across = std::clamp(static_cast<int>((width + gap) / (least + gap)), 1, 5);
+    const double each = (width - gap * (across - 1)) / across;
+    const double k = std::min(each / longest, 0.42);
+    double y = 0, deep = 0;
+    int column = 0;
+    QStringList words;
+    for (std::size_t d = 0; d < packed.drops.size(); ++d)
+        for (std::size_t t = 0; t < packed.drops[d].trays.size(); ++t) {
+            if (column == across) {
+                y += deep + gap / 2;
+                deep = 0;
+                column = 0;
+            }
+            const auto scene =
+                trayScene(season, packed.drops[d].trays[t], trayNumber(packed, d, t), k, each, look);
+            append(all, scene, {column * (each + gap), y});
+            deep = std::max(deep, scene.size.height());
+            words << scene.inWords;
+            ++column;
+        }
+    all.size = {width, y + deep};
+    all.inWords = words.join(QStringLiteral(". "));
+    return all;
+}
+
+QString loadHead(const model::Season& season, const plan::BookingPacking* packed) {
+    const auto* vehicle = packed && packed->vehicle ? season.vehicles.find(*packed->vehicle) : nullptr;
+    return vehicle ? PackingWordsSay::tr("Into the %1, last drop first").arg(text(vehicle->name))
+                   : PackingWordsSay::tr("What goes in, last drop first");
+}
+
+QString loadCaution() {
+    return PackingWordsSay::tr(
+        "Nothing loose. What may be carried, and how it is tied down, is for the vehicle's plate "
+        "and the law of the road; lifting follows your local rules.");
+}
+
+std::vector<LoadLine> loadLines(const model::Season& season, const plan::BookingPacking& packed) {
+    std::vector<LoadLine> lines;
+    const auto order = loadOrder(packed);
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        const auto& entry = packed.entries[order[i]];
+        LoadLine line;
+        line.number = whole(asCount(i) + 1);
+        line.words = entryWords(season, packed, order[i]);
+        if (packed.drops.size() > 1) line.words += PackingWordsSay::tr(", drop %1").arg(entry.drop + 1);
+        if (packed.load && i >= packed.load->loaded.size()) {
+            line.words += PackingWordsSay::tr(", no room on the floor");
+            line.asks = true;
+        }
+        line.weight = entry.mass ? weightWords(*entry.mass, false) : PackingWordsSay::tr("not weighed");
+        if (entry.overLimit) {
+            line.words += PackingWordsSay::tr(", over the lifting limit");
+            line.asks = true;
+        }
+        lines.push_back(line);
+    }
+    return lines;
+}
+
+QString carryWords(const plan::BookingPacking& packed) {
+    return PackingWordsSay::tr("%1 litres to carry").arg(litres(packed.carryLitres));
+}
+
+std::vector<QString> waterLines(const model::Season& season, const plan::BookingPacking& packed) {
+    std::vector<QString> out;
+    for (const auto& water : packed.waters) {
+        const auto* line = season.lines.find(water.line);
+        const auto* design = line ? season.designs.find(line->design) : nullptr;
+        if (!design) continue;
+        QString words = text(design->name) + QStringLiteral(": ");
+        words += water.travel.value > 0
+                     ? PackingWordsSay::tr("travels with %1 ml, %2 ml each poured in on arrival")
+                           .arg(whole(water.travel.value), whole(water.topUp.value))
+                     : PackingWordsSay::tr("travels dry, %1 ml each poured in on arrival")
+                           .arg(whole(water.topUp.value));
+        if (water.checkAt)
+            words += PackingWordsSay::tr("; check and top up at %1 on %2")
+                         .arg(clock(*water.checkAt), shortDay(water.checkAt->day));
+        if (water.dryAt)
+            words +=
+                PackingWordsSay::tr("; left alone, the stem ends are dry at %1").arg(clock(*water.dryAt));
+        if (water.course.unknownDrinkers > 0)
+            words += PackingWordsSay::tr("; %n plant(s) whose thirst is not known", nullptr,
+                                         water.course.unknownDrinkers);
+        out.push_back(words + QLatin1Char('.'));
+    }
+    return out;
+}
+
+} // namespace withy::ui

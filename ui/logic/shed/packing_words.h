@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/plan/shed_plan.h"
+#include "ui/logic/answers/answer.h"
+#include "ui/logic/shed/scene.h"
+
+namespace withy::ui {
+
+/// "44 pieces in 6 trays, 45.4 kg in all. Heaviest lift 6.5 kg, limit 10."; what is over, asks.
+Answer packingAnswer(const model::Season& season, const plan::BookingPacking* packed);
+/// All trays side by side at one scale, in as many rows as it takes.
+Scene traysScene(const model::Season& season, const plan::BookingPacking& packed, double width,
+                 const SceneLook& look);
+/// "Into the Elderly van, last drop first".
+QString loadHead(const model::Season& season, const plan::BookingPacking* packed);
+QString loadCaution();
+
+struct LoadLine {
+    QString number;
+    QString words;
+    QString weight;
+    bool asks = false;
+};
+
+std::vector<LoadLine> loadLines(const model::Season& season, const plan::BookingPacking& packed);
+/// "5.4 litres".
+QString carryWords(const plan::BookingPacking& packed);
+/// One sentence a design: what travels, what is poured in, when to check.
+std::vector<QString> waterLines(const model::Season& season, const plan::BookingPacking& packed);
+
+} // namespace withy::ui

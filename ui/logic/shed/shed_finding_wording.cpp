@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/shed/shed_finding_wording.h"
+
+#include "core/plan/shed/shed_codes.h"
+#include "ui/logic/finding_parts.h"
+
+#include <QCoreApplication>
+
+namespace withy::ui {
+
+namespace {
+
+class ShedFindingWordingSay : FindingParts {
+    Q_DECLARE_TR_FUNCTIONS(Finding)
+
+public:
+    using FindingParts::FindingParts;
+
+    [[nodiscard]] QString sentence() const {
+        using plan::ShedCode;
+        const auto c = f_.code;
+        if (c == ShedCode::ribbonLengthNought)
+            return tr("%1: a reel or end without a length is passed over. Measure it, or take it out.")
+                .arg(subject(0));
+        if (c == ShedCode::ribbonRunsOut)
+            return tr("%1: by %2 earlier jobs leave %3 too little in pieces long enough. Buy a reel, or tie "
+                      "some "
+                      "with another.")
+                .arg(subject(0), day(1), metres(Millimetres(std::llround(number(0)))));
+        if (c == ShedCode::kitRunsShort)
+            return tr("%1: %2 short on %3, when %n booking(s) (has|have) some at once. Get more, bring some "
+                      "home "
+                      "earlier, or use another.",
+                      nullptr, static_cast<int>(std::lround(number(1))))
+                .arg(subject(0), QString::number(number(0), 'g', 6), day(1));
+        if (c == ShedCode::returnLate)
+            return tr("%1: %2 were due home on %3, and nobody has counted them. Count what is back and what "
+                      "broke.")
+                .arg(subject(0), whole(std::llround(number(0))), day(1));
+        return packing();
+    }
+
+private:
+    [[nodiscard]] QString packing() const {
+        using plan::ShedCode;
+        const auto c = f_.code;
+        if (c == ShedCode::trayTooSmall)
+            return tr("%1 is %2 mm at its short side, and %3 wants %4 mm: it travels by itself. Measure the "
+                      "tray "
+                      "again, or get a wider one.")
+                .arg(subject(0), mm(0), subject(1), mm(1));
+        if (c == ShedCode::traysNotMeasured)
+            return tr(
+                "No tray has its sizes, so nothing says how the pieces are packed. Measure one inside.");
+        if (c == ShedCode::vehicleNotMeasured)
+            return tr(
+                "No vehicle has its load floor, so nothing says what goes in. Measure its length and width.");
+        if (c == ShedCode::liftTooHeavy)
+            return tr("%1: one lift would be %2 kg, over your limit of %3 kg. Carry it by two, or fill it "
+                      "where it "
+                      "stands.")
+                .arg(subject(0), oneDecimal(0), oneDecimal(1));
+        if (c == ShedCode::loadNoRoom)
+            return tr("%1: %n thing(s) (finds|find) no room on the floor. Drive twice, or leave something "
+                      "for the "
+                      "second trip.",
+                      nullptr, count())
+                .arg(subject(0));
+        if (c == ShedCode::loadOverPlate)
+            return tr("%1: the load is %2 kg over the plate's %3 kg. Drive twice; what may be carried is for "
+                      "the "
+                      "plate and the law of the road.")
+                .arg(subject(0), oneDecimal(0), oneDecimal(1));
+        return tables();
+    }
+
+    [[nodiscard]] QString tables() const {
+        using plan::ShedCode;
+        const auto c = f_.code;
+        if (c == ShedCode::tableSizesImpossible)
+            return tr("%1: the %2 cannot be right, so nothing says what fits. Measure it again.")
+                .arg(subject(0), fieldWords(f_.subjects.back()));
+        if (c == ShedCode::tooManyCovers)
+            return tr("%1: %2 covers, and its edge has room for %3 of 600 mm. Check the table's size, or "
+                      "seat fewer.")
+                .arg(subject(0), whole(count()), whole(std::llround(number(1))));
+        if (c == ShedCode::tablesWithoutPieces)
+            return tr("%1 on %2: %3 pieces at %4 a table do not reach all %5. Add pieces, or put fewer on "
+                      "each.")
+                .arg(subject(0), subject(1), whole(count()), whole(std::llround(number(1))),
+                     whole(std::llround(number(2))));
+        if (c == ShedCode::pieceTooBigForTable)
+            return tr("%1 on %2: %3 mm too wide at each side. %4")
+                .arg(subject(0), subject(1), mm(0), largest());
+        if (c == ShedCode::pieceTightOnTable)
+            return tr("%1 on %2: only %3 mm at each side. Turn its widest stems along the table.")
+                .arg(subject(0), subject(1), mm(0));
+        if (c == ShedCode::sightInTheWay)
+            return tr("%1 on %2 stands in the way of the eyes. %3 mm lower would do.")
+                .arg(subject(0), subject(1), mm(0));
+        return {};
+    }
+
+    [[nodiscard]] QString largest() const {
+        return subject(2).isEmpty() ? tr("Spread it less, or put it elsewhere.")
+                                    : tr("Spread it less, or use the %1.").arg(subject(2));
+    }
+
+    [[nodiscard]] QString mm(std::size_t i) const { return whole(std::llround(number(i))); }
+
+    [[nodiscard]] QString oneDecimal(std::size_t i) const { return QString::number(number(i), 'f', 1); }
+};
+
+} // namespace
+
+QString shedSentence(const plan::Finding& finding) {
+    return ShedFindingWordingSay(finding).sentence();
+}
+
+} // namespace withy::ui

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/plan/finding.h"
+
+#include <QString>
+
+namespace withy::ui {
+
+/// What is noticed of the shed, its trays and tables; empty for a finding of anything else. Part of
+/// sentence() in ui/logic/wording.h, which is what pages ask.
+QString shedSentence(const plan::Finding& finding);
+
+} // namespace withy::ui

@@ -1,0 +1,239 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/shed/shelf_rows.h"
+
+#include "ui/logic/format.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include <algorithm>
+#include <set>
+
+namespace withy::ui {
+
+namespace {
+
+using model::TableKind;
+
+struct ShelfRowsSay {
+    Q_DECLARE_TR_FUNCTIONS(Shelf)
+};
+
+ShelfGroup groupOf(const model::Ref& item) {
+    if (item.table == TableKind::containers) return ShelfGroup::containers;
+    return item.table == TableKind::sundries ? ShelfGroup::sundries : ShelfGroup::holders;
+}
+
+double scaled(const plan::KitItem& item, std::int64_t amount) {
+    return item.inThousandths ? static_cast<double>(amount) / 1000 : static_cast<double>(amount);
+}
+
+QString amountOf(const plan::KitItem& item, std::int64_t amount) {
+    return item.inThousandths ? QString::number(scaled(item, amount), 'g', 6) : whole(amount);
+}
+
+QString titlesOf(const model::Season& season, const std::vector<Id<model::Booking>>& ids) {
+    QStringList words;
+    std::set<std::int64_t> seen;
+    for (const auto id : ids) {
+        const auto* b = season.bookings.find(id);
+        if (b && seen.insert(id.value).second) words << text(b->title);
+    }
+    if (words.size() <= 2) return words.join(ShelfRowsSay::tr(" and "));
+    const int more = asCount(static_cast<std::size_t>(words.size())) - 2;
+    return ShelfRowsSay::tr("%1, %2 and %n more", nullptr, more).arg(words[0], words[1]);
+}
+
+ShelfGraph graphOf(const plan::KitItem& item, const ShelfSpan& span) {
+    ShelfGraph graph{span.first, span.last, scaled(item, item.owned.value_or(0)), item.owned.has_value(), {}};
+    graph.steps.push_back({span.first, graph.owned});
+    for (const auto& level : item.levels) {
+        const double free = graph.owned - scaled(item, level.away);
+        if (level.from <= span.first)
+            graph.steps.front().free = free;
+        else if (level.from <= span.last)
+            graph.steps.push_back({level.from, free});
+    }
+    return graph;
+}
+
+void sayLowest(const model::Season& season, const plan::KitItem& item, ShelfRow& row) {
+    if (!item.owned) {
+        row.lowest = ShelfRowsSay::tr("not counted yet");
+        row.because = ShelfRowsSay::tr("Count what is on the shelf.");
+        return;
+    }
+    const auto& at = item.firstShort ? item.firstShort : item.lowest;
+    if (!at) {
+        row.lowest = ShelfRowsSay::tr("%1, nobody wants any").arg(amountOf(item, *item.owned));
+        return;
+    }
+    const QString day = shortDay(at->day);
+    const QString who = titlesOf(season, at->bookings);
+    if (item.firstShort) {
+        row.asks = true;
+        row.lowest = ShelfRowsSay::tr("%1 short, %2").arg(amountOf(item, at->by), day);
+        row.because =
+            at->firm ? ShelfRowsSay::tr("for %1").arg(who) : ShelfRowsSay::tr("if all is taken: %1").arg(who);
+        return;
+    }
+    row.lowest = ShelfRowsSay::tr("%1 left, %2").arg(amountOf(item, -at->by), day);
+    if (!who.isEmpty()) row.because = who;
+}
+
+QString underOf(const plan::KitItem& item) {
+    if (item.usedUp || !item.owned) return {};
+    QStringList words{ShelfRowsSay::tr("%1 here").arg(whole(item.here.value_or(0)))};
+    if (item.out > 0) words << ShelfRowsSay::tr("%1 out").arg(whole(item.out));
+    if (item.broken > 0) words << ShelfRowsSay::tr("%1 broken").arg(whole(item.broken));
+    return words.join(QStringLiteral(", "));
+}
+
+ShelfRow rowOf(const model::Season& season, const plan::KitItem& item, const ShelfSpan& span) {
+    ShelfRow row;
+    row.item = item.item;
+    row.name = itemName(season, item.item);
+    row.under = underOf(item);
+    row.onHand = item.owned ? amountOf(item, item.here.value_or(*item.owned)) : QStringLiteral("–");
+    row.promised = item.promised > 0 ? amountOf(item, item.promised) : QStringLiteral("–");
+    row.out = item.out > 0 ? amountOf(item, item.out) : QStringLiteral("–");
+    row.dueBack = item.dueBack ? shortDay(*item.dueBack) : QStringLiteral("–");
+    row.graph = graphOf(item, span);
+    row.working = item.working;
+    sayLowest(season, item, row);
+    row.inWords = ShelfRowsSay::tr("%1: %2 on hand, %3 promised, %4 out; %5. %6")
+                      .arg(row.name, row.onHand, row.promised, row.out, row.lowest, row.because);
+    return row;
+}
+
+} // namespace
+
+QString itemName(const model::Season& season, const model::Ref& item) {
+    const auto name = [&](const auto* record) { return record ? text(record->name) : QString(); };
+    switch (item.table) {
+    case TableKind::containers:
+        return name(season.containers.find(Id<model::Container>(item.id)));
+    case TableKind::sundries:
+        return name(season.sundries.find(Id<model::Sundry>(item.id)));
+    case TableKind::ribbons:
+        return name(season.ribbons.find(Id<model::Ribbon>(item.id)));
+    default:
+        break;
+    }
+    const auto* holder = season.holders.find(Id<model::Holder>(item.id));
+    return holder && holder->kind == model::HolderKind::bucket ? ShelfRowsSay::tr("Clean buckets")
+                                                               : name(holder);
+}
+
+ShelfSpan shelfSpan(const model::Season& season, const plan::ShedPlan& shed) {
+    const auto& s = season.theSettings();
+    if (!shed.today) return {s.firstDay, s.lastDay, std::nullopt};
+    return {std::max(s.firstDay, *shed.today - 7),
+            std::max(*shed.today + 1, std::min(s.lastDay, *shed.today + 63)), shed.today};
+}
+
+std::vector<ShelfRow> shelfRows(const model::Season& season, const plan::ShedPlan& shed, ShelfGroup group) {
+    std::vector<ShelfRow> rows;
+    const auto span = shelfSpan(season, shed);
+    for (const auto& item : shed.kit)
+        if (groupOf(item.item) == group && !itemName(season, item.item).isEmpty())
+            rows.push_back(rowOf(season, item, span));
+    return rows;
+}
+
+Answer shelfAnswer(const model::Season& season, const plan::ShedPlan& shed) {
+    using Weight = AnswerPart::Weight;
+    const plan::KitItem* first = nullptr;
+    bool counted = false;
+    for (const auto& item : shed.kit) {
+        counted = counted || item.owned;
+        if (item.firstShort && (!first || item.firstShort->day < first->firstShort->day)) first = &item;
+    }
+    if (!counted) return {{ShelfRowsSay::tr("Nothing is counted yet. Count what is on the shelf.")}};
+    Answer answer;
+    if (first) {
+        answer = {{ShelfRowsSay::tr("First to run short: ")},
+                  {ShelfRowsSay::tr("%1 %2, on %3.")
+                       .arg(amountOf(*first, first->firstShort->by), itemName(season, first->item),
+                            shortDay(first->firstShort->day)),
+                   Weight::asks}};
+    } else {
+        answer = {{ShelfRowsSay::tr("Nothing on the shelves runs short.")}};
+    }
+    for (const auto& day : shed.ribbon)
+        for (const auto& plan : day->ribbons) {
+            if (!plan->counted || plan->missingLength.value == 0) continue;
+            answer.push_back(
+                {ShelfRowsSay::tr(" %1 of %2 missing by %3.")
+                     .arg(metres(plan->missingLength),
+                          itemName(season, {TableKind::ribbons, plan->ribbon.value}), shortDay(day->day)),
+                 Weight::asks});
+            return answer;
+        }
+    if (!shed.ribbon.empty()) answer.push_back({ShelfRowsSay::tr(" Ribbon reaches for all that is booked.")});
+    return answer;
+}
+
+QString ribbonDayWords(const model::Season& season, const plan::RibbonDay& day) {
+    return ShelfRowsSay::tr("%1, for %2").arg(shortDay(day.day), titlesOf(season, day.bookings));
+}
+
+RibbonRow ribbonRow(const model::Season& season, const plan::RibbonCutPlan& plan) {
+    RibbonRow row;
+    row.name = itemName(season, {TableKind::ribbons, plan.ribbon.value});
+    row.needs = ShelfRowsSay::tr("needs %1").arg(metres(plan.needed));
+    row.working = plan.working;
+    if (!plan.counted) {
+        row.verdict = ShelfRowsSay::tr("Nobody has measured it yet");
+        row.under = ShelfRowsSay::tr("Measure its reels and ends.");
+        return row;
+    }
+    const QString proof = plan.proved
+                              ? ShelfRowsSay::tr("proved: no cutting wastes less")
+                              : ShelfRowsSay::tr("not proved: %1 less waste is the most there could be")
+                                    .arg(metres(plan.waste));
+    if (plan.missingLength.value > 0) {
+        row.asks = true;
+        row.figure = ShelfRowsSay::tr("%1 missing").arg(metres(plan.missingLength));
+        std::int64_t pieces = 0;
+        for (const auto& p : plan.missing)
+            pieces += p.count;
+        row.verdict = ShelfRowsSay::tr("%n piece(s) cannot be cut", nullptr, static_cast<int>(pieces));
+        row.under = plan.proved ? ShelfRowsSay::tr("proved: no cutting gives more") : QString();
+        return row;
+    }
+    row.figure = ShelfRowsSay::tr("%1 waste").arg(metres(plan.waste));
+    row.verdict = plan.fromEnds == plan.needed ? ShelfRowsSay::tr("Covered from ends")
+                  : plan.fromEnds.value > 0    ? ShelfRowsSay::tr("Covered, ends used first")
+                                               : ShelfRowsSay::tr("Covered");
+    row.under = proof;
+    return row;
+}
+
+QString shadeWords(const model::Season& season, const plan::RibbonShades& shades) {
+    if (shades.ribbons.size() < 2) return {};
+    QStringList counts;
+    for (std::size_t i = 0; i < shades.ribbons.size(); ++i)
+        counts << ShelfRowsSay::tr("%1 %2").arg(
+            whole(shades.spread.counts[i]), itemName(season, {TableKind::ribbons, shades.ribbons[i].value}));
+    const QString spread = shades.spread.alike == 0 ? ShelfRowsSay::tr("never two alike side by side")
+                                                    : ShelfRowsSay::tr("%n neighbour(s) alike", nullptr,
+                                                                       static_cast<int>(shades.spread.alike));
+    return counts.join(QStringLiteral(", ")) + QStringLiteral("; ") + spread;
+}
+
+QString itemAmount(const model::Season&, const plan::BuyingLine& line) {
+    if (line.item.table == TableKind::ribbons) return metres(Millimetres(line.amount));
+    return line.inThousandths ? QString::number(static_cast<double>(line.amount) / 1000, 'g', 6)
+                              : whole(line.amount);
+}
+
+QString buyingWords(const model::Season& season, const plan::BuyingLine& line) {
+    QString words = ShelfRowsSay::tr("%1 %2 by %3")
+                        .arg(itemAmount(season, line), itemName(season, line.item), shortDay(line.neededBy));
+    if (line.cost) words += QStringLiteral(", ") + amount(*line.cost, season.theSettings());
+    if (!line.firm) words += ShelfRowsSay::tr(", if what is asked for is taken");
+    return words;
+}
+
+} // namespace withy::ui

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/plan/shed_plan.h"
+#include "ui/logic/answers/answer.h"
+
+#include <QString>
+
+#include <vector>
+
+/// The shed's first page as data: what runs short first, and what is free from day to day.
+namespace withy::ui {
+
+enum class ShelfGroup { containers, holders, sundries };
+
+/// What is free of one thing through time, for a drawing. Amounts in whole units.
+struct ShelfGraph {
+    struct Step {
+        Day from;
+        double free = 0; ///< below nought: short
+    };
+
+    Day first;
+    Day last;
+    double owned = 0;
+    bool known = false; ///< false: nobody has counted them
+    std::vector<Step> steps;
+};
+
+struct ShelfRow {
+    model::Ref item;
+    QString name;
+    QString under; ///< "46 here, 3 out, 1 broken"
+    QString onHand, promised, out, dueBack;
+    ShelfGraph graph;
+    QString lowest;  ///< "2 short, Sat 25 Sep": a figure that opens
+    QString because; ///< whose bookings make it so, and what would mend it
+    Working working;
+    bool asks = false;
+    QString inWords;
+};
+
+/// The days the graphs show: a week before today to nine weeks after, within the season; all of it when the
+/// clock is not known.
+struct ShelfSpan {
+    Day first;
+    Day last;
+    std::optional<Day> today;
+};
+
+ShelfSpan shelfSpan(const model::Season& season, const plan::ShedPlan& shed);
+std::vector<ShelfRow> shelfRows(const model::Season& season, const plan::ShedPlan& shed, ShelfGroup group);
+/// "First to run short: 2 lunch bowls, on Sat 25 Sep. Ribbon is 1.40 m short by Fri 2 Jul."
+Answer shelfAnswer(const model::Season& season, const plan::ShedPlan& shed);
+
+/// One ribbon's day in words.
+struct RibbonRow {
+    QString name;    ///< "Moss, 15 mm"
+    QString needs;   ///< "needs 11.04 m"
+    QString verdict; ///< "Covered, ends used first"
+    QString under;   ///< "0.46 m waste; proved: no cutting wastes less"
+    bool asks = false;
+    Working working;
+    QString figure; ///< opens the working: "0.46 m waste"
+};
+
+RibbonRow ribbonRow(const model::Season& season, const plan::RibbonCutPlan& plan);
+/// "Fri 10 Sep, for Library roof supper".
+QString ribbonDayWords(const model::Season& season, const plan::RibbonDay& day);
+/// "Plum velvet, Dusk satin, Plum velvet ...": the order in which shades stand; empty for one shade alone.
+QString shadeWords(const model::Season& season, const plan::RibbonShades& shades);
+
+/// "14 Honey jar by Thu 10 Sep, £7.70".
+QString buyingWords(const model::Season& season, const plan::BuyingLine& line);
+QString itemName(const model::Season& season, const model::Ref& item);
+/// "14", "2.5", "0.72 m".
+QString itemAmount(const model::Season& season, const plan::BuyingLine& line);
+
+} // namespace withy::ui

@@ -1,0 +1,388 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/shed/table_scenes.h"
+
+#include "ui/logic/format.h"
+#include "ui/paint/piece_painter.h"
+#include "ui/paint/table_from_above.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace withy::ui {
+
+namespace {
+
+struct TableScenesSay {
+    Q_DECLARE_TR_FUNCTIONS(Tables)
+};
+
+constexpr std::int64_t mostDrawn = 60;
+constexpr double aisle = 700; // mm between two tables' chairs
+
+double tableMm(Millimetres v) {
+    return static_cast<double>(v.value);
+}
+
+QColor inkOf(const SceneLook& look) {
+    return look.lineOnly ? QColor(Qt::black) : look.palette.of(Role::ink);
+}
+
+/// What stands on a table, one piece after the other, each of its own design.
+std::vector<const plan::TablePieces*> piecesInRow(const plan::PlacedTable& table) {
+    std::vector<const plan::TablePieces*> row;
+    for (const auto& p : table.pieces)
+        for (std::int64_t i = 0; i < p.perTable && row.size() < 200; ++i)
+            row.push_back(&p);
+    return row;
+}
+
+Sketch tableSketch(const model::Season& season, const plan::PlacedTable& table, double k, bool near,
+                   const SceneLook& look) {
+    TablePlanLook top;
+    top.palette = look.palette;
+    top.chairs = !near;
+    top.settings = near || !look.lineOnly;
+    top.lineOnly = look.lineOnly;
+    top.edgeWidth = near ? 2 : 1.4;
+    if (asksForRoom(table)) {
+        if (!look.lineOnly) top.edge = look.palette.of(Role::osier);
+        top.edgeWidth = 2.2;
+    }
+    const packing::PlaceSetting setting;
+    const auto row = piecesInRow(table);
+    double widest = 0;
+    for (const auto* p : row)
+        widest = std::max(widest, tableMm(p->footprint));
+    const auto places = piecePlaces(table.top, setting, asCount(row.size()), widest);
+    std::vector<PieceDrawing> drawings;
+    for (const auto* p : row)
+        drawings.push_back(season.designs.find(p->design) ? pieceDrawing(season, p->design) : PieceDrawing());
+    std::vector<PlannedPiece> planned;
+    for (std::size_t i = 0; i < row.size() && i < places.size(); ++i) {
+        FromAboveLook above{look.palette, Collar::round, near && !look.lineOnly, look.lineOnly, {}};
+        planned.push_back({&drawings[i], places[i], above});
+    }
+    return tableWithPieces(table.top, setting, planned, k, top);
+}
+
+struct Cell {
+    std::size_t kind;
+    std::int64_t number;
+    QRectF bounds; ///< mm around the table's middle
+};
+
+std::vector<Cell> cellsOf(const model::Season& season, const plan::BookingTables& tables) {
+    std::vector<Cell> cells;
+    for (std::size_t t = 0; t < tables.tables.size(); ++t) {
+        const auto* record = season.venueTables.find(tables.tables[t].table);
+        if (!record) continue;
+        const auto many = std::min(record->howMany, mostDrawn);
+        for (std::int64_t n = 1; n <= many; ++n)
+            cells.push_back({t, n, tableBoundsMm(tables.tables[t].top, true)});
+    }
+    return cells;
+}
+
+/// Rows of tables that fill the width best: each kind begins where the last one ended.
+struct Rows {
+    double width = 0;
+    double height = 0;
+    std::vector<QPointF> middles;
+};
+
+Rows layRows(const std::vector<Cell>& cells, double mostWide) {
+    Rows rows;
+    double x = 0, y = 0, deep = 0;
+    std::size_t kind = 0;
+    std::vector<std::size_t> inRow;
+    const auto close = [&] {
+        for (const auto i : inRow)
+            rows.middles[i].setY(y + deep / 2);
+        y += deep + aisle;
+        x = deep = 0;
+        inRow.clear();
+    };
+    rows.middles.resize(cells.size());
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        const auto& box = cells[i].bounds;
+        if (!inRow.empty() && (x + box.width() > mostWide || cells[i].kind != kind)) close();
+        kind = cells[i].kind;
+        rows.middles[i].setX(x + box.width() / 2);
+        x += box.width() + aisle;
+        deep = std::max(deep, box.height());
+        rows.width = std::max(rows.width, x - aisle);
+        inRow.push_back(i);
+    }
+    if (!inRow.empty()) close();
+    rows.height = std::max(0.0, y - aisle);
+    return rows;
+}
+
+/// Twice as wide as deep and more, which is how a page has room for it.
+double wideEnough(const std::vector<Cell>& cells) {
+    double area = 0, widest = 0;
+    for (const auto& c : cells) {
+        area += (c.bounds.width() + aisle) * (c.bounds.height() + aisle);
+        widest = std::max(widest, c.bounds.width());
+    }
+    return std::max({widest, std::sqrt(area * 4.5), 4000.0});
+}
+
+QString tableName(const model::Season& season, const plan::PlacedTable& table, std::int64_t number) {
+    const auto* record = season.venueTables.find(table.table);
+    if (!record) return {};
+    return record->howMany > 1 ? TableScenesSay::tr("%1 %2").arg(text(record->label)).arg(number)
+                               : text(record->label);
+}
+
+void addScaleBar(Scene& scene, double k, double y, const SceneLook& look) {
+    const double metre = 1000 * k;
+    const double x = scene.size.width() - metre - (look.lineOnly ? 120 : 34);
+    addDimension(scene.sketch, {x, y}, {x + metre, y}, inkOf(look));
+    scene.labels.push_back(
+        {{x + metre + (look.lineOnly ? 20 : 8), y}, TableScenesSay::tr("1 m"), 0, false, Role::ink2});
+}
+
+} // namespace
+
+bool asksForRoom(const plan::PlacedTable& table) {
+    return table.fit && table.fit->fit == packing::TableFit::tooBig;
+}
+
+QString fitFigure(const plan::PlacedTable& table) {
+    if (!table.fit) return {};
+    const auto mm = std::llround(std::floor(table.fit->eachSide + 1e-9));
+    return mm < 0 ? QStringLiteral("−") + whole(-mm) : whole(mm);
+}
+
+QString fitWords(const plan::PlacedTable& table) {
+    if (!table.fit) return {};
+    const auto mm = std::llround(std::floor(table.fit->eachSide + 1e-9));
+    if (table.fit->fit == packing::TableFit::fits)
+        return TableScenesSay::tr("fits with %1 mm each side").arg(whole(mm));
+    if (table.fit->fit == packing::TableFit::tight)
+        return TableScenesSay::tr("tight, %1 mm each side").arg(whole(mm));
+    return TableScenesSay::tr("too big by %1 mm each side").arg(whole(-mm));
+}
+
+QString sightWords(const plan::PlacedTable& table) {
+    if (!table.sight) return {};
+    if (table.sight->sight == packing::Sightline::below)
+        return TableScenesSay::tr("%1 mm under the eye line").arg(whole(table.sight->spare.value));
+    if (table.sight->sight == packing::Sightline::above)
+        return TableScenesSay::tr("%1 mm clear above the eye line").arg(whole(table.sight->spare.value));
+    return TableScenesSay::tr("%1 mm too tall to see over").arg(whole(table.sight->lowerBy.value));
+}
+
+QString standingWords(const model::Season& season, const plan::PlacedTable& table) {
+    QStringList words;
+    for (const auto& p : table.pieces) {
+        const auto* design = season.designs.find(p.design);
+        QString one = TableScenesSay::tr("%1 %2, %3 mm across, %4 mm high")
+                          .arg(whole(p.perTable), design ? text(design->name) : QString(),
+                               whole(p.footprint.value), whole(p.top.value));
+        if (p.grown.value > 0)
+            one += TableScenesSay::tr(", %1 of it grown by then").arg(whole(p.grown.value));
+        words << one;
+    }
+    return words.join(QStringLiteral("; "));
+}
+
+QString largestWords(const model::Season& season, const plan::PlacedTable& table) {
+    if (!table.fit) return {};
+    const auto* c = table.largest ? season.containers.find(*table.largest) : nullptr;
+    if (!c) return TableScenesSay::tr("No container in the shed fits this table.");
+    return TableScenesSay::tr("The largest container in the shed that fits is the %1.").arg(text(c->name));
+}
+
+QString tableSize(const plan::PlacedTable& table) {
+    if (table.top.form == packing::TableForm::round)
+        return TableScenesSay::tr("%1 mm round").arg(whole(table.top.length.value));
+    return TableScenesSay::tr("%1 × %2 mm")
+        .arg(whole(table.top.length.value), whole(table.top.width.value_or(Millimetres(0)).value));
+}
+
+Answer tablesAnswer(const model::Season& season, const plan::BookingTables& tables) {
+    using Weight = AnswerPart::Weight;
+    Answer answer;
+    std::int64_t pieces = 0, stands = 0;
+    QStringList over;
+    std::optional<double> least;
+    for (const auto& table : tables.tables) {
+        const auto* record = season.venueTables.find(table.table);
+        if (!record || table.onEach == 0) continue;
+        const auto many = record->howMany - table.without;
+        stands += many;
+        pieces += table.onEach * many;
+        if (asksForRoom(table))
+            over << TableScenesSay::tr("%1 by %2 mm").arg(text(record->label), fitFigure(table).mid(1));
+        else if (table.fit)
+            least = std::min(least.value_or(1e9), table.fit->eachSide);
+    }
+    if (tables.tables.empty())
+        return {
+            {TableScenesSay::tr("The venue has no tables yet. Add them in the brief, with their sizes.")}};
+    if (stands == 0)
+        return {{TableScenesSay::tr(
+            "Nothing stands on a table yet. Say under Pieces which tables a piece is for.")}};
+    answer.push_back({TableScenesSay::tr("%n piece(s) on ", nullptr, static_cast<int>(pieces))});
+    answer.push_back({TableScenesSay::tr("%n table(s). ", nullptr, static_cast<int>(stands))});
+    if (!over.isEmpty()) {
+        answer.push_back(
+            {TableScenesSay::tr("Too big for %1.").arg(over.join(QStringLiteral(", "))), Weight::asks});
+        return answer;
+    }
+    answer.push_back({TableScenesSay::tr("All fit, with %1 mm each side where it is narrowest.")
+                          .arg(whole(std::llround(std::floor(least.value_or(0) + 1e-9)))),
+                      Weight::strong});
+    return answer;
+}
+
+Hall hallScene(const model::Season& season, const plan::BookingTables& tables, double width,
+               std::optional<std::size_t> chosen, const SceneLook& look) {
+    Hall hall;
+    const auto cells = cellsOf(season, tables);
+    const double margin = look.lineOnly ? 40 : 16, right = look.lineOnly ? 90 : 34;
+    const auto rows = layRows(cells, wideEnough(cells));
+    const double k = cells.empty()
+                         ? 0.05
+                         : std::min((width - 2 * margin - right) / rows.width,
+                                    look.lineOnly ? std::min(0.6, 800 / std::max(rows.height, 1.0)) : 0.09);
+    hall.mmPerPx = 1 / k;
+    auto& scene = hall.scene;
+    const double foot = look.lineOnly ? 70 : 26;
+    scene.size = {width, std::max(rows.height * k + 2 * margin, look.lineOnly ? 300.0 : 120.0) + foot};
+    addBox(scene.sketch, {1, 1, width - 2, scene.size.height() - foot - 2},
+           look.lineOnly ? QColor(Qt::white) : look.palette.of(Role::paper), inkOf(look), 2);
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        const auto& table = tables.tables[cells[i].kind];
+        const QPointF at(margin + rows.middles[i].x() * k, margin + rows.middles[i].y() * k);
+        const QRectF box = cells[i].bounds;
+        const QRectF px(at + box.topLeft() * k, box.size() * k);
+        if (chosen == cells[i].kind && !look.lineOnly)
+            addBox(scene.sketch, px.adjusted(-5, -5, 5, 5), look.palette.of(Role::wash),
+                   look.palette.of(Role::green), 2);
+        auto sketch = tableSketch(season, table, k, false, look);
+        transform(sketch, QTransform::fromTranslate(at.x(), at.y()));
+        append(scene.sketch, std::move(sketch));
+        const bool over = asksForRoom(table);
+        const double r = look.lineOnly ? 26 : 9;
+        scene.sketch.push_back({ellipseAt(at.x(), at.y(), r, r),
+                                look.lineOnly ? QColor(Qt::white) : look.palette.of(Role::sheet),
+                                over && !look.lineOnly ? look.palette.of(Role::osier) : inkOf(look), 1});
+        scene.labels.push_back({at, whole(cells[i].number), 0.5, true, over ? Role::osier : Role::ink});
+        if (table.fit)
+            scene.labels.push_back(
+                {{at.x() + tableBoundsMm(table.top, false).right() * k + (look.lineOnly ? 14 : 5),
+                  at.y() - (table.top.coversAtEnds > 0 ? px.height() * 0.36 : 0)},
+                 fitFigure(table),
+                 0,
+                 over,
+                 over ? Role::osier : Role::ink2});
+        QString words = tableName(season, table, cells[i].number);
+        if (table.fit) words += QStringLiteral(", ") + fitWords(table);
+        hall.tables.push_back({cells[i].kind, cells[i].number, px, words});
+    }
+    if (!cells.empty()) addScaleBar(scene, k, scene.size.height() - foot / 2, look);
+    scene.labels.push_back({{0, scene.size.height() - foot / 2},
+                            TableScenesSay::tr("beside a table: mm between a piece and the nearest setting"),
+                            0,
+                            false,
+                            Role::ink3});
+    QStringList all;
+    for (const auto& t : hall.tables)
+        if (all.size() < 40) all << t.inWords;
+    scene.inWords = all.join(QStringLiteral("; "));
+    return hall;
+}
+
+Scene nearScene(const model::Season& season, const plan::BookingTables& tables, std::size_t kind,
+                double width, const SceneLook& look) {
+    Scene scene;
+    const auto& table = tables.tables[kind];
+    const double right = look.lineOnly ? 400 : 92, top = look.lineOnly ? 90 : 30;
+    const QRectF box = tableBoundsMm(table.top, false);
+    const double k = std::min((width - right) / box.width(), (look.lineOnly ? 460.0 : 330.0) / box.height());
+    const QPointF middle(box.width() * k / 2 + 2, top + box.height() * k / 2);
+    auto sketch = tableSketch(season, table, k, true, look);
+    transform(sketch, QTransform::fromTranslate(middle.x(), middle.y()));
+    append(scene.sketch, std::move(sketch));
+    const QRectF px(middle + box.topLeft() * k, box.size() * k);
+    addDimension(scene.sketch, {px.left(), top * 0.5}, {px.right(), top * 0.5}, inkOf(look));
+    const QString size = tableSize(table);
+    const double half = look.lineOnly ? 150 : 56;
+    addBox(scene.sketch, {px.center().x() - half, top * 0.5 - top * 0.3, 2 * half, top * 0.6},
+           look.lineOnly ? QColor(Qt::white) : look.palette.of(Role::paper), {}, 0);
+    scene.labels.push_back({{px.center().x(), top * 0.5}, size, 0.5, false, Role::ink2});
+    const auto free = freeMiddleOf(table.top, tables.setting);
+    if (free && table.top.covers > 0) {
+        const double x = px.right() + (look.lineOnly ? 40 : 12);
+        addDimension(scene.sketch, {x, middle.y() + free->top() * k}, {x, middle.y() + free->bottom() * k},
+                     inkOf(look));
+        scene.labels.push_back({{x + (look.lineOnly ? 30 : 10), middle.y() - (look.lineOnly ? 26 : 9)},
+                                TableScenesSay::tr("%1 free").arg(whole(std::llround(free->height()))),
+                                0,
+                                false,
+                                Role::ink2});
+        if (table.fit)
+            scene.labels.push_back({{x + (look.lineOnly ? 30 : 10), middle.y() + (look.lineOnly ? 26 : 9)},
+                                    TableScenesSay::tr("%1 each side").arg(fitFigure(table)),
+                                    0,
+                                    true,
+                                    asksForRoom(table) ? Role::osier : Role::ink});
+    }
+    scene.size = {width, px.bottom() + (look.lineOnly ? 20 : 8)};
+    scene.inWords = standingWords(season, table) + QStringLiteral(", ") + fitWords(table);
+    return scene;
+}
+
+Scene endScene(const model::Season& season, const plan::PlacedTable& table, double width, double height,
+               const SceneLook& look) {
+    Scene scene;
+    scene.size = {width, height};
+    const auto tallest = std::max_element(table.pieces.begin(), table.pieces.end(),
+                                          [](const auto& a, const auto& b) { return a.top < b.top; });
+    if (tallest == table.pieces.end() || !season.designs.find(tallest->design)) return scene;
+    constexpr double eye = 400; // over the table: packing::SightlineAsked
+    const auto piece = pieceDrawing(season, tallest->design);
+    const double across = table.top.form == packing::TableForm::round
+                              ? tableMm(table.top.length)
+                              : tableMm(table.top.width.value_or(table.top.length));
+    const double tall = std::max({eye, tableMm(tallest->top)}) + 60;
+    const double words = look.lineOnly ? 420 : 130;
+    const double k = std::min((height - 40) / (tall + 60), (width - words) / (across + 100));
+    const double ground = (tall)*k + 10, x = (across / 2 + 50) * k;
+    const QColor ink = inkOf(look), thin = look.lineOnly ? QColor(Qt::black) : look.palette.of(Role::edge);
+    addLine(scene.sketch, {x - across / 2 * k, ground + 1}, {x + across / 2 * k, ground + 1}, ink, 2);
+    auto sketch = pieceSketch(piece, k, look.palette);
+    if (look.lineOnly) sketch = inLine(std::move(sketch), {Qt::white, Qt::black, 0, 1.1});
+    transform(sketch, QTransform::fromTranslate(x, ground));
+    append(scene.sketch, std::move(sketch));
+    const double eyeY = ground - eye * k, topY = ground - tableMm(tallest->top) * k;
+    addLine(scene.sketch, {x - across / 2 * k, eyeY}, {x + across / 2 * k + 10, eyeY}, ink, 1, Qt::DashLine);
+    scene.labels.push_back({{x + across / 2 * k + 18, eyeY},
+                            TableScenesSay::tr("eye line %1").arg(whole(400)),
+                            0,
+                            false,
+                            Role::ink2});
+    if (table.sight) {
+        const double at = x + across / 2 * k * 0.75;
+        addLine(scene.sketch, {x, topY}, {at + 6, topY}, thin);
+        addDimension(scene.sketch, {at, std::min(eyeY, topY)}, {at, std::max(eyeY, topY)}, ink);
+        const bool over = table.sight->sight == packing::Sightline::inTheWay;
+        scene.labels.push_back({{at + (look.lineOnly ? 30 : 10), (eyeY + topY) / 2 + (look.lineOnly ? 0 : 2)},
+                                over
+                                    ? TableScenesSay::tr("%1 too tall").arg(whole(table.sight->lowerBy.value))
+                                    : TableScenesSay::tr("%1 clear").arg(whole(table.sight->spare.value)),
+                                0,
+                                true,
+                                over ? Role::osier : Role::ink});
+    }
+    scene.size.setHeight(ground + 12);
+    scene.inWords = sightWords(table);
+    return scene;
+}
+
+} // namespace withy::ui
