@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/window/place_fixture.h"
+#include "ui/common/run_up_timeline.h"
 #include "ui/diary/diary_place.h"
 #include "ui/diary/week_page.h"
 
@@ -18,6 +19,9 @@ TEST_F(Diary, TheWeekListsEveryBookingsStepsUnderTheirDay) {
     EXPECT_EQ(view->model()->index(0, 0).data().toString().toStdString(), "Mon 6 Sep");
     EXPECT_TRUE(view->model()->index(0, 1).data().toString().startsWith(QStringLiteral("sun up 0")));
     EXPECT_TRUE(answer().contains(QStringLiteral("of work for"))) << answer().toStdString();
+    auto* drawn = in<RunUpTimeline>("diary.week.timeline");
+    ASSERT_EQ(drawn->board().days.size(), 7u);
+    EXPECT_TRUE(drawn->board().days[0].isToday);
     press("diary.week.later_button");
     EXPECT_EQ(page->monday(), *Day::fromYmd(2027, 9, 13));
     press("diary.week.earlier_button");

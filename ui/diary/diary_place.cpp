@@ -3,12 +3,14 @@
 
 #include "ui/diary/record_pages.h"
 #include "ui/diary/week_page.h"
+#include "ui/diary/week_papers_page.h"
 
 namespace withy::ui {
 
 DiaryPlace::DiaryPlace(Workbench& bench, QWidget* parent)
     : PagedPlace(bench, "diary", tr("Diary"),
                  {{"week", tr("Week"), [&bench] { return new WeekPage(bench); }},
+                  {"papers", tr("On paper"), [&bench] { return new WeekPapersPage(bench); }},
                   {"busy", tr("Busy hours"), [&bench] { return busyPage(bench); }},
                   {"helpers", tr("Helpers"), [&bench] { return helpersPage(bench); }},
                   {"rounds", tr("Rounds"), [&bench] { return roundsPage(bench); }},

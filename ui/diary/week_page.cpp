@@ -1,19 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/diary/week_page.h"
 
+#include "ui/common/run_up_desk.h"
+#include "ui/common/run_up_timeline.h"
 #include "ui/common/text_label.h"
 #include "ui/common/widget_parts.h"
-#include "ui/diary/step_delegate.h"
 #include "ui/logic/answers/diary_answers.h"
 #include "ui/logic/format.h"
 #include "ui/paint/spacing.h"
 #include "ui/shell/actions.h"
 
-#include <QEvent>
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QPushButton>
-#include <QTableView>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -33,8 +32,8 @@ Day firstWeek(const Workbench& bench) {
 WeekPage::WeekPage(Workbench& bench, QWidget* parent)
     : SubPage(bench, parent)
     , monday_(firstWeek(bench))
-    , model_(new WeekStepsModel(this))
-    , view_(new QTableView)
+    , desk_(new RunUpDesk(bench, BoardStyle::week, QStringLiteral("diary.week")))
+    , todays_(new TextLabel(TypeRole::text))
     , week_(new TextLabel(TypeRole::strong))
     , tools_(new QWidget(this)) {
     auto* tools = new QHBoxLayout(tools_);
@@ -49,24 +48,19 @@ WeekPage::WeekPage(Workbench& bench, QWidget* parent)
     connect(later, &QPushButton::clicked, this, [this] { showWeek(monday_ + 7); });
     connect(now, &QPushButton::clicked, this, [this] { showWeek(firstWeek(bench_)); });
 
-    view_->setModel(model_);
-    view_->setObjectName(QStringLiteral("diary.week.steps"));
-    view_->setAccessibleName(tr("Steps of the week"));
-    view_->setItemDelegate(new StepDelegate(view_));
-    view_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    view_->setSelectionBehavior(QAbstractItemView::SelectRows);
-    view_->setSelectionMode(QAbstractItemView::SingleSelection);
-    view_->setShowGrid(false);
-    view_->setTabKeyNavigation(false);
-    view_->setWordWrap(true);
-    view_->verticalHeader()->hide();
-    view_->horizontalHeader()->setHighlightSections(false);
-    view_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    view_->horizontalHeader()->setSectionResizeMode(WeekStepsModel::stepColumn, QHeaderView::Stretch);
-    connect(view_, &QTableView::activated, this, &WeekPage::follow);
+    todays_->setObjectName(QStringLiteral("diary.week.today"));
+    auto* page = new QWidget;
+    page->setProperty("page", true);
+    auto* inside = new QVBoxLayout(page);
+    inside->setContentsMargins(0, 0, 0, grid(4));
+    inside->setSpacing(grid(3));
+    inside->addWidget(todays_);
+    inside->addWidget(desk_);
+    inside->addStretch(1);
+    connect(desk_, &RunUpDesk::leadTo, this, &SubPage::leadTo);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, grid(2), 0, 0);
-    column->addWidget(view_, 1);
+    column->addWidget(scrolledPage(page), 1);
     const auto refreshSeen = [this] {
         if (isVisible()) refresh(); // otherwise when it is seen
     };
@@ -76,7 +70,7 @@ WeekPage::WeekPage(Workbench& bench, QWidget* parent)
 }
 
 Answer WeekPage::answer() const {
-    return weekAnswer(model_->days());
+    return weekAnswer(desk_->steps()->days(), bench_.season(), bench_.plan());
 }
 
 void WeekPage::addActions(Actions& actions) {
@@ -99,7 +93,7 @@ void WeekPage::addActions(Actions& actions) {
 }
 
 void WeekPage::enter() {
-    view_->setFocus();
+    desk_->timeline()->setFocus(Qt::TabFocusReason);
 }
 
 QWidget* WeekPage::tools() const {
@@ -124,37 +118,19 @@ void WeekPage::showNextWork() {
 }
 
 void WeekPage::refresh() {
-    const int row = view_->currentIndex().row();
-    model_->show(stepsOfWeek(bench_.season(), bench_.plan(), monday_));
+    desk_->showWeek(monday_);
     week_->setText(tr("Week of %1").arg(shortDay(monday_)));
-    spanHeads();
-    if (row >= 0 && row < model_->rowCount()) view_->setCurrentIndex(model_->index(row, 0));
+    const auto today = bench_.today();
+    const QString todays =
+        today && weekOf(*today) == monday_ ? todayWords(bench_.season(), bench_.plan(), *today) : QString();
+    todays_->setText(todays);
+    todays_->setVisible(!todays.isEmpty());
     Q_EMIT answerChanged();
-}
-
-void WeekPage::spanHeads() {
-    view_->clearSpans();
-    view_->verticalHeader()->setDefaultSectionSize(tableRow());
-    for (int row = 0; row < model_->rowCount(); ++row) {
-        if (model_->isHead(row)) view_->setSpan(row, WeekStepsModel::stepColumn, 1, 2);
-    }
-}
-
-void WeekPage::follow(const QModelIndex& index) {
-    const auto booking = index.data(WeekStepsModel::BookingRole);
-    const auto busy = index.data(WeekStepsModel::BusyRole);
-    if (booking.isValid()) Q_EMIT leadTo({model::TableKind::bookings, booking.toLongLong()});
-    if (busy.isValid()) Q_EMIT leadTo({model::TableKind::busyHours, busy.toLongLong()});
 }
 
 void WeekPage::showEvent(QShowEvent* event) {
     SubPage::showEvent(event);
     refresh();
-}
-
-void WeekPage::changeEvent(QEvent* event) {
-    SubPage::changeEvent(event);
-    if (event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange) spanHeads();
 }
 
 } // namespace withy::ui

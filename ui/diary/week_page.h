@@ -5,13 +5,14 @@
 #include "ui/logic/models/week_steps.h"
 
 class QPushButton;
-class QTableView;
 
 namespace withy::ui {
 
+class RunUpDesk;
 class TextLabel;
 
-/// One week of all bookings as a list of steps by day, with the sun's hours; Enter leads to the booking.
+/// One week of all bookings, drawn and as a list of steps by day; Enter on a step of the list leads to its
+/// booking.
 class WeekPage : public SubPage {
     Q_OBJECT
 
@@ -29,17 +30,14 @@ public:
 
 protected:
     void showEvent(QShowEvent* event) override;
-    void changeEvent(QEvent* event) override;
 
 private:
     void refresh();
-    void spanHeads();
-    void follow(const QModelIndex& index);
     void showNextWork();
 
     Day monday_;
-    WeekStepsModel* model_;
-    QTableView* view_;
+    RunUpDesk* desk_;
+    TextLabel* todays_;
     TextLabel* week_;
     QWidget* tools_;
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/finding_parts.h"
 #include "ui/logic/garden_finding_wording.h"
+#include "ui/logic/shed/shed_finding_wording.h"
 
 #include <QCoreApplication>
 
@@ -27,6 +28,7 @@ public:
         case TableKind::ribbons:
         case TableKind::sundries:
         case TableKind::holders:
+        case TableKind::vehicles:
             return tr("Go to the shed");
         case TableKind::settings:
             return tr("Go to the settings");
@@ -40,6 +42,14 @@ public:
             return tr("Go to the usual year");
         case TableKind::pastBlooms:
             return tr("Go to the past years");
+        case TableKind::busyHours:
+            return tr("Go to the busy hours");
+        case TableKind::helpers:
+            return tr("Go to the helper");
+        case TableKind::drops:
+            return tr("Go to the drop");
+        case TableKind::stepMarks:
+            return tr("Go to the step");
         default:
             return tr("Go to the booking");
         }
@@ -163,6 +173,7 @@ private:
 } // namespace
 
 QString sentence(const plan::Finding& finding) {
+    if (const QString words = shedSentence(finding); !words.isEmpty()) return words;
     return FindingWordingSay(finding).design();
 }
 

@@ -2,6 +2,7 @@
 #include "ui/logic/garden_finding_wording.h"
 
 #include "ui/logic/finding_parts.h"
+#include "ui/logic/run_up_finding_wording.h"
 
 #include <QCoreApplication>
 
@@ -162,7 +163,7 @@ private:
                       "days to come again.")
                 .arg(subject(0), day(1));
         default:
-            return {};
+            return runUpSentence(f_);
         }
     }
 };

@@ -136,6 +136,7 @@ void PlanRunner::show() {
     Run run = *booked_;
     run.plan.garden = whole_->plan.garden;
     run.plan.cover = whole_->plan.cover;
+    run.plan.runUp = whole_->plan.runUp;
     finished_ = std::make_shared<const Run>(std::move(run));
 }
 

@@ -129,6 +129,10 @@ QString stepTitle(const model::Season& season, const plan::BookingPlan& plan, co
     return StepWordingSay(season, plan.booking).title(step);
 }
 
+QString stepTitle(const model::Season& season, Id<model::Booking> booking, const TimedStep& step) {
+    return StepWordingSay(season, booking).title(step);
+}
+
 QString stepDetail(const model::Season& season, const TimedStep& step) {
     return StepWordingSay(season).detail(step);
 }

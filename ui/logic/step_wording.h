@@ -11,6 +11,7 @@ namespace withy::ui {
 
 /// "Make up 24 x Supper jar".
 QString stepTitle(const model::Season& season, const plan::BookingPlan& plan, const plan::TimedStep& step);
+QString stepTitle(const model::Season& season, Id<model::Booking> booking, const plan::TimedStep& step);
 /// "80 Zinnia, coral; 40 Ammi", "There by 14:30."; empty when there is nothing to add.
 QString stepDetail(const model::Season& season, const plan::TimedStep& step);
 /// Drinking and resting need nobody.

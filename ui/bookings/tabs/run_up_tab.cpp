@@ -1,18 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bookings/tabs/run_up_tab.h"
 
-#include "ui/bookings/tabs/sheet_table.h"
+#include "ui/common/run_up_desk.h"
 #include "ui/logic/models/run_up_rows.h"
+
+#include <QVBoxLayout>
 
 namespace withy::ui {
 
 RunUpTab::RunUpTab(Workbench& bench, QWidget* parent)
-    : SheetTab(bench, QStringLiteral("runUp"), parent), steps_(addSheet(QStringLiteral("runUp.steps"))) {}
+    : SheetTab(bench, QStringLiteral("runUp"), parent)
+    , desk_(new RunUpDesk(bench, BoardStyle::days, QStringLiteral("runUp"))) {
+    body_->insertWidget(body_->count() - 1, desk_);
+    connect(desk_, &RunUpDesk::leadTo, this, &SheetTab::leadTo);
+}
 
 void RunUpTab::fill(const plan::BookingPlan& plan) {
-    say(runUpAnswer(bench_.season(), plan, findings()));
-    steps_->setSheet(runUpSheet(bench_.season(), plan));
-    steps_->setVisible(!plan.lines.empty());
+    say(runUpAnswer(bench_.season(), bench_.plan(), plan.booking));
+    desk_->showBooking(plan.booking);
+    desk_->setVisible(!plan.lines.empty());
 }
 
 } // namespace withy::ui

@@ -5,7 +5,9 @@
 
 namespace withy::ui {
 
-/// The run-up as a plain timed list, day by day.
+class RunUpDesk;
+
+/// Whether the work fits, the days drawn with a lane for each pair of hands, and the steps as a list.
 class RunUpTab : public SheetTab {
     Q_OBJECT
 
@@ -16,7 +18,7 @@ protected:
     void fill(const plan::BookingPlan& plan) override;
 
 private:
-    SheetTable* steps_;
+    RunUpDesk* desk_;
 };
 
 } // namespace withy::ui

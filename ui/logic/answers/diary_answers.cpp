@@ -2,6 +2,8 @@
 #include "ui/logic/answers/diary_answers.h"
 
 #include "ui/logic/format.h"
+#include "ui/logic/models/run_up_rows.h"
+#include "ui/logic/run_up_words.h"
 
 #include <QCoreApplication>
 
@@ -23,9 +25,41 @@ QString weekday(Day day) {
     return words.left(words.indexOf(QLatin1Char(' ')));
 }
 
+/// What does not fit in these days, and what would mend it.
+void addOver(const std::vector<WeekDay>& days, const model::Season& season, const plan::Plan& plan,
+             Answer& answer) {
+    if (!plan.runUp || days.empty()) return;
+    for (const auto& over : plan.runUp->over) {
+        if (over.day < days.front().day || days.back().day < over.day) continue;
+        answer.push_back({Diary::tr(" %1 has %2 too much.").arg(weekday(over.day), workWords(over.minutes)),
+                          Weight::asks});
+        for (const auto& mend : over.mends) {
+            const QString words = mendWords(season, mend);
+            if (!words.isEmpty()) answer.push_back({QLatin1Char(' ') + words});
+        }
+    }
+}
+
 } // namespace
 
-Answer weekAnswer(const std::vector<WeekDay>& days) {
+QString todayWords(const model::Season& season, const plan::Plan& plan, Day today) {
+    if (!plan.runUp) return {};
+    int all = 0, done = 0;
+    QStringList next;
+    for (const auto& s : plan.runUp->steps) {
+        if (s.from.day != today || needsNobody(s)) continue;
+        ++all;
+        done += s.done ? 1 : 0;
+        if (!s.done && next.size() < 2)
+            next << Diary::tr("%1 at %2").arg(stepTitle(season, s), clock(s.from));
+    }
+    if (all == 0) return {};
+    const QString count = Diary::tr("Today, %1 of %n step(s) done.", nullptr, all).arg(done);
+    if (next.isEmpty()) return count;
+    return Diary::tr("%1 Next: %2.").arg(count, next.join(Diary::tr(", then ")));
+}
+
+Answer weekAnswer(const std::vector<WeekDay>& days, const model::Season& season, const plan::Plan& plan) {
     Minutes work;
     std::set<std::int64_t> bookings;
     const WeekDay* fullest = nullptr;
@@ -44,7 +78,13 @@ Answer weekAnswer(const std::vector<WeekDay>& days) {
         answer.push_back({workWords(fullest->work), Weight::strong});
         answer.push_back({QStringLiteral(".")});
     }
+    addOver(days, season, plan, answer);
     return answer;
+}
+
+Answer weekPapersAnswer() {
+    return {{Diary::tr(
+        "The week on paper, as it stands now: one board for the shed, one sheet for each helper.")}};
 }
 
 Answer busyAnswer(const model::Season& season) {

@@ -3,6 +3,8 @@
 
 #include "core/model/schema.h"
 #include "core/plan/forecast_plan.h"
+#include "core/plan/run_up_plan.h"
+#include "core/plan/shed_plan.h"
 #include "ui/logic/format.h"
 #include "ui/logic/wording.h"
 
@@ -44,6 +46,35 @@ void add(std::vector<ListedFinding>& out, const model::Season& season, const pla
          std::optional<Id<model::Booking>> of) {
     if (isDesigns(finding)) of.reset();
     out.push_back({finding, of, accepted(season, finding, of)});
+}
+
+/// The booking a finding of the run-up is about; nothing for hands, hours and the place.
+std::optional<Id<model::Booking>> bookingBehind(const model::Season& season, const plan::Finding& finding) {
+    using model::TableKind;
+    if (finding.place.table == TableKind::bookings) return Id<model::Booking>(finding.place.id);
+    if (finding.place.table == TableKind::drops) {
+        const auto* drop = season.drops.find(Id<model::Drop>(finding.place.id));
+        return drop ? std::optional(drop->booking) : std::nullopt;
+    }
+    if (finding.place.table == TableKind::stepMarks) {
+        const auto* mark = season.stepMarks.find(Id<model::StepMark>(finding.place.id));
+        return mark ? mark->booking : std::nullopt;
+    }
+    return std::nullopt;
+}
+
+/// The run-up of all bookings knows better than one booking alone whether a day is too long.
+bool saidByRunUp(const plan::Plan& plan, const plan::Finding& finding) {
+    return plan.runUp && finding.code == plan::FindingCode::dayTooLong;
+}
+
+void addRunUp(std::vector<ListedFinding>& out, const model::Season& season, const plan::Plan& plan,
+              std::optional<Id<model::Booking>> only) {
+    if (!plan.runUp) return;
+    for (const auto& f : plan.runUp->findings) {
+        const auto of = bookingBehind(season, f);
+        if (!only || of == only) add(out, season, f, of);
+    }
 }
 
 void sortList(std::vector<ListedFinding>& list) {
@@ -91,7 +122,11 @@ std::vector<ListedFinding> findingsOf(const model::Season& season, const plan::P
     const auto found = plan.bookings.find(booking);
     if (found == plan.bookings.end()) return out;
     for (const auto& f : found->second->findings)
-        add(out, season, f, booking);
+        if (!saidByRunUp(plan, f)) add(out, season, f, booking);
+    if (plan.shed)
+        for (const auto& f : plan.shed->findings)
+            if (f.booking == booking) add(out, season, f.finding, booking);
+    addRunUp(out, season, plan, booking);
     sortList(out);
     return out;
 }
@@ -111,14 +146,21 @@ std::vector<ListedFinding> findingsOfSeason(const model::Season& season, const p
         const auto* booking = season.bookings.find(id);
         if (!booking || isOver(*booking)) continue;
         for (const auto& f : booked->findings)
-            if (!isDesigns(f)) add(out, season, f, id);
+            if (!isDesigns(f) && !saidByRunUp(plan, f)) add(out, season, f, id);
     }
+    if (plan.shed)
+        for (const auto& f : plan.shed->findings) {
+            const auto* booking = f.booking ? season.bookings.find(*f.booking) : nullptr;
+            if (!booking || !isOver(*booking) || f.finding.place.table == model::TableKind::containers)
+                add(out, season, f.finding, f.booking);
+        }
     for (const auto& [id, design] : plan.designs)
         for (const auto& f : design->findings)
             add(out, season, f, std::nullopt);
     if (plan.garden)
         for (const auto& f : plan.garden->findings)
             add(out, season, f, std::nullopt);
+    addRunUp(out, season, plan, std::nullopt);
     sortList(out);
     return out;
 }

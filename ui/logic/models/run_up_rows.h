@@ -1,16 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/plan/plan.h"
-#include "ui/logic/models/finding_list.h"
-#include "ui/logic/models/sheet.h"
+#include "core/plan/run_up_plan.h"
+#include "ui/logic/answers/answer.h"
 
-/// The run-up of a booking as a plain timed list, day by day.
+/// What a booking's run-up comes to, in a sentence or two.
 namespace withy::ui {
 
-Answer runUpAnswer(const model::Season& season, const plan::BookingPlan& plan,
-                   const std::vector<ListedFinding>& findings);
-/// A head for each day with steps, the steps below it; busy hours and the guests stand in their place.
-Sheet runUpSheet(const model::Season& season, const plan::BookingPlan& plan);
+/// Whether it fits, from when to when the making goes and when to leave; where it does not, by how much, on
+/// which day, and what would mend it.
+Answer runUpAnswer(const model::Season& season, const plan::Plan& plan, Id<model::Booking> booking);
+
+/// What would mend it: "Begin the bench 4 h earlier.", "One more helper would do it."; empty: nothing tried.
+QString mendWords(const model::Season& season, const plan::RunUpMend& mend);
 
 } // namespace withy::ui

@@ -4,12 +4,15 @@
 #include "core/garden/sun.h"
 #include "core/runup/busy_spans.h"
 #include "ui/logic/format.h"
+#include "ui/logic/run_up_words.h"
 #include "ui/logic/step_wording.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <set>
 
 namespace withy::ui {
 
@@ -21,14 +24,6 @@ struct Week {
 
 QString hourWords(double hours) {
     return clockOf(static_cast<int>(std::lround(hours * 60)));
-}
-
-QString timeWords(const WeekStep& step) {
-    if (step.from == step.to) return clock(step.from);
-    const QString to = step.from.day == step.to.day
-                           ? clock(step.to)
-                           : shortDay(step.to.day) + QLatin1Char(' ') + clock(step.to);
-    return Week::tr("%1 to %2").arg(clock(step.from), to);
 }
 
 std::size_t dayIndex(Day day, Day monday) {
@@ -54,6 +49,52 @@ void addSteps(const model::Season& season, const plan::BookingPlan& plan, Day mo
         step.booking = plan.booking;
         days[at].work += step.minutes;
         days[at].steps.push_back(std::move(step));
+    }
+}
+
+WeekStep weekStepOf(const model::Season& season, const plan::RunUpPlan& runUp, std::size_t i) {
+    const auto& s = runUp.steps[i];
+    WeekStep step;
+    step.from = s.from;
+    step.to = s.to;
+    step.nobody = needsNobody(s);
+    step.minutes = step.nobody ? Minutes{} : s.minutes;
+    step.words = stepTitle(season, s);
+    step.detail = stepDetail(season, s);
+    step.bookingName = bookingWords(season, s.bookings);
+    if (!s.bookings.empty()) step.booking = s.bookings.front();
+    step.key = s.key;
+    step.step = i;
+    step.who = whoWords(season, s);
+    step.done = s.done;
+    step.took = s.took;
+    step.kept = s.pinned;
+    step.placed = s.placed;
+    return step;
+}
+
+/// A step is shown while one of its bookings is there.
+bool isShown(const model::Season& season, const plan::RunUpStep& s) {
+    return std::any_of(s.bookings.begin(), s.bookings.end(),
+                       [&](Id<model::Booking> b) { return season.bookings.find(b) != nullptr; });
+}
+
+/// The bookings whose work is laid together with others'; the delivered ones keep their own steps.
+std::set<Id<model::Booking>> laidTogether(const plan::Plan& plan) {
+    std::set<Id<model::Booking>> out;
+    if (!plan.runUp) return out;
+    for (const auto& s : plan.runUp->steps)
+        out.insert(s.bookings.begin(), s.bookings.end());
+    return out;
+}
+
+void addLaid(const model::Season& season, const plan::Plan& plan, Day monday, std::vector<WeekDay>& days) {
+    if (!plan.runUp) return;
+    for (std::size_t i = 0; i < plan.runUp->steps.size(); ++i) {
+        const auto at = dayIndex(plan.runUp->steps[i].from.day, monday);
+        if (at > 6 || !isShown(season, plan.runUp->steps[i])) continue;
+        days[at].steps.push_back(weekStepOf(season, *plan.runUp, i));
+        days[at].work += days[at].steps.back().minutes;
     }
 }
 
@@ -111,8 +152,10 @@ std::vector<WeekDay> stepsOfWeek(const model::Season& season, const plan::Plan& 
         day.day = monday + i;
         day.sun = sunWords(season.theSettings(), day.day);
     }
+    const auto laid = laidTogether(plan);
     for (const auto& [id, booking] : plan.bookings)
-        addSteps(season, *booking, monday, days);
+        if (laid.count(id) == 0) addSteps(season, *booking, monday, days);
+    addLaid(season, plan, monday, days);
     addBusy(season, monday, days);
     for (auto& day : days)
         std::stable_sort(day.steps.begin(), day.steps.end(),
@@ -120,89 +163,35 @@ std::vector<WeekDay> stepsOfWeek(const model::Season& season, const plan::Plan& 
     return days;
 }
 
-void WeekStepsModel::show(std::vector<WeekDay> days) {
-    beginResetModel();
-    days_ = std::move(days);
-    rows_.clear();
-    for (std::size_t d = 0; d < days_.size(); ++d) {
-        rows_.push_back({d, -1});
-        for (int s = 0; s < static_cast<int>(days_[d].steps.size()); ++s)
-            rows_.push_back({d, s});
+Day nextWeekWithWork(const model::Season& season, const plan::Plan& plan, std::optional<Day> from) {
+    const auto& s = season.theSettings();
+    const Day monday = weekOf(std::clamp(from.value_or(s.firstDay), s.firstDay, s.lastDay));
+    for (const auto& step : runUpSteps(season, plan))
+        if (step.from.day >= monday) return weekOf(step.from.day);
+    return monday;
+}
+
+std::vector<WeekDay> stepsOfBooking(const model::Season& season, const plan::Plan& plan,
+                                    Id<model::Booking> booking) {
+    std::map<Day, WeekDay> days;
+    for (std::size_t i = 0; plan.runUp && i < plan.runUp->steps.size(); ++i) {
+        const auto& s = plan.runUp->steps[i];
+        if (std::find(s.bookings.begin(), s.bookings.end(), booking) == s.bookings.end()) continue;
+        auto& day = days[s.from.day];
+        day.steps.push_back(weekStepOf(season, *plan.runUp, i));
+        day.work += day.steps.back().minutes;
     }
-    endResetModel();
-}
-
-bool WeekStepsModel::isHead(int row) const {
-    return row >= 0 && row < rowCount() && rows_[static_cast<std::size_t>(row)].step < 0;
-}
-
-int WeekStepsModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
-}
-
-int WeekStepsModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : columns;
-}
-
-QVariant WeekStepsModel::data(const QModelIndex& index, int role) const {
-    if (!index.isValid() || index.row() >= rowCount()) return {};
-    const auto& row = rows_[static_cast<std::size_t>(index.row())];
-    const auto& day = days_[row.day];
-    if (role == HeadRole) return row.step < 0;
-    if (row.step < 0) return headData(day, index.column(), role);
-    return stepData(day.steps[static_cast<std::size_t>(row.step)], index.column(), role);
-}
-
-QVariant WeekStepsModel::headData(const WeekDay& day, int column, int role) const {
-    if (role != Qt::DisplayRole && role != Qt::AccessibleTextRole) return {};
-    if (column == timeColumn) return shortDay(day.day);
-    if (column == stepColumn) return day.sun;
-    if (column == minutesColumn && day.work.value > 0) return workWords(day.work);
-    return {};
-}
-
-QVariant WeekStepsModel::stepData(const WeekStep& step, int column, int role) const {
-    if (role == BookingRole) return step.booking ? QVariant(qlonglong(step.booking->value)) : QVariant();
-    if (role == BusyRole) return step.busy ? QVariant(qlonglong(step.busy->value)) : QVariant();
-    if (role == NobodyRole) return step.nobody;
-    if (role == Qt::TextAlignmentRole)
-        return column == minutesColumn ? QVariant(Qt::AlignRight | Qt::AlignVCenter)
-                                       : QVariant(Qt::AlignLeft | Qt::AlignVCenter);
-    if (role == Qt::ToolTipRole && column == stepColumn)
-        return step.detail.isEmpty() ? QVariant() : QVariant(step.detail);
-    if (role != Qt::DisplayRole) return {};
-    switch (column) {
-    case timeColumn:
-        return timeWords(step);
-    case stepColumn:
-        return step.detail.isEmpty() ? step.words : tr("%1. %2").arg(step.words, step.detail);
-    case bookingColumn:
-        return step.busy ? tr("busy") : step.bookingName;
-    case minutesColumn:
-        return step.minutes.value > 0 ? workWords(step.minutes) : QString();
-    default:
-        return {};
+    std::vector<WeekDay> out;
+    for (auto& [at, day] : days) {
+        day.day = at;
+        day.sun = sunWords(season.theSettings(), at);
+        out.push_back(std::move(day));
     }
+    return out;
 }
 
-QVariant WeekStepsModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal) return {};
-    if (role == Qt::TextAlignmentRole)
-        return section == minutesColumn ? QVariant(Qt::AlignRight | Qt::AlignVCenter)
-                                        : QVariant(Qt::AlignLeft | Qt::AlignVCenter);
-    if (role != Qt::DisplayRole) return {};
-    switch (section) {
-    case timeColumn:
-        return tr("When");
-    case stepColumn:
-        return tr("What");
-    case bookingColumn:
-        return tr("For");
-    case minutesColumn:
-        return tr("Work");
-    default:
-        return {};
-    }
+LocalTime tickTime(LocalTime plannedEnd, std::optional<LocalTime> now) {
+    return now ? std::min(plannedEnd, *now) : plannedEnd;
 }
 
 } // namespace withy::ui

@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/common/run_up_layout.h"
+
+#include "ui/paint/spacing.h"
+
+#include <QFontMetricsF>
+
+#include <algorithm>
+#include <cmath>
+
+namespace withy::ui {
+
+namespace {
+
+double widthOf(const QString& words, TypeRole role) {
+    return QFontMetricsF(typeFont(role)).horizontalAdvance(words);
+}
+
+double lineHeight(TypeRole role) {
+    return QFontMetricsF(typeFont(role)).height();
+}
+
+/// The heavy left edge and the air after it.
+double insideLeft() {
+    return grid(2.25);
+}
+
+QString wordsOf(const BoardBox& box) {
+    return box.letter.isEmpty() ? box.name : box.letter + QStringLiteral("  ") + box.name;
+}
+
+} // namespace
+
+RunUpLayout::RunUpLayout(const Board& board, BoardStyle style, double width)
+    : style_(style), firstHour_(board.firstHour), lastHour_(board.lastHour) {
+    const bool week = style == BoardStyle::week;
+    left_ = week ? grid(37) : grid(23);
+    right_ = std::max(left_ + 10, width - (week ? grid(27) : 1));
+    double top = week ? grid(6) : 0;
+    for (std::size_t d = 0; d < board.days.size(); ++d)
+        top = layDay(board, d, top);
+    height_ = top;
+}
+
+double RunUpLayout::xOfHour(double hour) const {
+    return left_ + (right_ - left_) * (hour - firstHour_) / std::max(1, lastHour_ - firstHour_);
+}
+
+double RunUpLayout::xOf(Day day, LocalTime t) const {
+    const auto minutes = static_cast<double>((t - LocalTime{day, 0}).value);
+    return std::clamp(xOfHour(minutes / 60), left_, right_);
+}
+
+LocalTime RunUpLayout::timeAt(Day day, double x) const {
+    const double hour = firstHour_ + (x - left_) * (lastHour_ - firstHour_) / std::max(1.0, right_ - left_);
+    return toFive(LocalTime{day, 0} + Minutes(std::llround(std::clamp(hour, 0.0, 23.9) * 60)));
+}
+
+double RunUpLayout::layDay(const Board& board, std::size_t d, double top) {
+    const auto& day = board.days[d];
+    const bool week = style_ == BoardStyle::week;
+    LaidDay out;
+    const double start = top;
+    if (week) {
+        out.heat = QRectF(left_, top, right_ - left_, grid(4));
+        top += grid(3);
+    } else {
+        out.head = QRectF(0, top, right_, grid(8));
+        top += grid(8);
+        out.scale = QRectF(left_, top, right_ - left_, grid(5));
+        top += grid(5);
+        out.heat = QRectF(left_, top, right_ - left_, grid(13));
+        top += grid(13);
+    }
+    const double lane =
+        week ? grid(9) : lineHeight(TypeRole::strong) + lineHeight(TypeRole::caption) + grid(11.5);
+    for (std::size_t l = 0; l < day.lanes.size(); ++l) {
+        out.lanes.emplace_back(left_, top, right_ - left_, lane);
+        layLane(board, {d, l, 0}, out.lanes.back());
+        top += lane;
+    }
+    top = std::max(top, start + (week ? grid(15) : 0)) + (week ? grid(1) : 0);
+    out.all = QRectF(0, start, week ? right_ + grid(27) : right_, top - start);
+    if (week) {
+        out.head = QRectF(0, start, grid(19), top - start);
+        out.hands = QRectF(right_ + grid(5), start, grid(22), top - start);
+    }
+    out.names = week ? QRectF(grid(19), start, left_ - grid(21), top - start)
+                     : QRectF(0, start, left_ - grid(2), top - start);
+    days_.push_back(out);
+    return top + (week ? 0 : grid(7));
+}
+
+double RunUpLayout::nextStart(const BoardLane& lane, std::size_t box, Day day) const {
+    double next = right_;
+    const auto& mine = lane.boxes[box];
+    for (std::size_t i = 0; i < lane.boxes.size(); ++i) {
+        const auto& other = lane.boxes[i];
+        const bool inWay = other.look != BoardLook::busy && other.look != BoardLook::thread;
+        if (i != box && inWay && mine.from <= other.from && (mine.from < other.from || i > box))
+            next = std::min(next, xOf(day, other.from));
+    }
+    return next;
+}
+
+/// Where the words of a box may begin that have no room to its right.
+double RunUpLayout::lastEnd(const BoardLane& lane, std::size_t box, Day day) const {
+    double last = left_;
+    const auto& mine = lane.boxes[box];
+    for (std::size_t i = 0; i < lane.boxes.size(); ++i) {
+        const auto& other = lane.boxes[i];
+        const bool inWay = other.look != BoardLook::busy && other.look != BoardLook::thread;
+        if (i != box && inWay && other.from <= mine.from) last = std::max(last, xOf(day, other.to) + grid(1));
+    }
+    return last;
+}
+
+void RunUpLayout::layLane(const Board& board, BoardPlace place, const QRectF& lane) {
+    const auto& day = board.days[place.day];
+    const auto& boxes = day.lanes[place.lane].boxes;
+    const bool week = style_ == BoardStyle::week;
+    int threads = 0;
+    for (place.box = 0; place.box < boxes.size(); ++place.box) {
+        const auto& box = boxes[place.box];
+        LaidBox laid;
+        laid.place = place;
+        const double from = xOf(day.day, box.from), to = xOf(day.day, box.to);
+        if (to - from < 0.5) continue; // outside the hours shown
+        const double above = lineHeight(TypeRole::strong), below = lineHeight(TypeRole::caption);
+        const double middle = week ? lane.top() + grid(0.5) : lane.top() + above + grid(1);
+        const double high = week ? grid(6.5) : lane.height() - above - below - grid(4.5);
+        laid.box = QRectF(from, middle, std::max(to - from, 3.0), high);
+        if (box.look == BoardLook::busy)
+            laid.box = QRectF(from, lane.top() + 1, to - from, lane.height() - 2);
+        if (box.look == BoardLook::fixed && !week)
+            laid.box = QRectF(from, lane.top() + 1, to - from, lane.height() - 2);
+        if (box.look == BoardLook::thread) {
+            const double up = week ? 5 : grid(2) + (threads % 2) * 6;
+            laid.box = QRectF(from, lane.bottom() - up, to - from, week ? 3 : 4);
+            ++threads;
+        }
+        const auto& hands = day.lanes[place.lane];
+        layWords(box, lane, lastEnd(hands, place.box, day.day), nextStart(hands, place.box, day.day), laid);
+        boxes_.push_back(laid);
+    }
+}
+
+void RunUpLayout::layWords(const BoardBox& box, const QRectF& lane, double from, double limit,
+                           LaidBox& laid) const {
+    if (box.name.isEmpty()) return;
+    const bool week = style_ == BoardStyle::week;
+    const double above = lineHeight(TypeRole::strong), below = lineHeight(TypeRole::caption);
+    const double name =
+        widthOf(wordsOf(box), box.look == BoardLook::busy ? TypeRole::caption : TypeRole::strong);
+    const bool step = box.look != BoardLook::busy && box.look != BoardLook::thread;
+    const QRectF inside = laid.box.adjusted(step ? insideLeft() : grid(1), 0, -grid(1), 0);
+    laid.inside = name <= inside.width();
+    const double room = limit - laid.box.left() - grid(1);
+    if (box.look == BoardLook::thread) {
+        laid.inside = false;
+        if (!week && widthOf(box.name, TypeRole::caption) + grid(4) < laid.box.width())
+            laid.words =
+                QRectF(laid.box.left() + grid(4), laid.box.top() - below, laid.box.width() - grid(4), below);
+        return;
+    }
+    if (laid.inside || box.look == BoardLook::busy || box.look == BoardLook::fixed)
+        laid.words = inside;
+    else if (!week && room >= name)
+        laid.words = QRectF(laid.box.left(), lane.top() + grid(0.5), room, above);
+    else if (week && limit - laid.box.right() > name + grid(2))
+        laid.words = QRectF(laid.box.right() + grid(1), laid.box.top(), name + grid(1), laid.box.height());
+    // To the left only where the words of the box before have room as well.
+    else if (!week && laid.box.right() - from >= 2 * name)
+        laid.words = QRectF(laid.box.right() - name - grid(1.5), lane.top() + grid(0.5), name + 1, above);
+    else if (week && laid.box.left() - from > 2 * name + grid(6))
+        laid.words =
+            QRectF(laid.box.left() - name - grid(1.5), laid.box.top(), name + grid(1), laid.box.height());
+    else if (week && !box.letter.isEmpty() && widthOf(box.letter, TypeRole::strong) <= inside.width())
+        laid.words = inside;
+    if (!week && step && room >= widthOf(box.detail, TypeRole::caption) && box.look != BoardLook::fixed)
+        laid.detail = QRectF(laid.box.left(), laid.box.bottom() + grid(0.5), room, below);
+}
+
+const LaidBox* RunUpLayout::at(const Board& board, QPointF point) const {
+    const LaidBox* found = nullptr;
+    for (const auto& laid : boxes_) {
+        const auto& p = laid.place;
+        const auto& box = board.days[p.day].lanes[p.lane].boxes[p.box];
+        const double more = box.look == BoardLook::busy ? 0 : 3;
+        if (laid.box.adjusted(-more, -more, more, more).contains(point)) found = &laid; // the last is on top
+    }
+    return found;
+}
+
+} // namespace withy::ui

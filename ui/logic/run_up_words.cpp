@@ -1,0 +1,200 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/run_up_words.h"
+
+#include "ui/logic/format.h"
+#include "ui/logic/garden_words.h"
+#include "ui/logic/step_wording.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace withy::ui {
+
+namespace {
+
+using plan::RunUpStep;
+using plan::StepKind;
+using plan::TimedStep;
+
+struct RunUpWordsSay {
+    Q_DECLARE_TR_FUNCTIONS(RunUp)
+};
+
+bool isLost(const model::Season& season, Id<model::Booking> id) {
+    const auto* booking = season.bookings.find(id);
+    return !booking || booking->standing == model::Standing::lost;
+}
+
+TimedStep asTimed(const RunUpStep& step) {
+    TimedStep out;
+    out.kind = step.key.step;
+    out.from = step.from;
+    out.to = step.to;
+    out.minutes = step.minutes;
+    out.line = step.key.line;
+    out.drop = step.key.drop;
+    out.stems = step.stems;
+    out.count = step.count;
+    out.litres = step.litres;
+    return out;
+}
+
+/// A booking's own step as one of the run-up; of several alike on one day the later ones are numbered.
+RunUpStep asRunUp(const TimedStep& step, Id<model::Booking> booking, std::vector<plan::StepKey>& taken) {
+    RunUpStep out;
+    out.key = {step.kind, booking, step.line, step.drop, std::nullopt, 0};
+    if (step.kind == StepKind::cut) out.key.day = step.from.day;
+    while (std::find(taken.begin(), taken.end(), out.key) != taken.end())
+        ++out.key.number;
+    taken.push_back(out.key);
+    out.from = step.from;
+    out.to = step.to;
+    out.minutes = step.minutes;
+    out.earliest = step.from;
+    out.latest = step.to;
+    out.bookings = {booking};
+    out.stems = step.stems;
+    out.count = step.count;
+    out.litres = step.litres;
+    out.working = step.working;
+    return out;
+}
+
+std::vector<RunUpStep> ownSteps(const plan::Plan& plan, std::optional<Id<model::Booking>> booking) {
+    std::vector<RunUpStep> out;
+    for (const auto& [id, own] : plan.bookings) {
+        if (booking && id != *booking) continue;
+        std::vector<plan::StepKey> taken;
+        for (const auto& step : own->steps)
+            if (step.kind != StepKind::place || step.minutes.value > 0)
+                out.push_back(asRunUp(step, id, taken));
+    }
+    return out;
+}
+
+/// What is delivered is only fetched back: such a booking has no more than that in the run-up.
+bool isLaid(const plan::RunUpPlan& runUp, Id<model::Booking> booking) {
+    return std::any_of(runUp.steps.begin(), runUp.steps.end(), [&](const auto& step) {
+        const auto kind = step.key.step;
+        return kind != StepKind::collect && kind != StepKind::driveBack && kind != StepKind::washBack &&
+               kind != StepKind::drive &&
+               std::find(step.bookings.begin(), step.bookings.end(), booking) != step.bookings.end();
+    });
+}
+
+Id<model::Booking> bookingOf(const RunUpStep& step) {
+    if (step.key.booking) return *step.key.booking;
+    return step.bookings.empty() ? Id<model::Booking>() : step.bookings.front();
+}
+
+} // namespace
+
+std::vector<RunUpStep> runUpSteps(const model::Season& season, const plan::Plan& plan,
+                                  std::optional<Id<model::Booking>> booking) {
+    std::vector<RunUpStep> out;
+    const bool laid = plan.runUp && (!booking || isLaid(*plan.runUp, *booking));
+    for (auto& step : laid ? plan.runUp->steps : ownSteps(plan, booking)) {
+        const auto serves = [&](Id<model::Booking> id) {
+            return !isLost(season, id) && (!booking || id == *booking);
+        };
+        if (std::any_of(step.bookings.begin(), step.bookings.end(), serves)) out.push_back(step);
+    }
+    std::stable_sort(out.begin(), out.end(), [](const auto& a, const auto& b) { return a.from < b.from; });
+    return out;
+}
+
+std::vector<std::size_t> runUpRounds(const plan::Plan& plan, std::optional<Id<model::Booking>> booking) {
+    std::vector<std::size_t> out;
+    if (!plan.runUp) return out;
+    const auto& rounds = plan.runUp->rounds;
+    for (std::size_t i = 0; i < rounds.size(); ++i) {
+        const auto& served = rounds[i].bookings;
+        if (!booking || std::find(served.begin(), served.end(), *booking) != served.end()) out.push_back(i);
+    }
+    return out;
+}
+
+const RunUpStep* stepOfRound(const plan::RunUpPlan& runUp, std::size_t round) {
+    for (const auto& step : runUp.steps)
+        if (step.round == round && step.key.step == StepKind::cut) return &step;
+    return nullptr;
+}
+
+QString stepTitle(const model::Season& season, const RunUpStep& step) {
+    return stepTitle(season, bookingOf(step), asTimed(step));
+}
+
+QString stepDetail(const model::Season& season, const RunUpStep& step) {
+    return stepDetail(season, asTimed(step));
+}
+
+bool needsNobody(const RunUpStep& step) {
+    return step.key.step == StepKind::drink || step.key.step == StepKind::restCool;
+}
+
+QString workerName(const model::Season& season, const plan::Worker& worker) {
+    if (!worker.helper) return RunUpWordsSay::tr("You");
+    const auto* helper = season.helpers.find(*worker.helper);
+    return helper ? text(helper->name) : QString();
+}
+
+QString whoWords(const model::Season& season, const RunUpStep& step) {
+    if (needsNobody(step)) return QStringLiteral("–");
+    QStringList names;
+    for (const auto& worker : step.who)
+        names << workerName(season, worker);
+    names.removeAll(QString());
+    return names.join(QStringLiteral(", "));
+}
+
+QString bookingWords(const model::Season& season, const std::vector<Id<model::Booking>>& bookings) {
+    QStringList titles;
+    for (const auto id : bookings)
+        if (const auto* booking = season.bookings.find(id)) titles << text(booking->title);
+    if (titles.size() == 2) return RunUpWordsSay::tr("%1 and %2").arg(titles[0], titles[1]);
+    if (titles.size() > 2)
+        return RunUpWordsSay::tr("%n booking(s)", nullptr, static_cast<int>(titles.size()));
+    return titles.join(QString());
+}
+
+QString roundFrom(const model::Season& season, const plan::RunUpRound& round) {
+    QStringList parts;
+    for (const auto& row : round.patches) {
+        const auto* plant = season.plants.find(row.plant);
+        const auto* patch = row.patch ? season.patches.find(*row.patch) : nullptr;
+        const QString what =
+            RunUpWordsSay::tr("%1 %2").arg(whole(row.stems.value), plant ? text(plant->name) : QString());
+        parts << (patch ? RunUpWordsSay::tr("patch %1, %2: %3")
+                              .arg(walkingPlace(season, patch->id), text(patch->label), what)
+                        : what);
+    }
+    return parts.isEmpty() ? QString() : RunUpWordsSay::tr("From %1.").arg(parts.join(QStringLiteral("; ")));
+}
+
+QString hoursWords(LocalTime from, LocalTime to) {
+    if (to.day == from.day) return RunUpWordsSay::tr("%1 to %2").arg(clock(from), clock(to));
+    return RunUpWordsSay::tr("%1 to %2 %3")
+        .arg(clock(from), shortDay(to.day).section(QLatin1Char(' '), 0, 0), clock(to));
+}
+
+std::map<Id<model::Booking>, QString> bookingLetters(const model::Season& season,
+                                                     const std::vector<Id<model::Booking>>& bookings) {
+    std::map<Id<model::Booking>, QString> out;
+    for (const auto id : bookings) {
+        if (out.contains(id)) continue;
+        const auto* booking = season.bookings.find(id);
+        QString candidates = (booking ? text(booking->title) : QString()).toUpper();
+        candidates += QStringLiteral("ABCDEFGHIJKLMNOPQRSTUVWXYZ");
+        for (const QChar c : candidates) {
+            const bool taken =
+                std::any_of(out.begin(), out.end(), [&](const auto& l) { return l.second == QString(c); });
+            if (!c.isLetter() || taken) continue;
+            out[id] = QString(c);
+            break;
+        }
+    }
+    return out;
+}
+
+} // namespace withy::ui

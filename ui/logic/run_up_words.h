@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/plan/run_up_plan.h"
+
+#include <QString>
+
+/// The steps of all bookings' run-up, and their words: on paper, in a calendar, on the screen.
+namespace withy::ui {
+
+/// The steps in order of time: of one booking those that serve it, without one all. Lost bookings are left
+/// out. Until the work of all bookings has been laid into time together, each booking's own plan speaks; so
+/// it does for the one asked for when it is delivered, and nothing but the way back is laid for it.
+std::vector<plan::RunUpStep> runUpSteps(const model::Season& season, const plan::Plan& plan,
+                                        std::optional<Id<model::Booking>> booking = std::nullopt);
+/// The rounds that cut for the booking, without one all, as indices into RunUpPlan::rounds.
+std::vector<std::size_t> runUpRounds(const plan::Plan& plan,
+                                     std::optional<Id<model::Booking>> booking = std::nullopt);
+/// The step that is this round; null when there is none.
+const plan::RunUpStep* stepOfRound(const plan::RunUpPlan& runUp, std::size_t round);
+
+QString stepTitle(const model::Season& season, const plan::RunUpStep& step);
+QString stepDetail(const model::Season& season, const plan::RunUpStep& step);
+bool needsNobody(const plan::RunUpStep& step);
+
+/// "You" or the helper's name.
+QString workerName(const model::Season& season, const plan::Worker& worker);
+/// "You, Wilf"; a dash when it needs nobody; empty where nobody is named.
+QString whoWords(const model::Season& season, const plan::RunUpStep& step);
+/// "Library roof supper", "Library roof supper and Christening", "3 bookings".
+QString bookingWords(const model::Season& season, const std::vector<Id<model::Booking>>& bookings);
+/// "From patch 5, Tunnel side: 46 Zinnia, coral; ...": the round's patches in walking order.
+QString roundFrom(const model::Season& season, const plan::RunUpRound& round);
+/// "06:35 to 07:50", with the day of the end where it is another.
+QString hoursWords(LocalTime from, LocalTime to);
+
+/// One letter for each booking: the first of its title that no other has taken.
+std::map<Id<model::Booking>, QString> bookingLetters(const model::Season& season,
+                                                     const std::vector<Id<model::Booking>>& bookings);
+
+} // namespace withy::ui
