@@ -7,6 +7,7 @@
 #include "core/model/schema.h"
 #include "core/papers/text_render.h"
 #include "core/plan/plan_json.h"
+#include "ui/logic/calendar_file.h"
 #include "ui/logic/format.h"
 #include "ui/logic/paper/pdf.h"
 #include "ui/logic/paper_shop.h"
@@ -86,18 +87,36 @@ int newSeason(const std::string& file, bool demo) {
     return done;
 }
 
+namespace {
+
+QString paperNames() {
+    QStringList words;
+    for (const auto word : ui::paperWords())
+        words << QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()));
+    return words.join(QStringLiteral(", "));
+}
+
+bool readDay(const std::string& words, std::optional<Day>& day) {
+    if (words.empty() || (day = Day::parse(words))) return true;
+    complain(say("“%1” is not a day. Write it as 2027-09-11.").arg(ui::text(words)));
+    return false;
+}
+
+} // namespace
+
 int paper(const std::string& kindWord, const std::string& season, std::optional<std::int64_t> booking,
-          const std::string& outFile) {
+          const std::string& dayWords, const std::string& outFile) {
     const auto kind = ui::paperKind(kindWord);
     if (!kind) {
-        complain(
-            say("There is no paper “%1”. The papers are: prep, booking, orders, walk, cutting, make-up.").arg(ui::text(kindWord)));
+        complain(say("There is no paper “%1”. The papers are: %2.").arg(ui::text(kindWord), paperNames()));
         return callAtFault;
     }
     if (ui::needsBooking(*kind) && !booking) {
         complain(say("This paper is about one booking. Add --booking and its number."));
         return callAtFault;
     }
+    std::optional<Day> day;
+    if (!readDay(dayWords, day)) return callAtFault;
     const QString suffix = QFileInfo(QString::fromStdString(outFile)).suffix();
     if (suffix != QLatin1String("pdf") && suffix != QLatin1String("txt")) {
         complain(say("“%1” ends neither in .pdf nor in .txt. Choose one of them.").arg(ui::text(outFile)));
@@ -106,8 +125,8 @@ int paper(const std::string& kindWord, const std::string& season, std::optional<
     auto file = open(season, SeasonFile::Mode::read);
     if (!file || !knownBooking(file->season(), booking)) return dataAtFault;
     const auto whole = plan::plan(file->season());
-    const auto document =
-        ui::paperOf(*kind, {file->season(), whole, idOf(booking), QDateTime::currentDateTime()});
+    const auto document = ui::paperOf(
+        *kind, {file->season(), whole, idOf(booking), QDateTime::currentDateTime(), std::nullopt, day});
     QByteArray bytes;
     if (suffix == QLatin1String("txt")) {
         bytes = QByteArray::fromStdString(papers::renderText(document));
@@ -123,10 +142,7 @@ int paper(const std::string& kindWord, const std::string& season, std::optional<
 int plan(const std::string& season, std::optional<std::int64_t> booking, const std::string& today,
          bool json) {
     plan::PlanOptions options;
-    if (!today.empty() && !(options.today = Day::parse(today))) {
-        complain(say("“%1” is not a day. Write it as 2027-09-11.").arg(ui::text(today)));
-        return callAtFault;
-    }
+    if (!readDay(today, options.today)) return callAtFault;
     auto file = open(season, SeasonFile::Mode::read);
     if (!file || !knownBooking(file->season(), booking)) return dataAtFault;
     const auto whole = plan::plan(file->season(), options);
@@ -168,15 +184,32 @@ int exportTo(const std::string& tableName, const std::string& season, const std:
     return writeAll(csv, QByteArray::fromStdString(text)) ? done : dataAtFault;
 }
 
-int orders(const std::string& season, const std::string& csv) {
-    auto file = open(season, SeasonFile::Mode::read);
-    if (!file) return dataAtFault;
-    const auto text =
-        exchange::ordersCsv(file->season(), review::seasonOrders(file->season(), plan::plan(file->season())));
-    if (csv != "-") return writeAll(csv, QByteArray::fromStdString(text)) ? done : dataAtFault;
+namespace {
+
+/// To the file, or to standard output for "-".
+int give(const std::string& text, const std::string& path) {
+    if (path != "-") return writeAll(path, QByteArray::fromStdString(text)) ? done : dataAtFault;
     return std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0
                ? done
                : dataAtFault;
+}
+
+} // namespace
+
+int orders(const std::string& season, const std::string& csv) {
+    auto file = open(season, SeasonFile::Mode::read);
+    if (!file) return dataAtFault;
+    return give(
+        exchange::ordersCsv(file->season(), review::seasonOrders(file->season(), plan::plan(file->season()))),
+        csv);
+}
+
+int calendar(const std::string& season, const std::string& ics) {
+    auto file = open(season, SeasonFile::Mode::read);
+    if (!file) return dataAtFault;
+    const auto entries =
+        ui::seasonCalendar(file->season(), plan::plan(file->season()), QDateTime::currentDateTimeUtc());
+    return give(exchange::calendarText(entries), ics);
 }
 
 int check(const std::string& path) {

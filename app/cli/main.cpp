@@ -2,6 +2,7 @@
 #include "app/cli/commands.h"
 #include "ui/logic/english_plurals.h"
 #include "ui/logic/fonts.h"
+#include "ui/logic/paper_shop.h"
 
 #include <CLI/CLI.hpp>
 
@@ -11,7 +12,7 @@ namespace {
 
 /// The options, and what the chosen command returned.
 struct Call {
-    std::string file, kind, season, out, today, table, csv;
+    std::string file, kind, season, out, today, table, csv, day;
     std::int64_t booking = 0;
     bool demo = false;
     bool json = false;
@@ -30,11 +31,15 @@ void addCommands(CLI::App& app, Call& c) {
     create->callback([&c] { c.code = cli::newSeason(c.file, c.demo); });
 
     auto* paper = app.add_subcommand("paper", "Print a paper to a file");
-    paper->add_option("kind", c.kind, "prep, booking or orders")->required();
+    std::string kinds;
+    for (const auto word : ui::paperWords())
+        kinds += (kinds.empty() ? "" : ", ") + std::string(word);
+    paper->add_option("kind", c.kind, kinds)->required();
     paper->add_option("--season", c.season)->required();
     paper->add_option("--booking", c.booking, "the booking's number")->check(CLI::PositiveNumber);
+    paper->add_option("--day", c.day, "YYYY-MM-DD: the day to cut on, or a day of the week to print");
     paper->add_option("--out", c.out, "ends in .pdf or .txt")->required();
-    paper->callback([&c] { c.code = cli::paper(c.kind, c.season, c.chosen(), c.out); });
+    paper->callback([&c] { c.code = cli::paper(c.kind, c.season, c.chosen(), c.day, c.out); });
 
     auto* plan = app.add_subcommand("plan", "Say what the season needs");
     plan->add_option("--season", c.season)->required();
@@ -58,6 +63,11 @@ void addCommands(CLI::App& app, Call& c) {
     orders->add_option("--season", c.season)->required();
     orders->add_option("--out", c.out, "a file, or - for standard output")->required();
     orders->callback([&c] { c.code = cli::orders(c.season, c.out); });
+
+    auto* calendar = app.add_subcommand("calendar", "Write bookings, rounds and steps for a calendar");
+    calendar->add_option("--season", c.season)->required();
+    calendar->add_option("--out", c.out, "a file ending in .ics, or - for standard output")->required();
+    calendar->callback([&c] { c.code = cli::calendar(c.season, c.out); });
 
     auto* check = app.add_subcommand("check", "Look over a season file without changing it");
     check->add_option("file", c.file)->required();

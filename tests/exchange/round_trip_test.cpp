@@ -37,7 +37,7 @@ std::string complaints(const Problems& problems) {
 class RoundTrip : public testing::TestWithParam<const char*> {
 protected:
     /// Currencies with two, no, three and four decimals (ISO 4217).
-    Season season(std::uint64_t seed) const { return tests::filledSeason(seed, 12, GetParam()); }
+    Season season(std::uint64_t seed) const { return withy::tests::filledSeason(seed, 12, GetParam()); }
 };
 
 TEST_P(RoundTrip, EveryTableComesBackByteForByte) {
@@ -83,9 +83,9 @@ TEST_P(RoundTrip, AWholeSeasonFromItsTables) {
 INSTANTIATE_TEST_SUITE_P(Currencies, RoundTrip, testing::Values("GBP", "JPY", "BHD", "UYW"));
 
 TEST(SeasonText, TellsSeasonsApart) {
-    const Season full = tests::filledSeason(3, 4, "GBP");
-    EXPECT_EQ(exportSeason(full), exportSeason(tests::filledSeason(3, 4, "GBP")));
-    EXPECT_NE(exportSeason(full), exportSeason(tests::filledSeason(4, 4, "GBP")));
+    const Season full = withy::tests::filledSeason(3, 4, "GBP");
+    EXPECT_EQ(exportSeason(full), exportSeason(withy::tests::filledSeason(3, 4, "GBP")));
+    EXPECT_NE(exportSeason(full), exportSeason(withy::tests::filledSeason(4, 4, "GBP")));
     for (const auto& info : allTables()) {
         SCOPED_TRACE(std::string(info.name));
         EXPECT_NE(exportSeason(full), exportSeason(without(full, info.kind)));
@@ -104,8 +104,8 @@ TEST(SeasonText, NamesEveryTableInFileOrder) {
 
 /// One field of one record changed is a changed text, for every field there is.
 TEST(SeasonText, EveryFieldCounts) {
-    const Season full = tests::filledSeason(5, 3, "GBP");
-    const Season other = tests::filledSeason(6, 3, "GBP");
+    const Season full = withy::tests::filledSeason(5, 3, "GBP");
+    const Season other = withy::tests::filledSeason(6, 3, "GBP");
     for (const auto& info : allTables()) {
         Record record = *findRecord(full, info.kind, 1);
         const Record source = *findRecord(other, info.kind, 1);
