@@ -42,7 +42,57 @@ struct TimedTask {
     std::string title;
     Text detail;
     std::string who;
-    int pieces = 0; // small tick boxes under the step, one a piece, in fours, eight to a row
+    int pieces = 0;          // small tick boxes under the step, one a piece, in fours, eight to a row
+    bool beside = false;     // the detail stands beside the title where both fit one line
+    std::string latest = {}; // on the road: when it must begin at the latest, beside the time
+};
+
+/// What stands over the two times of the steps below.
+struct TimeHead {
+    std::string time;
+    std::string latest;
+    std::string note;
+};
+
+/// One drop on the road, framed: what the driver needs to know there, and what is carried in.
+struct DropCard {
+    struct Answer {
+        std::string label;
+        Text words; // empty: a box to write in
+    };
+
+    struct Item {
+        std::string count;
+        Text words;
+    };
+
+    std::string number; // in a black square
+    std::string time;
+    std::string latest;
+    std::string name;
+    Text note; // at the right of the name
+    std::vector<Answer> answers;
+    std::vector<Item> items;
+    std::string handedTo; // labels of the two boxes below the items; empty: none
+    std::string at;
+};
+
+/// A day at the head of a column of the week.
+struct BoardHead {
+    std::string title; // "Fri 10"
+    std::string note;
+    bool strong = false; // the full one
+};
+
+/// What stands in a day of the week. Black: cannot move. Hatched: busy. Heavy left edge: work.
+struct BoardItem {
+    enum class Kind { fixed, round, step, busy, note };
+
+    Kind kind = Kind::step;
+    std::string time;
+    std::string mark; // whose it is, one letter
+    std::string title;
+    std::string detail;
 };
 
 /// Hours that are taken already: a hatched band in its place between the steps.
@@ -251,10 +301,16 @@ struct Columns {
     std::vector<Block> right;
 };
 
+/// Columns of one width side by side, each flowing over the pages on its own; its heads come again. Not
+/// nested.
+struct Lanes {
+    std::vector<std::vector<Block>> lanes;
+};
+
 struct Block {
     std::variant<SectionHead, TimedTask, BusyBand, CountRow, TickRow, FigureLine, Paragraph, KeyRow,
                  HourStrip, PatchHead, TallyRow, Table, Cautions, WriteHere, Spacer, Columns, Drawing,
-                 SlotRow, PieceGroupRow>
+                 SlotRow, PieceGroupRow, TimeHead, DropCard, BoardHead, BoardItem, Lanes>
         content;
     bool keepWithNext = false; // section and patch heads keep in any case
 };
@@ -271,6 +327,29 @@ struct CuttingGauge {
     std::string words; // along the edge
 };
 
+/// A label for one bucket, to be cut out: eight of them to a sheet.
+struct BucketLabel {
+    enum class Band { first, hold, apart }; // solid, hatched, double frame
+
+    std::string name; // whose stems
+    std::string day;
+    std::string count;
+    std::string unit;
+    std::string plant;
+    std::string variety;
+    Band band = Band::hold;
+    std::string bandWords;
+    std::string cutLabel; // of the box for the pencil
+    std::string waterLabel;
+    std::string water;
+    std::string vessel; // its number, in a black square
+    bool caution = false;
+    std::string cautionWords;
+    Drawing flower;     // in line, beside the name
+    std::string round;  // on which it is cut
+    std::string number; // "label 3 of 9"
+};
+
 struct Document {
     std::string kind;        // "Prep sheet"
     std::string name;        // the booking, the round, the season
@@ -283,6 +362,8 @@ struct Document {
     std::string footPrinted; // "printed Thu 9 Sep, 19:40"
     std::string version;     // joined to it when not empty: "version 2"
     std::optional<CuttingGauge> gauge;
+    bool landscape = false;
+    std::vector<BucketLabel> labels; // where there are any, the sheets hold them and nothing else
     std::vector<Document> sheets; // that belong to it; each begins on a page of its own, under its own head
 };
 

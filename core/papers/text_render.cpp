@@ -112,11 +112,55 @@ struct Writer {
     }
 
     void operator()(const TimedTask& task) const {
-        const std::string lead = padRight(oneLine(task.time), 5) + " [ ] ";
+        const std::string latest = task.latest.empty() ? "" : " " + padRight(oneLine(task.latest), 7);
+        const std::string lead = padRight(oneLine(task.time), 5) + latest + " [ ] ";
         sheet.hanging(lead, task.title, oneLine(task.who));
         const int indent = underLead(lead);
         if (!task.detail.empty()) sheet.hanging(std::string(indent, ' '), words(task.detail));
         addTicks(sheet, indent, task.pieces);
+    }
+
+    void operator()(const TimeHead& head) const {
+        sheet.gap();
+        sheet.hanging(padRight(oneLine(head.time), 6) + padRight(oneLine(head.latest), 8), head.note);
+        sheet.rule('-');
+    }
+
+    void operator()(const DropCard& card) const {
+        sheet.gap();
+        sheet.rule('-');
+        sheet.hanging("[" + oneLine(card.number) + "] " + padRight(oneLine(card.time), 6) +
+                          padRight(oneLine(card.latest), 7),
+                      card.name, oneLine(words(card.note)));
+        for (const DropCard::Answer& answer : card.answers)
+            sheet.hanging(padRight("    " + oneLine(answer.label), 16),
+                          answer.words.empty() ? "[________________]" : words(answer.words));
+        for (const DropCard::Item& item : card.items)
+            sheet.hanging("    [ ] " + padLeft(oneLine(item.count), 4) + "  ", words(item.words));
+        if (!card.handedTo.empty())
+            sheet.line("    " + oneLine(card.handedTo) + " [________________] " + oneLine(card.at) +
+                       " [______]");
+        sheet.rule('-');
+    }
+
+    void operator()(const BoardHead& head) const {
+        sheet.gap();
+        sheet.hanging("", head.title, oneLine(head.note));
+        sheet.rule('-');
+    }
+
+    void operator()(const BoardItem& item) const {
+        const std::string mark = item.mark.empty() ? "   " : "[" + oneLine(item.mark) + "]";
+        const std::string sign = item.kind == BoardItem::Kind::busy    ? "//"
+                                 : item.kind == BoardItem::Kind::fixed ? "##"
+                                                                       : "  ";
+        sheet.hanging(padRight(oneLine(item.time), 16) + sign + " " + mark + " ",
+                      item.title + (item.detail.empty() ? "" : ". " + item.detail));
+    }
+
+    void operator()(const Lanes& lanes) const {
+        for (const auto& lane : lanes.lanes)
+            all(lane);
     }
 
     void operator()(const BusyBand& band) const {
@@ -237,6 +281,20 @@ struct Writer {
     }
 };
 
+void addLabel(Sheet& sheet, const BucketLabel& label) {
+    sheet.gap();
+    sheet.rule('-');
+    sheet.hanging("", label.name, oneLine(label.day));
+    sheet.hanging(padLeft(oneLine(label.count), 4) + " " + oneLine(label.unit) + "  ",
+                  label.plant + (label.variety.empty() ? "" : ", " + label.variety),
+                  label.vessel.empty() ? "" : "[" + oneLine(label.vessel) + "]");
+    sheet.hanging("", label.bandWords);
+    if (label.caution) sheet.hanging("! ", label.cautionWords);
+    sheet.line(oneLine(label.cutLabel) + " [________________]  " + oneLine(label.waterLabel) + " " +
+               oneLine(label.water));
+    sheet.hanging("", label.round, oneLine(label.number));
+}
+
 void addFacts(Sheet& sheet, const std::vector<Text>& facts) {
     std::string row;
     for (const Text& fact : facts) {
@@ -262,6 +320,8 @@ void render(Sheet& sheet, const Document& document) {
     if (!document.facts.empty()) sheet.rule('-');
     const Writer writer{sheet};
     writer.all(document.body);
+    for (const BucketLabel& label : document.labels)
+        addLabel(sheet, label);
     sheet.gap();
     writer.all(document.last);
     sheet.gap();

@@ -191,7 +191,7 @@ TEST(Cover, FreeToPromiseSaysWhatIsLeft) {
 TEST(Cover, ThePaperSaysFromWhereAndWhatIsShort) {
     const Ground ground(ninetyInStore(120));
     const auto blocks = stemsBesideRounds(ground.season, *ground.plan.bookings.at(askedSupper),
-                                          &ground.plan.cover->bookings.at(askedSupper));
+                                          &ground.plan.cover->bookings.at(askedSupper), {});
     QStringList lines;
     for (const auto& block : blocks)
         lines << oneLine(std::get<papers::Paragraph>(block.content).text);

@@ -16,12 +16,35 @@
 /// Every paper by its kind, worded and ready to be laid out.
 namespace withy::ui {
 
-enum class PaperKind { prepSheet, bookingSummary, seasonOrders, walkSheet, cuttingList, makeUpCard };
+enum class PaperKind {
+    prepSheet,
+    bookingSummary,
+    seasonOrders,
+    walkSheet,
+    cuttingList,
+    makeUpCard,
+    packingSheet,
+    tablePlan,
+    ribbonPlan,
+    kitList,
+    buyingList,
+    runSheet,
+    handOver,
+    bucketLabels,
+    helperSheet,
+    weekBoard,
+};
 
-/// "prep", "booking", "orders", "walk", "cutting", "make-up": the words the command line takes.
+/// "prep", "booking", "make-up" ...: the words the command line takes.
 std::optional<PaperKind> paperKind(std::string_view word);
+/// All of those words, in order.
+std::vector<std::string_view> paperWords();
 QString paperTitle(PaperKind kind);
 bool needsBooking(PaperKind kind);
+/// About a week: that of PaperOrder::day, or of the booking's event.
+bool isOfWeek(PaperKind kind);
+/// Its sheets lie on their long side.
+bool isLandscape(PaperKind kind);
 
 /// What may be left off a paper or put on it. Cautions are no choice: they stand wherever work can hurt.
 enum class PaperPart {
@@ -46,7 +69,18 @@ struct PaperOrder {
     std::optional<Id<model::Booking>> booking;
     QDateTime printedAt = {}; ///< for the foot; invalid: left out, so that tests need no clock
     std::optional<std::set<PaperPart>> parts = std::nullopt; ///< blank: the usual ones
+    std::optional<Day> day =
+        std::nullopt; ///< of cutting, or of the week; blank: every day, the booking's week
 };
+
+/// One day that a paper can be asked for.
+struct PaperDay {
+    Day day;
+    QString words; ///< "Thu 9 Sep, 136 stems"
+};
+
+/// The days to choose from, in order; empty where there is nothing to choose.
+std::vector<PaperDay> daysOf(PaperKind kind, const PaperOrder& order);
 
 /// Precondition: a booking that is there, for the kinds that need one.
 papers::Document paperOf(PaperKind kind, const PaperOrder& order);

@@ -16,7 +16,13 @@ namespace withy::ui {
 
 namespace {
 
+/// Counts from the next page on.
+void turn(QPrinter& printer, const paper::Layout& layout) {
+    printer.setPageOrientation(layout.landscape ? QPageLayout::Landscape : QPageLayout::Portrait);
+}
+
 void paintPages(QPainter& painter, QPrinter& printer, const paper::Layout& layout, bool& first) {
+    turn(printer, layout);
     for (const auto& page : layout.pages) {
         if (!first) printer.newPage();
         first = false;
@@ -61,6 +67,7 @@ std::shared_ptr<QPrinter> printerFor(paper::PaperSize size) {
 
 bool printPaper(QPrinter& printer, const paper::Layout& layout) {
     QPainter painter;
+    turn(printer, layout);
     if (!painter.begin(&printer)) return false;
     bool first = true;
     paintPages(painter, printer, layout, first);
@@ -101,7 +108,7 @@ void PaperBatch::work(const std::stop_token& quit, const std::vector<PaperTask>&
     bool first = true;
     for (const auto& task : tasks) {
         if (quit.stop_requested()) break;
-        const QString name = paperFileName(task.season, task.kind, task.booking);
+        const QString name = paperFileName(task.season, task.kind, task.booking, task.day);
         QMetaObject::invokeMethod(
             this,
             [this, written, all = static_cast<int>(tasks.size()), name] {
@@ -114,6 +121,7 @@ void PaperBatch::work(const std::stop_token& quit, const std::vector<PaperTask>&
         set.document = std::move(*document);
         set.layout = paper::layoutDocument(set.document, task.size);
         if (target.printer) {
+            if (!painter.isActive()) turn(*target.printer, set.layout);
             if (!painter.isActive() && !painter.begin(target.printer.get())) {
                 trouble = printerRefused();
                 break;

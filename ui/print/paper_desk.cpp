@@ -10,6 +10,7 @@
 
 #include <QButtonGroup>
 #include <QCheckBox>
+#include <QComboBox>
 #include <QDateTime>
 #include <QHBoxLayout>
 #include <QPrintDialog>
@@ -66,6 +67,22 @@ void PaperDesk::setBooking(std::optional<Id<model::Booking>> booking) {
     ask();
 }
 
+void PaperDesk::setDay(std::optional<Day> day) {
+    if (day != day_) pending_ = nullptr;
+    day_ = day;
+    ask();
+}
+
+void PaperDesk::enter() {
+    if (auto* choice = papers_->checkedButton()) choice->setFocus(Qt::TabFocusReason);
+}
+
+std::optional<Day> PaperDesk::dayOf(PaperKind kind) const {
+    if (isOfWeek(kind)) return day_;
+    const auto chosen = days_->currentData();
+    return kind == this->kind() && chosen.isValid() ? std::optional(Day{chosen.toInt()}) : std::nullopt;
+}
+
 void PaperDesk::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     if (stale_) ask();
@@ -81,7 +98,8 @@ PaperTask PaperDesk::taskOf(PaperKind kind, std::optional<Id<model::Booking>> bo
             std::move(parts),
             bench_.season(),
             bench_.plan(),
-            QDateTime::currentDateTime()};
+            QDateTime::currentDateTime(),
+            dayOf(kind)};
 }
 
 void PaperDesk::ask() {
@@ -89,6 +107,7 @@ void PaperDesk::ask() {
     if (stale_) return;
     if (!bench_.planIsCurrent()) return; // the next plan asks again
     const bool there = !needsBooking(kind()) || (booking_ && bench_.season().bookings.find(*booking_));
+    if (there) showDays();
     for (auto* button : outputs_)
         button->setEnabled(there);
     empty_->setVisible(!there);
@@ -101,7 +120,7 @@ void PaperDesk::ask() {
     }
     view_->setDimmed(true);
     const auto task = taskOf(kind(), booking_);
-    setter_.ask(task, view_->dotsPerMm(task.size));
+    setter_.ask(task, view_->dotsPerMm(task.size, isLandscape(task.kind)));
 }
 
 PaperDesk& PaperDesk::inView() {
@@ -169,9 +188,16 @@ std::vector<PaperTask> PaperDesk::tasksOf(All all) const {
     if (!booking) return out;
     const auto ids = all == All::booking ? std::vector{*booking_}
                                          : bookingsOfWeek(bench_.season(), booking->eventStart.day);
+    // Of every day, whichever is chosen for the paper in view.
     for (const auto id : ids)
         for (const auto kind : kinds_)
-            if (needsBooking(kind)) out.push_back(taskOf(kind, id));
+            if (needsBooking(kind)) {
+                out.push_back(taskOf(kind, id));
+                out.back().day.reset();
+            }
+    if (all == All::week)
+        for (const auto kind : kinds_)
+            if (isOfWeek(kind)) out.push_back(taskOf(kind, booking_));
     return out;
 }
 

@@ -11,6 +11,7 @@
 class QAbstractButton;
 class QButtonGroup;
 class QCheckBox;
+class QComboBox;
 class QFileDialog;
 class QProgressBar;
 class QPushButton;
@@ -31,6 +32,10 @@ class PaperDesk : public QWidget {
 public:
     PaperDesk(Workbench& bench, std::vector<PaperKind> kinds, QWidget* parent = nullptr);
     void setBooking(std::optional<Id<model::Booking>> booking);
+    /// The week that papers of a week are about; blank: the booking's.
+    void setDay(std::optional<Day> day);
+    /// The keyboard begins at the paper that is chosen.
+    void enter();
     /// "paper.print", "paper.pdf", "paper.text", "paper.booking.all", "paper.week".
     void addActions(Actions& actions);
 
@@ -68,6 +73,9 @@ private:
     [[nodiscard]] std::vector<PaperTask> tasksOf(All all) const;
     void ask();
     void showParts();
+    /// The days the chosen paper can be had for; hidden where there is nothing to choose.
+    void showDays();
+    [[nodiscard]] std::optional<Day> dayOf(PaperKind kind) const;
     /// The desk on screen, whichever place it belongs to; this one when there is none.
     PaperDesk& inView();
     void readyNow();
@@ -91,8 +99,11 @@ private:
     QButtonGroup* papers_ = nullptr;
     Segments* size_ = nullptr;
     Segments* which_ = nullptr;
+    TextLabel* partsHead_ = nullptr;
     std::vector<std::pair<PaperPart, QCheckBox*>> parts_;
     std::vector<QAbstractButton*> outputs_;
+    QComboBox* days_ = nullptr;
+    std::optional<Day> day_;
     PaperView* view_ = nullptr;
     TextLabel* pages_ = nullptr;
     TextLabel* empty_ = nullptr;

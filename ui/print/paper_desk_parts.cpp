@@ -8,6 +8,7 @@
 
 #include <QButtonGroup>
 #include <QCheckBox>
+#include <QComboBox>
 #include <QDir>
 #include <QFileDialog>
 #include <QHBoxLayout>
@@ -32,9 +33,11 @@ QString lastFolder() {
     return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
 }
 
-void addHead(QVBoxLayout* column, const QString& words) {
+TextLabel* addHead(QVBoxLayout* column, const QString& words) {
     column->addSpacing(grid(2));
-    column->addWidget(new TextLabel(TypeRole::head, words));
+    auto* head = new TextLabel(TypeRole::head, words);
+    column->addWidget(head);
+    return head;
 }
 
 } // namespace
@@ -74,6 +77,12 @@ void PaperDesk::addPapers(QVBoxLayout* column) {
         showParts();
         ask();
     });
+    days_ = new QComboBox;
+    days_->setObjectName(QStringLiteral("paper.day"));
+    days_->setAccessibleName(tr("Day of cutting"));
+    days_->hide();
+    connect(days_, &QComboBox::activated, this, &PaperDesk::ask);
+    column->addWidget(days_);
     column->addSpacing(grid(2));
     size_ = new Segments(tr("Size of paper"), {tr("A4"), tr("Letter")});
     size_->setObjectName(QStringLiteral("paper.size"));
@@ -83,7 +92,7 @@ void PaperDesk::addPapers(QVBoxLayout* column) {
 }
 
 void PaperDesk::addParts(QVBoxLayout* column) {
-    addHead(column, tr("On the paper"));
+    partsHead_ = addHead(column, tr("On the paper"));
     for (const auto part : allPaperParts()) {
         auto* box = new QCheckBox(partWords(part));
         box->setObjectName(QStringLiteral("paper.part%1").arg(static_cast<int>(part)));
@@ -96,12 +105,24 @@ void PaperDesk::addParts(QVBoxLayout* column) {
 void PaperDesk::showParts() {
     const auto shown = partsOf(kind());
     const auto usual = usualParts(kind());
+    partsHead_->setVisible(!shown.empty());
     for (const auto& [part, box] : parts_) {
         const QSignalBlocker quiet(box);
         const bool there = std::find(shown.begin(), shown.end(), part) != shown.end();
         box->setVisible(there);
         box->setChecked(there && usual.count(part) > 0);
     }
+}
+
+void PaperDesk::showDays() {
+    const auto choices = daysOf(kind(), {bench_.season(), bench_.plan(), booking_});
+    const auto chosen = days_->currentData();
+    days_->clear();
+    days_->addItem(tr("Every day of cutting"));
+    for (const auto& day : choices)
+        days_->addItem(day.words, day.day.number);
+    days_->setCurrentIndex(std::max(0, chosen.isValid() ? days_->findData(chosen) : 0));
+    days_->setVisible(choices.size() > 1);
 }
 
 void PaperDesk::addOutputs(QVBoxLayout* column) {
@@ -208,7 +229,8 @@ void PaperDesk::chooseFile(const QString& title, const QString& ending, const QS
     choose->setAttribute(Qt::WA_DeleteOnClose);
     choose->setAcceptMode(QFileDialog::AcceptSave);
     choose->setDefaultSuffix(ending);
-    choose->selectFile(paperFileName(bench_.season(), kind(), booking_) + QLatin1Char('.') + ending);
+    choose->selectFile(paperFileName(bench_.season(), kind(), booking_, dayOf(kind())) + QLatin1Char('.') +
+                       ending);
     connect(choose, &QFileDialog::fileSelected, this, [this, then = std::move(then)](const QString& path) {
         keepFolder(QFileInfo(path).absolutePath());
         then(path);

@@ -11,8 +11,8 @@ namespace withy::ui {
 
 namespace {
 
-QImage pictureOf(const paper::Page& page, paper::PaperSize size, double dotsPerMm) {
-    QImage image((paper::sizeOf(size) * dotsPerMm).toSize(), QImage::Format_RGB32);
+QImage pictureOf(const paper::Page& page, QSizeF sheet, double dotsPerMm) {
+    QImage image((sheet * dotsPerMm).toSize(), QImage::Format_RGB32);
     image.fill(Qt::white); // paper is white in either theme
     QPainter painter(&image);
     paper::drawPage(painter, page, dotsPerMm);
@@ -28,7 +28,7 @@ std::shared_ptr<const SetPaper> setPaper(const PaperTask& task, double dotsPerMm
     set->words = text(papers::renderText(set->document)).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
     set->dotsPerMm = dotsPerMm;
     for (const auto& page : set->layout.pages)
-        set->pages.push_back(pictureOf(page, task.size, dotsPerMm));
+        set->pages.push_back(pictureOf(page, paper::sheetOf(set->layout), dotsPerMm));
     return set;
 }
 
@@ -38,7 +38,7 @@ std::optional<papers::Document> PaperTask::document() const {
     if (needsBooking(kind) &&
         (!booking || !season.bookings.find(*booking) || plan.bookings.count(*booking) == 0))
         return std::nullopt;
-    return paperOf(kind, {season, plan, booking, printedAt, parts});
+    return paperOf(kind, {season, plan, booking, printedAt, parts, day});
 }
 
 PaperSetter::PaperSetter(QObject* parent)

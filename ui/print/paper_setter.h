@@ -26,6 +26,7 @@ struct PaperTask {
     model::Season season;
     plan::Plan plan;
     QDateTime printedAt;
+    std::optional<Day> day = std::nullopt; ///< as in PaperOrder
 
     /// Nothing when the booking is not there or not planned yet.
     [[nodiscard]] std::optional<papers::Document> document() const;

@@ -19,9 +19,7 @@ public:
     bool dimmed = false;
     double scale = 1; ///< screen pixels a millimetre
 
-    [[nodiscard]] QSizeF sheetSize() const {
-        return set ? paper::sizeOf(set->layout.paper) * scale : QSizeF();
-    }
+    [[nodiscard]] QSizeF sheetSize() const { return set ? paper::sheetOf(set->layout) * scale : QSizeF(); }
 
     [[nodiscard]] int count() const { return set ? static_cast<int>(set->pages.size()) : 0; }
 
@@ -82,7 +80,9 @@ void PaperView::setPaper(std::shared_ptr<const SetPaper> set) {
                       set->document.kind == sheets_->set->document.kind;
     sheets_->set = std::move(set);
     sheets_->dimmed = false;
-    if (sheets_->set) sheets_->scale = dotsPerMm(sheets_->set->layout.paper) / devicePixelRatioF();
+    if (sheets_->set)
+        sheets_->scale =
+            dotsPerMm(sheets_->set->layout.paper, sheets_->set->layout.landscape) / devicePixelRatioF();
     sheets_->fit();
     verticalScrollBar()->setValue(same ? static_cast<int>(at * sheets_->height()) : 0);
     tell();
@@ -114,8 +114,8 @@ void PaperView::tell() {
     Q_EMIT pageChanged(page(), pages());
 }
 
-double PaperView::dotsPerMm(paper::PaperSize size) const {
-    const QSizeF mm = paper::sizeOf(size);
+double PaperView::dotsPerMm(paper::PaperSize size, bool landscape) const {
+    const QSizeF mm = landscape ? paper::sizeOf(size).transposed() : paper::sizeOf(size);
     const double air = 2 * grid(2) + 2;
     const QSizeF room(maximumViewportSize());
     // The bar is reckoned with, so that a page more does not make the others narrower.
@@ -136,7 +136,8 @@ void PaperView::setZoom(Zoom zoom) {
 void PaperView::resizeEvent(QResizeEvent* event) {
     QScrollArea::resizeEvent(event);
     if (!sheets_->set) return;
-    const double now = dotsPerMm(sheets_->set->layout.paper) / devicePixelRatioF();
+    const double now =
+        dotsPerMm(sheets_->set->layout.paper, sheets_->set->layout.landscape) / devicePixelRatioF();
     if (std::abs(now - sheets_->scale) < 1e-6) return;
     sheets_->scale = now; // the old picture, stretched, until the new one is there
     sheets_->fit();

@@ -27,7 +27,7 @@ public:
     [[nodiscard]] int page() const; ///< in view, from 1
     void goTo(int page);
     /// The scale at which pictures fit the view and the screen, for a sheet of this size.
-    [[nodiscard]] double dotsPerMm(paper::PaperSize size) const;
+    [[nodiscard]] double dotsPerMm(paper::PaperSize size, bool landscape = false) const;
 
 Q_SIGNALS:
     void pageChanged(int page, int pages);

@@ -2,6 +2,7 @@
 #include "ui/logic/paper/layout.h"
 
 #include "ui/logic/paper/gauge.h"
+#include "ui/logic/paper/labels.h"
 #include "ui/logic/paper/page_head.h"
 #include "ui/logic/paper/rows.h"
 
@@ -15,6 +16,7 @@ using papers::Block;
 using papers::Columns;
 
 constexpr double kGutter = 7.5;
+constexpr double kLaneGutter = 2.6;
 
 bool before(const Cursor& a, const Cursor& b) {
     return a.page != b.page ? a.page < b.page : a.y < b.y;
@@ -30,10 +32,12 @@ public:
     void body(const std::vector<Block>& blocks) {
         std::vector<Block> run;
         for (const Block& block : blocks) {
-            if (const auto* columns = std::get_if<Columns>(&block.content)) {
+            const auto* columns = std::get_if<Columns>(&block.content);
+            const auto* lanes = std::get_if<papers::Lanes>(&block.content);
+            if (columns || lanes) {
                 full(run);
                 run.clear();
-                both(*columns);
+                columns ? both(*columns) : each(*lanes);
             } else {
                 run.push_back(block);
             }
@@ -60,6 +64,19 @@ private:
         const Cursor leftEnd = column(columns.left, m_area.left(), left, from);
         const Cursor rightEnd = column(columns.right, m_area.right() - right, right, from);
         m_at = before(leftEnd, rightEnd) ? rightEnd : leftEnd;
+    }
+
+    void each(const papers::Lanes& lanes) {
+        if (lanes.lanes.empty()) return;
+        const double count = static_cast<double>(lanes.lanes.size());
+        const double width = (m_area.width() - kLaneGutter * (count - 1)) / count;
+        const Cursor from = m_at;
+        double x = m_area.left();
+        for (const auto& lane : lanes.lanes) {
+            const Cursor end = column(lane, x, width, from);
+            if (before(m_at, end)) m_at = end;
+            x += width + kLaneGutter;
+        }
     }
 
     Cursor column(const std::vector<Block>& blocks, double x, double width, Cursor from) {
@@ -135,8 +152,7 @@ void addPages(Layout& layout, const Sheets& sheets, const QRectF& area, int all)
         const int number = static_cast<int>(layout.pages.size()) + 1;
         const Row foot = pageFoot(sheets.document, area.width(), number, all);
         addRow(page, foot, {area.left(), area.bottom() - foot.height});
-        if (sheets.document.gauge)
-            addRow(page, gaugeRow(*sheets.document.gauge, sizeOf(layout.paper)), {0, 0});
+        if (sheets.document.gauge) addRow(page, gaugeRow(*sheets.document.gauge, sheetOf(layout)), {0, 0});
         layout.pages.push_back(std::move(page));
     }
 }
@@ -144,13 +160,18 @@ void addPages(Layout& layout, const Sheets& sheets, const QRectF& area, int all)
 } // namespace
 
 Layout layoutDocument(const papers::Document& document, PaperSize paper) {
-    const QRectF area = printableArea(paper);
+    Layout layout;
+    layout.paper = paper;
+    if (!document.labels.empty()) {
+        layout.pages = labelPages(document.labels, paper);
+        return layout;
+    }
+    layout.landscape = document.landscape;
+    const QRectF area = QRectF(QPointF(0, 0), sheetOf(layout)).adjusted(kMargin, kMargin, -kMargin, -kMargin);
     std::vector<Sheets> sheets;
     sheets.push_back(sheetsOf(document, area));
     for (const auto& next : document.sheets)
         sheets.push_back(sheetsOf(next, area));
-    Layout layout;
-    layout.paper = paper;
     int all = 0;
     for (const auto& each : sheets) {
         all += static_cast<int>(each.flow.pages().size());

@@ -19,7 +19,13 @@ struct Layout {
     PaperSize paper = PaperSize::A4;
     std::vector<Page> pages; // never empty
     double tight = 1;        // row heights were reduced to this share (0.92 to 1)
+    bool landscape = false;
 };
+
+/// The sheet as it lies before the reader.
+inline QSizeF sheetOf(const Layout& layout) {
+    return layout.landscape ? sizeOf(layout.paper).transposed() : sizeOf(layout.paper);
+}
 
 /// Sets a document on as many sheets as it needs. Needs a QGuiApplication, for the fonts.
 /// Rows are not parted; if fewer than four rows would stand on a last page, row heights fall by up to 8 %

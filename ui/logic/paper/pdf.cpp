@@ -16,6 +16,7 @@ QByteArray drawn(const Layout& layout, const PdfFacts& facts) {
     QPdfWriter writer(&buffer);
     writer.setResolution(static_cast<int>(kDotsPerInch));
     writer.setPageSize(QPageSize(layout.paper == PaperSize::A4 ? QPageSize::A4 : QPageSize::Letter));
+    writer.setPageOrientation(layout.landscape ? QPageLayout::Landscape : QPageLayout::Portrait);
     writer.setPageMargins(QMarginsF(0, 0, 0, 0));
     writer.setTitle(facts.title);
     writer.setCreator(facts.creator);

@@ -15,9 +15,15 @@ struct Measurer {
 
     void operator()(const papers::TimedTask& task) const {
         widen(frame.timeWidth, widthOf(spansOf(task.time, types::kTime)) + 2.6, frame.width * 0.35);
+        if (!task.latest.empty()) latest(task.latest);
         if (!task.who.empty())
             widen(frame.whoWidth, std::max(14.2, widthOf(spansOf(task.who, types::kDetail)) + 4),
                   frame.width * 0.26);
+    }
+
+    void operator()(const papers::DropCard& card) const {
+        widen(frame.timeWidth, widthOf(spansOf(card.time, types::kTime)) + 2.6, frame.width * 0.2);
+        if (!card.latest.empty()) latest(card.latest);
     }
 
     void operator()(const papers::CountRow& row) const {
@@ -30,7 +36,23 @@ struct Measurer {
 
     template <class Other>
     void operator()(const Other&) const {}
+
+private:
+    void latest(const std::string& time) const {
+        widen(frame.latestWidth, widthOf(spansOf(time, types::kLatest)) + 4.6, frame.width * 0.2);
+    }
 };
+
+/// Heads that come again on the next page over what belongs to them.
+bool isHead(const papers::Block& block) {
+    return std::holds_alternative<papers::PatchHead>(block.content) ||
+           std::holds_alternative<papers::BoardHead>(block.content);
+}
+
+bool isUnderHead(const papers::Block& block) {
+    return std::holds_alternative<papers::TallyRow>(block.content) ||
+           std::holds_alternative<papers::BoardItem>(block.content);
+}
 
 } // namespace
 
@@ -52,8 +74,8 @@ std::vector<Row> rowsOf(const std::vector<papers::Block>& blocks, double width, 
         std::visit([&](const auto& content) { addRows(rows, content, frame); }, block.content);
         const bool added = static_cast<int>(rows.size()) > frame.firstRow;
         if (added && block.keepWithNext) rows.back().keepWithNext = true;
-        if (std::holds_alternative<papers::PatchHead>(block.content)) patch = frame.firstRow;
-        if (std::holds_alternative<papers::TallyRow>(block.content) && patch >= 0)
+        if (isHead(block)) patch = frame.firstRow;
+        if (isUnderHead(block) && patch >= 0)
             for (std::size_t i = frame.firstRow; i < rows.size(); ++i)
                 rows[i].repeats = {patch};
     }

@@ -14,7 +14,8 @@ struct Frame {
     double width = 0;
     double tight = 1; // see tightened()
     double timeWidth = 19;
-    double whoWidth = 0; // 0 = nobody is named
+    double latestWidth = 0; // 0 = steps have one time
+    double whoWidth = 0;    // 0 = nobody is named
     double countWidth = 8.8;
     double tallyWidth = 24;
     int firstRow = 0; // place of the block's first row in the whole list
@@ -24,6 +25,9 @@ Frame frameFor(const std::vector<papers::Block>& blocks, double width, double ti
 
 /// All rows of a column. A Columns block inside is laid out left part first (the flow handles the others).
 std::vector<Row> rowsOf(const std::vector<papers::Block>& blocks, double width, double tight);
+
+/// The shapes of a drawing with its top left at `at`; its labels are left to who sets them.
+void drawShapes(Row& row, const papers::Drawing& drawing, QPointF at);
 
 void addRows(std::vector<Row>& out, const papers::SectionHead& head, const Frame& frame);
 void addRows(std::vector<Row>& out, const papers::TimedTask& task, const Frame& frame);
@@ -43,6 +47,11 @@ void addRows(std::vector<Row>& out, const papers::Spacer& spacer, const Frame& f
 void addRows(std::vector<Row>& out, const papers::Drawing& drawing, const Frame& frame);
 void addRows(std::vector<Row>& out, const papers::SlotRow& slot, const Frame& frame);
 void addRows(std::vector<Row>& out, const papers::PieceGroupRow& group, const Frame& frame);
+void addRows(std::vector<Row>& out, const papers::TimeHead& head, const Frame& frame);
+void addRows(std::vector<Row>& out, const papers::DropCard& card, const Frame& frame);
+void addRows(std::vector<Row>& out, const papers::BoardHead& head, const Frame& frame);
+void addRows(std::vector<Row>& out, const papers::BoardItem& item, const Frame& frame);
+void addRows(std::vector<Row>& out, const papers::Lanes& lanes, const Frame& frame);
 void addRows(std::vector<Row>& out, const papers::Columns& columns, const Frame& frame);
 
 } // namespace withy::paper

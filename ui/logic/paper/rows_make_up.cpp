@@ -100,13 +100,17 @@ double drawCells(Pen& pen, const papers::PieceGroupRow& group, double x, double 
 
 } // namespace
 
+void drawShapes(Row& row, const papers::Drawing& drawing, QPointF at) {
+    for (const auto& shape : drawing.shapes)
+        row.ops.push_back(PathOp{pathOf(shape).translated(at), shape.line, fillOf(shape.fill)});
+}
+
 void addRows(std::vector<Row>& out, const papers::Drawing& drawing, const Frame& frame) {
     Row row;
     Pen pen(row);
 
     const double x = std::max(0.0, (frame.width - drawing.width) / 2);
-    for (const auto& shape : drawing.shapes)
-        row.ops.push_back(PathOp{pathOf(shape).translated(x, 0), shape.line, fillOf(shape.fill)});
+    drawShapes(row, drawing, {x, 0});
     for (const auto& label : drawing.labels) {
         TextLine words =
             oneLine(spansOf(label.words, label.strong ? types::kDetailStrong : types::kDetail), frame.width);

@@ -13,6 +13,7 @@ using papers::Align;
 constexpr double kTick = 7;
 constexpr double kTickColumn = 9.9;
 constexpr int kMostPieces = 400;
+constexpr double kBeside = 3;
 
 /// The small boxes under a step: fours, eight to a row, one a piece.
 struct Ticks {
@@ -35,11 +36,20 @@ struct Ticks {
 struct TaskText {
     std::vector<TextLine> title;
     std::vector<TextLine> detail;
+    TextLine beside; // or the detail in the title's line
     double height = 0;
 };
 
 TaskText setTask(const papers::TimedTask& task, double width) {
     TaskText text;
+    const auto title = spansOf(task.title, types::kTask);
+    const auto detail = spansOf(task.detail, types::kDetail, types::kDetailStrong);
+    if (task.beside && widthOf(title) + kBeside + widthOf(detail) < width) {
+        text.title = {oneLine(title, width)};
+        text.beside = oneLine(detail, width);
+        text.height = std::max(types::kTime.lineMm, 0.34 + types::kTask.lineMm);
+        return text;
+    }
     text.title = breakLines(spansOf(task.title, types::kTask), width, 3);
     text.detail = breakLines(spansOf(task.detail, types::kDetail, types::kDetailStrong), width, 12);
     text.height = std::max(types::kTime.lineMm, 0.34 + heightOf(text.title, types::kTask.lineMm) +
@@ -83,7 +93,8 @@ void addMoreTicks(std::vector<Row>& out, int count, double x, const Frame& frame
 
 void addRows(std::vector<Row>& out, const papers::TimedTask& task, const Frame& frame) {
     constexpr int kInStep = 6 * Ticks::kPerRow; // boxes that stay with their step
-    const double x = frame.timeWidth + kTickColumn;
+    const double tickX = frame.timeWidth + frame.latestWidth;
+    const double x = tickX + kTickColumn;
     const double right = frame.whoWidth > 0 ? frame.width - frame.whoWidth - 1.8 : frame.width;
     const TaskText text = setTask(task, right - x);
     const int boxes = std::clamp(task.pieces, 0, kInStep);
@@ -96,8 +107,14 @@ void addRows(std::vector<Row>& out, const papers::TimedTask& task, const Frame& 
     Pen pen(row);
     pen.in(0, pads.top, types::kTime.lineMm,
            oneLine(spansOf(task.time, types::kTime), frame.timeWidth - 1.5));
-    pen.box({frame.timeWidth, pads.top + 0.1, kTick, kTick}, Fill::White, kThick);
+    if (frame.latestWidth > 0)
+        pen.in(frame.timeWidth, pads.top, types::kTime.lineMm,
+               oneLine(spansOf(task.latest, types::kLatest), frame.latestWidth));
+    pen.box({tickX, pads.top + 0.1, kTick, kTick}, Fill::White, kThick);
     double y = pads.top + 0.34;
+    if (!text.beside.spans.empty())
+        pen.at(x + text.title.front().width + kBeside, baselineIn(y, types::kTask.lineMm, text.title.front()),
+               text.beside);
     y += pen.lines(x, y, text.title, types::kTask.lineMm);
     y += pen.lines(x, y, text.detail, types::kDetail.lineMm);
     drawWho(pen, task, frame, pads.top);

@@ -46,6 +46,7 @@ inline constexpr Type kText{Face::Sans, QFont::Normal, 12.5, 5.76};
 inline constexpr Type kTextStrong{Face::Sans, QFont::Bold, 12.5, 5.76};
 inline constexpr Type kTask{Face::Sans, QFont::Bold, 14.5, 6.43};
 inline constexpr Type kTime{Face::Sans, QFont::Black, 17, 7.11};
+inline constexpr Type kLatest{Face::Sans, QFont::Normal, 14, 6.43};
 inline constexpr Type kHead{Face::Serif, QFont::Bold, 14.5, 6.1};
 inline constexpr Type kPatch{Face::Serif, QFont::Bold, 17, 7.45};
 inline constexpr Type kPlant{Face::Sans, QFont::Bold, 16.3, 6.77};

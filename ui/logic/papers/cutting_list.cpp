@@ -2,14 +2,14 @@
 #include "core/model/schema.h"
 #include "core/plan/day_heat.h"
 #include "core/plan/index.h"
-#include "ui/logic/edits/tally_edits.h"
 #include "ui/logic/fields/field_text.h"
 #include "ui/logic/format.h"
 #include "ui/logic/garden_words.h"
-#include "ui/logic/models/cutting_goals.h"
 #include "ui/logic/papers/cutting_hours.h"
+#include "ui/logic/papers/cutting_outings.h"
 #include "ui/logic/papers/cutting_vessels.h"
 #include "ui/logic/papers/papers.h"
+#include "ui/logic/run_up_words.h"
 
 #include <QCoreApplication>
 
@@ -24,22 +24,6 @@ using papers::Block;
 using papers::plain;
 using papers::strong;
 
-/// One outing: a day, its hours, and what is cut on it for whom.
-struct Outing {
-    Day day;
-    std::optional<std::pair<LocalTime, LocalTime>> hours;
-    std::optional<garden::GoodHourWhy> why;
-    std::vector<Id<model::Booking>> bookings;
-    std::vector<std::pair<Id<model::Booking>, CuttingGoal>> goals; ///< in walking order
-
-    [[nodiscard]] std::int64_t stems() const {
-        std::int64_t sum = 0;
-        for (const auto& [booking, goal] : goals)
-            sum += goal.goal();
-        return sum;
-    }
-};
-
 class CuttingListMaker {
     Q_DECLARE_TR_FUNCTIONS(CuttingList)
 
@@ -50,9 +34,12 @@ public:
         , index_(order.season)
         , days_(order.season)
         , vessels_(order.season)
-        , booking_(*season_.bookings.find(*order.booking)) {
-        gather();
-        letter();
+        , booking_(*season_.bookings.find(*order.booking))
+        , outings_(cuttingOutings(order)) {
+        std::vector<Id<model::Booking>> all;
+        for (const auto& outing : outings_)
+            all.insert(all.end(), outing.bookings.begin(), outing.bookings.end());
+        letters_ = bookingLetters(season_, all);
     }
 
     papers::Document document() {
@@ -61,9 +48,11 @@ public:
         d.name = one ? utf8(outingName(outings_.front())) : booking_.title;
         if (!outings_.empty()) d.key = utf8(shortDay(outings_.front().day));
         if (one)
-            d.keyNote = utf8(hoursWords(outings_.front()));
+            d.keyNote = utf8(outingHours(outings_.front()));
+        else if (!outings_.empty() && outings_.front().day == outings_.back().day)
+            d.keyNote = utf8(tr("%n round(s)", nullptr, asCount(outings_.size())));
         else if (!outings_.empty())
-            d.keyNote = utf8(tr("and %n more day(s)", nullptr, asCount(outings_.size() - 1)));
+            d.keyNote = utf8(tr("and %n more round(s)", nullptr, asCount(outings_.size() - 1)));
         for (const auto& outing : outings_)
             addOuting(outing, !one, d.body);
         if (outings_.empty())
@@ -79,71 +68,7 @@ public:
     }
 
 private:
-    void gather() {
-        std::map<Day, Outing> byDay;
-        for (const auto& goal : cuttingGoals(season_, order_.plan, booking_.id)) {
-            auto& outing = byDay[goal.day];
-            outing.day = goal.day;
-            outing.goals.emplace_back(booking_.id, goal);
-        }
-        for (auto& [day, outing] : byDay) {
-            readHours(outing);
-            addOthers(outing);
-            outings_.push_back(std::move(outing));
-        }
-    }
-
-    void readHours(Outing& outing) const {
-        if (const auto* planned = plannedRound(order_.plan, booking_.id, outing.day)) {
-            outing.hours = {planned->start, planned->end};
-            if (planned->hour) outing.why = planned->hour->why;
-        }
-        if (const auto* round = edits::roundOn(season_, booking_.id, outing.day)) {
-            if (!outing.hours || outing.hours->first != round->from) outing.why.reset();
-            outing.hours = {round->from, round->to};
-        }
-    }
-
-    /// What the day's round cuts for other bookings that it serves.
-    void addOthers(Outing& outing) const {
-        outing.bookings = {booking_.id};
-        if (const auto* round = edits::roundOn(season_, booking_.id, outing.day))
-            for (const auto& serving : season_.roundBookings)
-                if (serving.round == round->id && serving.booking != booking_.id &&
-                    season_.bookings.find(serving.booking))
-                    outing.bookings.push_back(serving.booking);
-        for (std::size_t i = 1; i < outing.bookings.size(); ++i)
-            for (const auto& goal : cuttingGoals(season_, order_.plan, outing.bookings[i]))
-                if (goal.day == outing.day) outing.goals.emplace_back(outing.bookings[i], goal);
-        std::stable_sort(outing.goals.begin(), outing.goals.end(), [&](const auto& a, const auto& b) {
-            return placeOf(a.second.patch) < placeOf(b.second.patch);
-        });
-    }
-
-    [[nodiscard]] std::pair<std::int64_t, std::int64_t> placeOf(Id<model::Patch> patch) const {
-        const auto* p = season_.patches.find(patch);
-        return {p ? p->place : 0, patch.value};
-    }
-
-    /// One letter for each booking: the first of its title that no other has.
-    void letter() {
-        for (const auto& outing : outings_)
-            for (const auto id : outing.bookings) {
-                if (letters_.contains(id)) continue;
-                const auto* booking = season_.bookings.find(id);
-                QString candidates = (booking ? text(booking->title) : QString()).toUpper();
-                candidates += QStringLiteral("ABCDEFGHIJKLMNOPQRSTUVWXYZ");
-                for (const QChar c : candidates) {
-                    const bool taken = std::any_of(letters_.begin(), letters_.end(),
-                                                   [&](const auto& l) { return l.second == QString(c); });
-                    if (!c.isLetter() || taken) continue;
-                    letters_[id] = QString(c);
-                    break;
-                }
-            }
-    }
-
-    static QString outingName(const Outing& outing) {
+    static QString outingName(const CuttingOuting& outing) {
         const QString day = longDay(outing.day).section(QLatin1Char(' '), 0, 0);
         if (outing.why == garden::GoodHourWhy::dawn) return tr("Dawn cut, %1").arg(day);
         if (outing.why == garden::GoodHourWhy::evening) return tr("Evening cut, %1").arg(day);
@@ -151,22 +76,21 @@ private:
     }
 
     /// "06:35 to 07:50, done before 09:00".
-    QString hoursWords(const Outing& outing) {
+    QString outingHours(const CuttingOuting& outing) {
         if (!outing.hours) return tr("hours still to be chosen");
         const auto [from, to] = *outing.hours;
-        QString words =
-            to == from ? tr("from %1").arg(clock(from)) : tr("%1 to %2").arg(clock(from), clock(to));
+        QString words = to == from ? tr("from %1").arg(clock(from)) : hoursWords(from, to);
         const auto limit = season_.theSettings().heatLimitCelsius;
         const QString warm = tooWarmFrom(days_.on(outing.day), limit, from.minute);
         const bool before = !warm.isEmpty() && clock(to) <= warm;
         return before ? tr("%1, done before %2").arg(words, warm) : words;
     }
 
-    void addOuting(const Outing& outing, bool named, std::vector<Block>& body) {
+    void addOuting(const CuttingOuting& outing, bool named, std::vector<Block>& body) {
         if (named)
             body.push_back(Block{papers::SectionHead{
                 utf8(outingName(outing)),
-                plain(utf8(tr("%1, %2").arg(shortDay(outing.day), hoursWords(outing))))}});
+                plain(utf8(tr("%1, %2").arg(shortDay(outing.day), outingHours(outing))))}});
         const auto& day = days_.on(outing.day);
         const auto from = outing.hours ? std::optional(outing.hours->first.minute) : std::nullopt;
         body.push_back(Block{cuttingHours(day, season_.theSettings().heatLimitCelsius, from), true});
@@ -193,7 +117,7 @@ private:
         return {};
     }
 
-    papers::KeyRow keyOf(const Outing& outing) const {
+    papers::KeyRow keyOf(const CuttingOuting& outing) const {
         papers::KeyRow key;
         for (const auto id : outing.bookings)
             if (const auto* b = season_.bookings.find(id))
@@ -304,7 +228,7 @@ private:
     plan::PlaceDays days_;
     CuttingVessels vessels_;
     const model::Booking& booking_;
-    std::vector<Outing> outings_;
+    std::vector<CuttingOuting> outings_;
     std::map<Id<model::Booking>, QString> letters_;
 };
 

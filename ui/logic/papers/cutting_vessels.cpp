@@ -17,7 +17,7 @@ struct CuttingVesselsSay {
 };
 
 constexpr Millimetres lengthNotKnown{500}; // as the kit takes it
-constexpr int mostNamed = 3;               // buckets listed one by one
+constexpr std::size_t mostNamed = 3;       // buckets listed one by one
 
 const model::Holder* commonest(const model::Season& season, model::HolderKind kind) {
     const model::Holder* found = nullptr;
@@ -38,13 +38,12 @@ std::optional<Stems> roomOf(const model::Holder& bucket, shed::LengthClass lengt
     return bucket.longStems;
 }
 
-QString bucketWords(int first, int last) {
-    if (first == last) return CuttingVesselsSay::tr("bucket %1").arg(first);
-    if (last - first >= mostNamed) return CuttingVesselsSay::tr("buckets %1 to %2").arg(first).arg(last);
-    QStringList numbers;
-    for (int n = first; n <= last; ++n)
-        numbers << QString::number(n);
-    return CuttingVesselsSay::tr("buckets %1").arg(numbers.join(QStringLiteral(", ")));
+QString bucketWords(const std::vector<QString>& names) {
+    if (names.size() == 1) return CuttingVesselsSay::tr("bucket %1").arg(names.front());
+    if (names.size() > mostNamed)
+        return CuttingVesselsSay::tr("buckets %1 to %2").arg(names.front(), names.back());
+    return CuttingVesselsSay::tr("buckets %1")
+        .arg(QStringList(names.begin(), names.end()).join(QStringLiteral(", ")));
 }
 
 /// A, B ... Z, AA.
@@ -64,12 +63,28 @@ CuttingVessels::CuttingVessels(const model::Season& season)
         box_ = nullptr;
 }
 
-QString CuttingVessels::next(std::int64_t stems, std::optional<Millimetres> length, bool personal) {
+CuttingVessels::Vessels CuttingVessels::deal(std::int64_t stems, std::optional<Millimetres> length,
+                                             bool personal) {
     if (stems <= 0) return {};
-    return personal && box_ ? nextCells(stems) : nextBucket(stems, length);
+    return personal && box_ ? cells(stems) : buckets(stems, length);
 }
 
-QString CuttingVessels::nextBucket(std::int64_t stems, std::optional<Millimetres> length) {
+QString CuttingVessels::next(std::int64_t stems, std::optional<Millimetres> length, bool personal) {
+    const Vessels dealt = deal(stems, length, personal);
+    if (dealt.names.empty()) return {};
+    if (!dealt.boxes) return bucketWords(dealt.names);
+    const std::int64_t each = box_->stemsPerCell->value;
+    const int cells = static_cast<int>(dealt.cells);
+    if (dealt.names.size() == 1)
+        return CuttingVesselsSay::tr("box %1, %n cell(s) of %2", nullptr, cells)
+            .arg(dealt.names.front())
+            .arg(each);
+    return CuttingVesselsSay::tr("boxes %1 to %2, %n cell(s) of %3", nullptr, cells)
+        .arg(dealt.names.front(), dealt.names.back())
+        .arg(each);
+}
+
+CuttingVessels::Vessels CuttingVessels::buckets(std::int64_t stems, std::optional<Millimetres> length) {
     if (!bucket_) return {};
     const auto kind = shed::lengthClass(length.value_or(lengthNotKnown));
     const std::int64_t room = roomOf(*bucket_, kind).value_or(Stems(0)).value;
@@ -77,28 +92,27 @@ QString CuttingVessels::nextBucket(std::int64_t stems, std::optional<Millimetres
     auto& open = open_[static_cast<std::size_t>(kind)];
     if (open.number > 0 && stems <= open.room) {
         open.room -= stems;
-        return bucketWords(open.number, open.number);
+        return {{QString::number(open.number)}, false, 0};
     }
     const std::int64_t more = std::min<std::int64_t>((stems + room - 1) / room, 999);
-    const int first = buckets_ + 1;
-    buckets_ += static_cast<int>(more);
+    Vessels out;
+    for (std::int64_t i = 0; i < more; ++i)
+        out.names.push_back(QString::number(++buckets_));
     open = {buckets_, more * room - stems};
-    return bucketWords(first, buckets_);
+    return out;
 }
 
-QString CuttingVessels::nextCells(std::int64_t stems) {
+CuttingVessels::Vessels CuttingVessels::cells(std::int64_t stems) {
     const std::int64_t each = box_->stemsPerCell->value;
-    const std::int64_t cells = (stems + each - 1) / each;
+    Vessels out;
+    out.boxes = true;
+    out.cells = (stems + each - 1) / each;
     const std::int64_t first = cells_ / *box_->cells;
-    cells_ += cells;
-    const std::int64_t last = (cells_ - 1) / *box_->cells;
-    if (first == last)
-        return CuttingVesselsSay::tr("box %1, %n cell(s) of %2", nullptr, static_cast<int>(cells))
-            .arg(letters(first))
-            .arg(each);
-    return CuttingVesselsSay::tr("boxes %1 to %2, %n cell(s) of %3", nullptr, static_cast<int>(cells))
-        .arg(letters(first), letters(last))
-        .arg(each);
+    cells_ += out.cells;
+    const std::int64_t last = std::min((cells_ - 1) / *box_->cells, first + 999);
+    for (std::int64_t box = first; box <= last; ++box)
+        out.names.push_back(letters(box));
+    return out;
 }
 
 } // namespace withy::ui

@@ -7,6 +7,7 @@
 
 #include <array>
 #include <optional>
+#include <vector>
 
 /// Which bucket or box each row of a cutting list goes into.
 namespace withy::ui {
@@ -19,12 +20,20 @@ class CuttingVessels {
 public:
     explicit CuttingVessels(const model::Season& season);
 
-    /// "bucket 1", "buckets 2, 3", "box A, 2 cells of 15"; empty when no room is known.
+    /// The vessels one row goes into; none when no room is known.
+    struct Vessels {
+        std::vector<QString> names; ///< "2", "3"; boxes "A"
+        bool boxes = false;
+        std::int64_t cells = 0; ///< of boxes
+    };
+
+    Vessels deal(std::int64_t stems, std::optional<Millimetres> length, bool personal);
+    /// The same in words: "bucket 1", "buckets 2, 3", "box A, 2 cells of 15".
     QString next(std::int64_t stems, std::optional<Millimetres> length, bool personal);
 
 private:
-    QString nextBucket(std::int64_t stems, std::optional<Millimetres> length);
-    QString nextCells(std::int64_t stems);
+    Vessels buckets(std::int64_t stems, std::optional<Millimetres> length);
+    Vessels cells(std::int64_t stems);
 
     struct Open {
         int number = 0; ///< of the bucket begun; nought: none

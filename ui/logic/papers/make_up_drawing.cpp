@@ -2,6 +2,7 @@
 #include "ui/logic/papers/make_up_drawing.h"
 
 #include "ui/logic/format.h"
+#include "ui/logic/papers/sketch_on_paper.h"
 #include "ui/paint/bunch.h"
 #include "ui/paint/piece_layout.h"
 #include "ui/paint/piece_painter.h"
@@ -78,21 +79,9 @@ private:
 
     void addSketch() {
         const double k = drawnPxPerMm / over_;
-        Sketch sketch = inLine(pieceSketch(piece_, k, Palette{}), {Qt::white, Qt::black, 0, 1.1});
-        for (const auto& mark : sketch) {
-            papers::Drawing::Shape shape;
-            for (int i = 0; i < mark.path.elementCount(); ++i) {
-                const auto e = mark.path.elementAt(i);
-                const QPointF at = onPaper(QPointF(e.x, e.y) / k);
-                const Kind kind = e.isMoveTo()                             ? Kind::move
-                                  : e.type == QPainterPath::CurveToElement ? Kind::curve
-                                                                           : Kind::line;
-                shape.points.push_back({kind, at.x(), at.y()});
-            }
-            shape.fill = mark.fill.isValid() ? DrawnFill::white : DrawnFill::none;
-            shape.line = mark.line.isValid() || mark.fill.isValid() ? sketchLine : 0;
-            out_.shapes.push_back(std::move(shape));
-        }
+        const Sketch sketch = inLine(pieceSketch(piece_, k, Palette{}), {Qt::white, Qt::black, 0, 1.1});
+        addToPaper(out_, sketch, QTransform(1 / (k * over_), 0, 0, 1 / (k * over_), middle_, ground_),
+                   sketchLine);
     }
 
     void addGround() { line({ruleRoom - 4, ground_}, {out_.width - rightRoom + 4, ground_}, 0.4); }

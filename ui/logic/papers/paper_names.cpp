@@ -33,15 +33,17 @@ QString safe(const QString& words) {
 
 } // namespace
 
-QString paperFileName(const model::Season& season, PaperKind kind,
-                      std::optional<Id<model::Booking>> booking) {
+QString paperFileName(const model::Season& season, PaperKind kind, std::optional<Id<model::Booking>> booking,
+                      std::optional<Day> day) {
     const QString title = paperTitle(kind);
     const auto* b = booking ? season.bookings.find(*booking) : nullptr;
+    if (isOfWeek(kind) && (day || b))
+        return safe(text(weekOf(day ? *day : b->eventStart.day).iso()) + QLatin1Char(' ') + title.toLower());
     if (!b || !needsBooking(kind))
         return safe(text(season.theSettings().seasonName) + QStringLiteral(", ") + title.toLower());
     const QString end = QStringLiteral(", ") + title.toLower();
     const QString name = safe(text(b->title)).left(120 - 11 - static_cast<int>(end.size()));
-    return safe(text(b->eventStart.day.iso()) + QLatin1Char(' ') + name + end);
+    return safe(text(day.value_or(b->eventStart.day).iso()) + QLatin1Char(' ') + name + end);
 }
 
 std::vector<Id<model::Booking>> bookingsOfWeek(const model::Season& season, Day day) {

@@ -7,7 +7,9 @@ namespace withy::ui {
 
 /// "2027-09-11 Library roof supper, prep sheet": sorts by day in a folder, and holds no letter that a file
 /// system of today refuses. Without an ending; at most 120 letters.
-QString paperFileName(const model::Season& season, PaperKind kind, std::optional<Id<model::Booking>> booking);
+/// A paper of a week bears the week's Monday, one of a chosen day that day.
+QString paperFileName(const model::Season& season, PaperKind kind, std::optional<Id<model::Booking>> booking,
+                      std::optional<Day> day = std::nullopt);
 
 /// Bookings whose guests come in the week (Monday to Sunday) of this day, lost ones left out, by time.
 std::vector<Id<model::Booking>> bookingsOfWeek(const model::Season& season, Day day);

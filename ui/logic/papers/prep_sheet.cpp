@@ -29,16 +29,16 @@ public:
         , plan_(*order.plan.bookings.at(*order.booking))
         , all_(order.plan)
         , booking_(*season_.bookings.find(*order.booking))
-        , day_(prepDay(plan_)) {}
+        , makeUp_(makeUpHours(order)) {}
 
     papers::Document document() {
         papers::Document d;
         d.name = booking_.title;
-        d.key = utf8(shortDay(day_));
+        d.key = utf8(shortDay(day()));
         d.keyNote = utf8(keyNote());
         d.facts = facts();
         papers::Columns columns;
-        columns.left = prepSteps(season_, plan_, day_, coverOf(all_, plan_.booking));
+        columns.left = prepSteps(order_, day());
         columns.left.push_back(Block{papers::Spacer{4}});
         addCautions(columns.left);
         fillRight(columns.right);
@@ -54,8 +54,11 @@ public:
     }
 
 private:
+    /// The day the make-up begins.
+    [[nodiscard]] Day day() const { return makeUp_.first.day; }
+
     [[nodiscard]] QString keyNote() const {
-        const int ahead = booking_.eventStart.day - day_;
+        const int ahead = booking_.eventStart.day - day();
         if (ahead == 0) return tr("the same day");
         return ahead == 1 ? tr("the day before") : tr("%n day(s) before", nullptr, ahead);
     }
@@ -64,15 +67,15 @@ private:
         std::vector<papers::Text> out;
         out.push_back(strong(utf8(whole(plan_.stemsToCut.value))) + plain(utf8(tr(" stems to cut"))));
         plan::PlaceDays days(season_);
-        const auto& day = days.on(day_);
-        const auto& heat = day.garden.heat;
+        const auto& heatOfDay = days.on(day());
+        const auto& heat = heatOfDay.garden.heat;
         if (heat.sunrise)
             out.push_back(plain(utf8(tr("sunrise "))) + strong(hourText(*heat.sunrise)));
         else
             out.push_back(
-                plain(utf8(day.garden.sun == garden::SunStatus::allDay ? tr("the sun does not set")
-                                                                       : tr("the sun does not rise"))));
-        if (day.basis) {
+                plain(utf8(heatOfDay.garden.sun == garden::SunStatus::allDay ? tr("the sun does not set")
+                                                                             : tr("the sun does not rise"))));
+        if (heatOfDay.basis) {
             const double limit = season_.theSettings().heatLimitCelsius;
             const auto over = garden::firstHourAbove(heat, limit);
             const QString degrees = QString::number(limit);
@@ -81,7 +84,7 @@ private:
             else
                 out.push_back(plain(utf8(tr("not over %1 °C").arg(degrees))));
         }
-        out.push_back(plain(utf8(tr("made by "))) + strong(plan_.makeUpEnd.clock()));
+        out.push_back(plain(utf8(tr("made by "))) + strong(makeUp_.second.clock()));
         return out;
     }
 
@@ -249,7 +252,7 @@ private:
     const plan::BookingPlan& plan_;
     const plan::Plan& all_;
     const model::Booking& booking_;
-    Day day_;
+    std::pair<LocalTime, LocalTime> makeUp_;
 };
 
 } // namespace

@@ -20,10 +20,11 @@ class Origins {
     Q_DECLARE_TR_FUNCTIONS(StemOrigins)
 
 public:
-    Origins(const model::Season& season, const plan::BookingPlan& plan, const plan::BookingCover& cover)
-        : season_(season), plan_(plan), cover_(cover), sources_(sourcesOf(season, plan, cover)) {}
+    Origins(const model::Season& season, const plan::BookingPlan& plan, const plan::BookingCover& cover,
+            const std::vector<plan::RunUpStep>& steps)
+        : season_(season), cover_(cover), steps_(steps), sources_(sourcesOf(season, plan, cover)) {}
 
-    [[nodiscard]] QString ofStep(const plan::TimedStep& step) const {
+    [[nodiscard]] QString ofStep(const plan::RunUpStep& step) const {
         QStringList parts;
         for (const auto& s : sources_)
             if (cutBy(s) == &step) parts << place(s);
@@ -74,17 +75,26 @@ public:
 
 private:
     /// The step that cuts it: on its day the one that cuts its plant, else the first of the day (a stand-in).
-    [[nodiscard]] const plan::TimedStep* cutBy(const StemSource& s) const {
+    [[nodiscard]] const plan::RunUpStep* cutBy(const StemSource& s) const {
         if (s.origin != StemOrigin::patch) return nullptr;
-        const plan::TimedStep* first = nullptr;
-        for (const auto& step : plan_.steps) {
-            if (step.kind != plan::StepKind::cut || step.from.day != s.day) continue;
+        const plan::RunUpStep* first = nullptr;
+        for (const auto& step : steps_) {
+            if (step.key.step != plan::StepKind::cut || step.from.day != s.day) continue;
             if (!first) first = &step;
             if (std::any_of(step.stems.begin(), step.stems.end(),
                             [&](const auto& p) { return p.first == s.plant; }))
                 return &step;
         }
-        return first;
+        return first ? first : roundWith(s.plant);
+    }
+
+    /// A round of the run-up may cut on another day than the stems were foretold for.
+    [[nodiscard]] const plan::RunUpStep* roundWith(Id<model::Plant> plant) const {
+        for (const auto& step : steps_)
+            if (step.round && std::any_of(step.stems.begin(), step.stems.end(),
+                                          [&](const auto& p) { return p.first == plant; }))
+                return &step;
+        return nullptr;
     }
 
     [[nodiscard]] QString where(const StemSource& s) const {
@@ -103,27 +113,33 @@ private:
     [[nodiscard]] std::string nameOf(Id<model::Plant> id) const { return utf8(nameIn(season_.plants, id)); }
 
     const model::Season& season_;
-    const plan::BookingPlan& plan_;
     const plan::BookingCover& cover_;
+    const std::vector<plan::RunUpStep>& steps_;
     std::vector<StemSource> sources_;
 };
 
 } // namespace
 
 QString cutFrom(const model::Season& season, const plan::BookingPlan& plan, const plan::BookingCover* cover,
-                const plan::TimedStep& step) {
-    return cover ? Origins(season, plan, *cover).ofStep(step) : QString();
+                const std::vector<plan::RunUpStep>& steps, const plan::RunUpStep& step) {
+    if (!cover) return {};
+    const Origins origins(season, plan, *cover, steps);
+    const auto same =
+        std::find_if(steps.begin(), steps.end(), [&](const auto& s) { return s.key == step.key; });
+    return same == steps.end() ? QString() : origins.ofStep(*same);
 }
 
 std::vector<papers::Block> stemsBesideRounds(const model::Season& season, const plan::BookingPlan& plan,
-                                             const plan::BookingCover* cover) {
-    return cover ? Origins(season, plan, *cover).beside() : std::vector<Block>();
+                                             const plan::BookingCover* cover,
+                                             const std::vector<plan::RunUpStep>& steps) {
+    return cover ? Origins(season, plan, *cover, steps).beside() : std::vector<Block>();
 }
 
 std::vector<papers::Block> stemOrigins(const model::Season& season, const plan::BookingPlan& plan,
                                        const plan::BookingCover* cover) {
     if (!cover) return {};
-    const Origins origins(season, plan, *cover);
+    const std::vector<plan::RunUpStep> none;
+    const Origins origins(season, plan, *cover, none);
     return origins.any() ? std::vector<Block>{origins.table()} : std::vector<Block>();
 }
 

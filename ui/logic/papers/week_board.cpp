@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/day_heat.h"
+#include "core/runup/busy_spans.h"
+#include "ui/logic/format.h"
+#include "ui/logic/models/week_steps.h"
+#include "ui/logic/papers/cutting_hours.h"
+#include "ui/logic/papers/papers.h"
+#include "ui/logic/run_up_words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace withy::ui {
+
+namespace {
+
+using papers::Block;
+using papers::plain;
+using papers::strong;
+using plan::RunUpStep;
+using plan::StepKind;
+using BoardKind = papers::BoardItem::Kind;
+
+class WeekBoardMaker {
+    Q_DECLARE_TR_FUNCTIONS(WeekBoard)
+
+public:
+    explicit WeekBoardMaker(const PaperOrder& order)
+        : order_(order), season_(order.season), monday_(weekOfPaper(order)), heat_(order.season) {
+        for (auto& step : runUpSteps(season_, order.plan))
+            if (inWeek(step.from.day)) steps_.push_back(std::move(step));
+        letter();
+    }
+
+    papers::Document document() {
+        papers::Document d;
+        d.landscape = true;
+        d.name = season_.theSettings().placeName.empty() ? season_.theSettings().seasonName
+                                                         : season_.theSettings().placeName;
+        d.key = utf8(tr("%1 to %2").arg(shortDay(monday_), shortDay(monday_ + 6)));
+        d.facts = facts();
+        papers::KeyRow key;
+        for (const auto& id : shown_)
+            if (const auto* booking = season_.bookings.find(id))
+                key.items.push_back({utf8(letters_.at(id)), booking->title});
+        if (!key.items.empty()) d.body.push_back(Block{std::move(key), true});
+        papers::Lanes lanes;
+        for (int i = 0; i < 7; ++i)
+            lanes.lanes.push_back(laneOf(monday_ + i));
+        d.body.push_back(Block{std::move(lanes)});
+        d.footWhat = utf8(tr("Black cannot move, hatched is busy. The small steps are on the prep sheets"));
+        return d;
+    }
+
+private:
+    struct Timed {
+        LocalTime from;
+        papers::BoardItem item;
+    };
+
+    [[nodiscard]] bool inWeek(Day day) const { return day >= monday_ && day < monday_ + 7; }
+
+    void letter() {
+        const auto add = [&](Id<model::Booking> id) {
+            if (std::find(shown_.begin(), shown_.end(), id) == shown_.end()) shown_.push_back(id);
+        };
+        for (const auto& booking : season_.bookings)
+            if (booking.standing != model::Standing::lost && inWeek(booking.eventStart.day)) add(booking.id);
+        for (const auto& step : steps_)
+            for (const auto id : step.bookings)
+                add(id);
+        std::stable_sort(shown_.begin(), shown_.end(), [&](auto a, auto b) {
+            const auto* left = season_.bookings.find(a);
+            const auto* right = season_.bookings.find(b);
+            return left && right && left->eventStart < right->eventStart;
+        });
+        letters_ = bookingLetters(season_, shown_);
+    }
+
+    [[nodiscard]] Minutes workOn(Day day) const {
+        Minutes sum;
+        for (const auto& step : steps_)
+            if (step.from.day == day && !needsNobody(step)) sum += step.minutes;
+        return sum;
+    }
+
+    [[nodiscard]] std::vector<papers::Text> facts() const {
+        std::vector<papers::Text> out;
+        Minutes all;
+        Day full = monday_;
+        for (int i = 0; i < 7; ++i) {
+            all += workOn(monday_ + i);
+            if (workOn(monday_ + i) > workOn(full)) full = monday_ + i;
+        }
+        if (all.value == 0) return {plain(utf8(tr("Nothing to do this week.")))};
+        out.push_back(strong(utf8(workWords(all))) + plain(utf8(tr(" of work"))));
+        out.push_back(plain(utf8(tr("the full day: "))) +
+                      strong(utf8(tr("%1, %2").arg(shortDay(full), workWords(workOn(full))))));
+        if (order_.plan.runUp)
+            for (const auto& over : order_.plan.runUp->over)
+                if (inWeek(over.day))
+                    out.push_back(strong(
+                        utf8(tr("%1 is %2 too long").arg(shortDay(over.day), workWords(over.minutes)))));
+        return out;
+    }
+
+    [[nodiscard]] std::vector<Block> laneOf(Day day) {
+        std::vector<Block> out;
+        const Minutes work = workOn(day);
+        out.push_back(Block{papers::BoardHead{utf8(shortDay(day)), utf8(dayNote(day, work)), false}});
+        std::vector<Timed> items;
+        addEvents(day, items);
+        addSteps(day, items);
+        addBusy(day, items);
+        std::stable_sort(items.begin(), items.end(),
+                         [](const auto& a, const auto& b) { return a.from < b.from; });
+        for (auto& timed : items)
+            out.push_back(Block{std::move(timed.item)});
+        if (const QString rest = smallSteps(day); !rest.isEmpty())
+            out.push_back(Block{papers::BoardItem{BoardKind::note, "", "", utf8(rest), ""}});
+        return out;
+    }
+
+    [[nodiscard]] QString dayNote(Day day, Minutes work) {
+        const QString warm = tooWarmFrom(heat_.on(day), season_.theSettings().heatLimitCelsius, std::nullopt);
+        if (work.value == 0) return warm.isEmpty() ? tr("nothing to do") : tr("warm from %1").arg(warm);
+        return warm.isEmpty() ? workWords(work) : tr("%1, warm %2").arg(workWords(work), warm);
+    }
+
+    [[nodiscard]] std::string markOf(const std::vector<Id<model::Booking>>& ids) const {
+        const auto found = ids.size() == 1 ? letters_.find(ids.front()) : letters_.end();
+        return found == letters_.end() ? std::string() : utf8(found->second);
+    }
+
+    void addEvents(Day day, std::vector<Timed>& items) const {
+        for (const auto& booking : season_.bookings) {
+            if (booking.standing == model::Standing::lost || booking.eventStart.day != day) continue;
+            const auto* venue = booking.venue ? season_.venues.find(*booking.venue) : nullptr;
+            items.push_back({booking.eventStart,
+                             {BoardKind::fixed, utf8(timesOf(booking.eventStart, booking.eventEnd)),
+                              markOf({booking.id}), booking.title, venue ? venue->name : std::string()}});
+        }
+    }
+
+    [[nodiscard]] static QString timesOf(LocalTime from, LocalTime to) {
+        return to <= from ? clock(from) : QStringLiteral("%1–%2").arg(clock(from), clock(to));
+    }
+
+    /// What a board in the shed is looked at for; the rest is small and on the prep sheet.
+    static bool isOnBoard(StepKind kind) {
+        using enum StepKind;
+        return kind == cut || kind == make || kind == drive || kind == collect;
+    }
+
+    void addSteps(Day day, std::vector<Timed>& items) const {
+        for (const auto& step : steps_) {
+            const auto kind = step.key.step;
+            if (step.from.day != day || !isOnBoard(kind)) continue;
+            const bool round = kind == StepKind::cut;
+            const QString who = whoWords(season_, step);
+            QStringList detail;
+            if (step.bookings.size() > 1) detail << lettersOf(step.bookings);
+            if (!who.isEmpty()) detail << who;
+            items.push_back({step.from,
+                             {round ? BoardKind::round : BoardKind::step, utf8(timesOf(step.from, step.to)),
+                              markOf(step.bookings), utf8(stepTitle(season_, step)),
+                              utf8(detail.join(QStringLiteral(", ")))}});
+        }
+    }
+
+    [[nodiscard]] QString lettersOf(const std::vector<Id<model::Booking>>& ids) const {
+        QStringList out;
+        for (const auto id : ids)
+            if (const auto found = letters_.find(id); found != letters_.end()) out << found->second;
+        return tr("for %1").arg(out.join(QStringLiteral(", ")));
+    }
+
+    void addBusy(Day day, std::vector<Timed>& items) const {
+        const auto add = [&](const std::optional<Id<model::Helper>>& helper, const QString& whose) {
+            for (const auto& busy : runup::busySpansOf(season_, helper, day, day)) {
+                if (busy.span.from.day != day) continue;
+                const QString label = busy.label.empty() ? tr("busy") : text(busy.label);
+                items.push_back({busy.span.from,
+                                 {BoardKind::busy, utf8(timesOf(busy.span.from, busy.span.to)), "",
+                                  utf8(whose.isEmpty() ? label : tr("%1: %2").arg(whose, label)), ""}});
+            }
+        };
+        add(std::nullopt, {});
+        for (const auto& helper : season_.helpers)
+            add(helper.id, text(helper.name));
+    }
+
+    /// "and 9 small steps, 3 h 20".
+    [[nodiscard]] QString smallSteps(Day day) const {
+        int count = 0;
+        Minutes sum;
+        for (const auto& step : steps_) {
+            if (step.from.day != day || isOnBoard(step.key.step) || needsNobody(step)) continue;
+            ++count;
+            sum += step.minutes;
+        }
+        return count == 0 ? QString() : tr("and %n small step(s), %1", nullptr, count).arg(workWords(sum));
+    }
+
+    const PaperOrder& order_;
+    const model::Season& season_;
+    Day monday_;
+    plan::PlaceDays heat_;
+    std::vector<RunUpStep> steps_;
+    std::vector<Id<model::Booking>> shown_;
+    std::map<Id<model::Booking>, QString> letters_;
+};
+
+} // namespace
+
+papers::Document weekBoard(const PaperOrder& order) {
+    return WeekBoardMaker(order).document();
+}
+
+} // namespace withy::ui
