@@ -75,6 +75,11 @@ std::vector<shareout::TallyLine> talliesOf(const model::Season& season,
     return lines;
 }
 
+bool names(const shareout::SlotAsk& slot, Id<model::Plant> plant) {
+    return std::any_of(slot.choices.begin(), slot.choices.end(),
+                       [&](const auto& c) { return c.plant == plant; });
+}
+
 std::vector<shareout::Counted> withoutSetAside(std::vector<shareout::Counted> counted,
                                                const std::vector<SetAside>& aside) {
     for (auto& c : counted) {
@@ -126,8 +131,8 @@ std::vector<shareout::StandIn> agreedStandIns(const model::Season& season, Id<mo
         shareout::StandIn standIn{swap->standIn, Stems(0), true, {}};
         for (const auto& line : problem.lines) {
             for (const auto& slot : line.slots) {
-                if (std::any_of(slot.choices.begin(), slot.choices.end(),
-                                [&](const auto& c) { return c.plant == swap->plant; }))
+                // One that is among the slot's own plants stands in for nothing there.
+                if (names(slot, swap->plant) && !names(slot, swap->standIn))
                     standIn.fits.push_back({line.line, slot.slot});
             }
         }

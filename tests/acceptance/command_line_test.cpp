@@ -52,8 +52,8 @@ TEST_F(CommandLine, PrintsTheSuppersPrepSheet) {
     ASSERT_TRUE(reader.waitForFinished());
     const auto words = reader.readAllStandardOutput().simplified().toStdString();
     EXPECT_THAT(words, testing::HasSubstr("Library roof supper"));
-    EXPECT_THAT(words, testing::HasSubstr("80 Zinnia, coral")); // 24 x 3 = 72, spare 8, in tens: by hand
-    EXPECT_THAT(words, testing::HasSubstr("70 Dahlia, plum"));  // 48 + 8 + 2 = 58, spare 6, in tens: by hand
+    EXPECT_THAT(words, testing::HasSubstr("355 stems to cut"));
+    EXPECT_THAT(words, testing::HasSubstr("70 Dahlia, plum")); // 48 + 8 + 2 = 58, spare 6, in tens: by hand
     EXPECT_THAT(words, testing::HasSubstr("page 1 of"));
 }
 
@@ -94,6 +94,27 @@ TEST_F(CommandLine, PlansASeasonMadeOnlyOfCsv) {
                             "\"containers\"", "\"working\""})
         EXPECT_THAT(said.out, testing::HasSubstr(key));
     EXPECT_THAT(said.out, testing::HasSubstr("\"stems_to_cut\": 80")); // 72 + 8, in tens
+}
+
+TEST_F(CommandLine, PrintsThePapersOfTheRoadAndTheWeekAndACalendar) {
+    ASSERT_EQ(call("new d.withy --demo").code, 0);
+    for (const char* words : {"paper run --season d.withy --booking 1 --out p.txt",
+                              "paper hand-over --season d.withy --booking 1 --out p.txt",
+                              "paper labels --season d.withy --booking 1 --out p.txt",
+                              "paper cutting --season d.withy --booking 1 --day 2027-09-09 --out p.txt",
+                              "paper week --season d.withy --day 2027-09-10 --out p.txt",
+                              "paper helpers --season d.withy --day 2027-09-10 --out p.txt"}) {
+        SCOPED_TRACE(words);
+        const auto said = call(words);
+        ASSERT_EQ(said.code, 0) << said.err;
+        QFile f(folder_.filePath(QStringLiteral("p.txt")));
+        ASSERT_TRUE(f.open(QIODevice::ReadOnly));
+        EXPECT_GT(f.readAll().size(), 300);
+    }
+    const auto calendar = call("calendar --season d.withy --out -");
+    EXPECT_EQ(calendar.code, 0);
+    EXPECT_THAT(calendar.out, testing::StartsWith("BEGIN:VCALENDAR\r\n"));
+    EXPECT_THAT(calendar.out, testing::HasSubstr("SUMMARY:Library roof supper\r\n"));
 }
 
 TEST_F(CommandLine, WritesTheOrdersAsCsv) {
@@ -177,6 +198,11 @@ TEST_F(CommandLine, SaysWhatIsWrongAndHowToMendIt) {
         {"orders --season none.withy --out o.csv", 1, "no file"},
         {"orders --season d.withy --out nowhere/o.csv", 1, "cannot be written"},
         {"orders --season d.withy", 2, "--out"},
+        {"paper week --season d.withy --day 2027-13-01 --out p.pdf", 2, "not a day"},
+        {"paper run --season d.withy --out p.pdf", 2, "Add --booking"},
+        {"calendar --season none.withy --out o.ics", 1, "no file"},
+        {"calendar --season d.withy --out nowhere/o.ics", 1, "cannot be written"},
+        {"calendar --season d.withy", 2, "--out"},
         {"nonsense", 2, ""},
     };
     for (const auto& c : cases) {

@@ -85,7 +85,8 @@ void checkRows(const paper::Layout& layout, QStringList& out) {
 
 QStringList faults(const paper::Layout& layout) {
     QStringList out;
-    const QRectF area = paper::printableArea(layout.paper);
+    constexpr double m = paper::kMargin;
+    const QRectF area = QRectF(QPointF(0, 0), paper::sheetOf(layout)).adjusted(m, m, -m, -m);
     for (const paper::Page& page : layout.pages) {
         checkInk(page, area, out);
         checkType(page, out);

@@ -265,6 +265,25 @@ struct Collector {
             add(cell.count), add(cell.label);
     }
 
+    void operator()(const TimeHead& b) const { add(b.time), add(b.latest), add(b.note); }
+
+    void operator()(const DropCard& b) const {
+        add(b.number), add(b.time), add(b.latest), add(b.name), add(b.note), add(b.handedTo), add(b.at);
+        for (const auto& answer : b.answers)
+            add(answer.label), add(answer.words);
+        for (const auto& item : b.items)
+            add(item.count), add(item.words);
+    }
+
+    void operator()(const BoardHead& b) const { add(b.title), add(b.note); }
+
+    void operator()(const BoardItem& b) const { add(b.time), add(b.mark), add(b.title), add(b.detail); }
+
+    void operator()(const Lanes& b) const {
+        for (const auto& lane : b.lanes)
+            all(lane);
+    }
+
     void operator()(const Columns& b) const { all(b.left), all(b.right); }
 
     void all(const std::vector<Block>& blocks) const {
@@ -274,6 +293,88 @@ struct Collector {
 };
 
 } // namespace
+
+Document runSheet(int drops) {
+    Document d;
+    d.kind = "Run sheet";
+    d.name = "Library roof supper";
+    d.key = "Sat 11 Sep";
+    d.keyNote = "driver: You, Wilf";
+    d.facts = {plain("first guest ") + strong("18:30"), strong("50 min") + plain(" in hand")};
+    d.body.push_back({TimeHead{"plan", "latest", "each latest time still meets the guests"}});
+    TimedTask load{"12:05", "Load the van", plain("Last drop in first."), "You", 0, true, "12:40"};
+    d.body.push_back({load});
+    for (int i = 1; i <= drops; ++i) {
+        DropCard card;
+        card.number = std::to_string(i);
+        card.time = "12:50";
+        card.latest = "13:25";
+        card.name = "Village Hall, kitchen door";
+        card.note = plain("wanted by ") + strong("13:20");
+        for (const char* label :
+             {"door", "key", "park", "water", "fix", "receives", "clears", "back", "care"})
+            card.answers.push_back(
+                {label, i % 2 == 0 ? Text{} : strong("The caretaker,") + plain(" next door")});
+        card.items = {{"24", strong("Supper jar") + plain(" two on each trestle, 610 mm from the ends")},
+                      {"2", strong("Supper jar") + plain(" spare, for what breaks")}};
+        card.handedTo = "handed to";
+        card.at = "at";
+        d.body.push_back({card});
+    }
+    d.last.push_back({WriteHere{"Write here,\ntype in later", {{"left home", 24}, {"what was missing", 0}}}});
+    d.footWhat = "Library roof supper. Read it standing, never driving";
+    d.footPrinted = "printed Fri 10 Sep, 18:05";
+    return d;
+}
+
+Document weekBoard(int itemsADay) {
+    using Kind = BoardItem::Kind;
+    Document d;
+    d.landscape = true;
+    d.kind = "Week board";
+    d.name = "Wren Bank";
+    d.key = "Mon 6 Sep to Sun 12 Sep";
+    Lanes lanes;
+    for (const char* day :
+         {"Mon 6 Sep", "Tue 7 Sep", "Wed 8 Sep", "Thu 9 Sep", "Fri 10 Sep", "Sat 11 Sep", "Sun 12 Sep"}) {
+        std::vector<Block> lane{{BoardHead{day, "8 h 15, warm 12:10", false}}};
+        for (int i = 0; i < itemsADay; ++i)
+            lane.push_back({BoardItem{static_cast<Kind>(i % 4), "06:35-07:50", i % 2 ? "L" : "",
+                                      "Cut 133 stems", i % 3 ? "You, Wilf" : ""}});
+        lanes.lanes.push_back(std::move(lane));
+    }
+    d.body.push_back({KeyRow{{{"L", "Library roof supper"}}}});
+    d.body.push_back({std::move(lanes)});
+    d.footWhat = "Black cannot move, hatched is busy";
+    return d;
+}
+
+Document bucketLabels(int count) {
+    Document d;
+    d.kind = "Bucket labels";
+    d.name = "Library roof supper";
+    for (int i = 1; i <= count; ++i) {
+        BucketLabel label;
+        label.name = "Library roof supper";
+        label.day = "Sat 11";
+        label.count = std::to_string(50 + i);
+        label.unit = "stems";
+        label.plant = "Snapdragon";
+        label.variety = "apricot";
+        label.band = static_cast<BucketLabel::Band>(i % 3);
+        label.bandWords = "Hold to Fri 14:20";
+        label.cutLabel = "cut, day\nand hour";
+        label.waterLabel = "deep water";
+        label.water = "4 h or more";
+        label.vessel = std::to_string(i);
+        label.caution = i % 2 == 0;
+        label.cautionWords = "gloves, harmful if eaten";
+        label.round = "round Thu 9 Sep, 17:45";
+        label.number = "label " + std::to_string(i) + " of " + std::to_string(count);
+        d.labels.push_back(std::move(label));
+    }
+    return d;
+}
 
 std::vector<std::string> wordsOn(const Document& document) {
     std::vector<std::string> out;
@@ -285,6 +386,10 @@ std::vector<std::string> wordsOn(const Document& document) {
         collect.add(fact);
     collect.all(document.body);
     collect.all(document.last);
+    for (const auto& label : document.labels)
+        for (const auto* words : {&label.name, &label.day, &label.count, &label.unit, &label.plant,
+                                  &label.variety, &label.bandWords, &label.vessel, &label.number})
+            collect.add(*words);
     return out;
 }
 

@@ -24,47 +24,6 @@ protected:
     }
 };
 
-TEST_F(OtherTabs, RunUpTellsTheDaysWithBusyHoursInTheirPlace) {
-    showTab<RunUpTab>();
-    EXPECT_TRUE(answer("runUp").startsWith(QStringLiteral("It fits. Make up from Fri 10 Sep at 14:30")))
-        << answer("runUp").toStdString(); // the booking's own "make from"
-    auto& steps = *part<SheetTable>(QStringLiteral("runUp.steps"));
-    QString before;
-    int days = 0;
-    bool busy = false;
-    bool waits = false;
-    for (const auto& row : steps.sheet().rows) {
-        if (row.look == RowLook::dayHead) {
-            ++days;
-            before.clear();
-            continue;
-        }
-        EXPECT_LE(before, row.cells[0].words) << row.name.toStdString(); // "HH:MM" sorts as time does
-        before = row.cells[0].words;
-        busy = busy || (row.look == RowLook::busy && row.name == QStringLiteral("Dentist"));
-        waits = waits || row.look == RowLook::waiting;
-    }
-    EXPECT_EQ(days, 3); // cutting on Thursday evening, making on Friday, the supper on Saturday
-    EXPECT_TRUE(busy);
-    EXPECT_TRUE(waits);
-}
-
-TEST_F(OtherTabs, MinutesOpenTheirWorkingAndLeadToTheDesign) {
-    showTab<RunUpTab>();
-    FigureButton* making = nullptr;
-    for (auto* figure : holder_->findChildren<FigureButton*>())
-        if (figure->accessibleName().contains(QStringLiteral("Make up 24 x Supper jar"))) making = figure;
-    ASSERT_NE(making, nullptr);
-    EXPECT_EQ(making->text(), QStringLiteral("144")); // 24 at 6 minutes
-    making->setFocus();
-    QTest::keyClick(making, Qt::Key_Return);
-    auto* lead = holder_->findChild<WorkingPanel*>()->lead();
-    ASSERT_NE(lead, nullptr);
-    QTest::keyClick(lead, Qt::Key_Space);
-    ASSERT_TRUE(led_);
-    EXPECT_EQ(led_->table, model::TableKind::designs);
-}
-
 TEST_F(OtherTabs, AMissingCountIsTypedInTheKitItself) {
     auto season = demoSeason();
     auto jar = *season.containers.find(Id<model::Container>(1));

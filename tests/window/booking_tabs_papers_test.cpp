@@ -107,7 +107,7 @@ TEST_F(PapersTabTest, PlainTextSaysWhatThePaperSays) {
     ASSERT_TRUE(QTest::qWaitFor([&] { return QFile::exists(path); }, 5000));
     QFile file(path);
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
-    EXPECT_THAT(file.readAll().toStdString(), testing::HasSubstr("80 Zinnia, coral"));
+    EXPECT_THAT(file.readAll().toStdString(), testing::HasSubstr("Make up 24 x Supper jar"));
 }
 
 TEST_F(PapersTabTest, AFolderThatCannotBeWrittenIsSaid) {
@@ -135,14 +135,15 @@ TEST_F(PapersTabTest, AllPapersOfTheWeekGoIntoAFolderAndOverwriteNothing) {
         ASSERT_TRUE(QTest::qWaitFor([&] { return !said_.isEmpty(); }, 20000)) << refused_.toStdString();
     };
     write();
-    // Two bookings in that week of the demo season, counted by hand: the supper and the sheaf.
+    // Two bookings in that week of the demo season, counted by hand: the supper and the sheaf; eleven papers
+    // each, the week's two once.
     const auto files = QDir(into).entryList({QStringLiteral("*.pdf")});
-    EXPECT_EQ(files.size(), 8) << files.join(QLatin1Char('|')).toStdString();
-    EXPECT_EQ(said_, QStringLiteral("8 papers kept in week."));
+    EXPECT_EQ(files.size(), 24) << files.join(QLatin1Char('|')).toStdString();
+    EXPECT_EQ(said_, QStringLiteral("24 papers kept in week."));
     EXPECT_TRUE(files.contains(QStringLiteral("2027-09-11 Library roof supper, prep sheet.pdf")))
         << files.join(QLatin1Char('|')).toStdString();
     write();
-    EXPECT_EQ(QDir(into).entryList({QStringLiteral("*.pdf")}).size(), 16);
+    EXPECT_EQ(QDir(into).entryList({QStringLiteral("*.pdf")}).size(), 48);
 }
 
 TEST_F(PapersTabTest, ABatchIsStopped) {

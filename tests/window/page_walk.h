@@ -32,6 +32,24 @@ inline void settle() {
         QTest::qWait(0);
 }
 
+/// Choices of page within a page, which say so of themselves.
+inline void eachInner(const QString& page, Place* place, const QList<QPointer<Segments>>& outer,
+                      const std::function<void(const QString&, QWidget*)>& visit) {
+    for (auto* inner : place->findChildren<Segments*>()) {
+        if (!inner->isVisible() || !inner->property("pages").toBool() || outer.contains(inner)) continue;
+        const auto buttons = inner->findChildren<QPushButton*>();
+        const int before = inner->current();
+        for (int i = 0; i < buttons.size(); ++i) {
+            if (i == before) continue;
+            buttons[i]->click();
+            settle();
+            visit(page + QStringLiteral(" / ") + QString(buttons[i]->text()).remove(QLatin1Char('&')), place);
+        }
+        buttons[before]->click();
+        settle();
+    }
+}
+
 /// Goes through every place and every choice of page within it, as a person pressing each in turn.
 /// `visit` gets the page's name ("Bookings / Stems") and its widget.
 inline void eachPage(MainWindow& window, const std::function<void(const QString&, QWidget*)>& visit) {
@@ -58,7 +76,10 @@ inline void eachPage(MainWindow& window, const std::function<void(const QString&
             for (auto* button : choice->findChildren<QPushButton*>()) {
                 button->click();
                 settle();
-                visit(name + QStringLiteral(" / ") + QString(button->text()).remove(QLatin1Char('&')), place);
+                const QString page =
+                    name + QStringLiteral(" / ") + QString(button->text()).remove(QLatin1Char('&'));
+                visit(page, place);
+                eachInner(page, place, choices, visit);
             }
             if (choice && before >= 0 && before < choice->count()) {
                 const auto buttons = choice->findChildren<QPushButton*>();

@@ -156,7 +156,8 @@ void applyStyle(QApplication& app, Theme theme, double points) {
     QApplication::setPalette(qtPalette(current()));
     QApplication::setFont(typeFont(TypeRole::text));
     // A desktop may give these a font of their own, which would not follow our size of text.
-    for (const char* part : {"QMenuBar", "QMenu", "QTipLabel", "QMessageBox", "QHeaderView", "QComboMenuItem"})
+    for (const char* part :
+         {"QMenuBar", "QMenu", "QTipLabel", "QMessageBox", "QHeaderView", "QComboMenuItem"})
         QApplication::setFont(typeFont(TypeRole::text), part);
     dresser(app).setSheet(styleSheetFor(current()));
 }

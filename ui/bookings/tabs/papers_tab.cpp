@@ -4,7 +4,6 @@
 #include "ui/paint/spacing.h"
 #include "ui/print/paper_desk.h"
 
-#include <QRadioButton>
 #include <QVBoxLayout>
 
 namespace withy::ui {
@@ -12,7 +11,10 @@ namespace withy::ui {
 PapersTab::PapersTab(Workbench& bench, QWidget* parent)
     : BookingTab(bench, parent)
     , desk_(new PaperDesk(bench, {PaperKind::prepSheet, PaperKind::bookingSummary, PaperKind::cuttingList,
-                                  PaperKind::makeUpCard})) {
+                                  PaperKind::makeUpCard, PaperKind::bucketLabels, PaperKind::packingSheet,
+                                  PaperKind::runSheet, PaperKind::tablePlan, PaperKind::handOver,
+                                  PaperKind::ribbonPlan, PaperKind::kitList, PaperKind::helperSheet,
+                                  PaperKind::weekBoard})) {
     setObjectName(QStringLiteral("papers"));
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(pageMargin(), grid(3), pageMargin(), grid(3));
@@ -27,8 +29,7 @@ void PapersTab::show(std::optional<Id<model::Booking>> id) {
 }
 
 void PapersTab::enter() {
-    for (auto* choice : findChildren<QRadioButton*>())
-        if (choice->isChecked()) choice->setFocus(Qt::TabFocusReason);
+    desk_->enter();
 }
 
 void PapersTab::addActions(Actions& actions) {

@@ -66,6 +66,7 @@ const Names& namesOf(TableKind kind) {
         {QT_TRANSLATE_NOOP("Table", "return"), QT_TRANSLATE_NOOP("Table", "returns")},
         {QT_TRANSLATE_NOOP("Table", "note after the day"), QT_TRANSLATE_NOOP("Table", "notes after the day")},
         {QT_TRANSLATE_NOOP("Table", "plant of a note"), QT_TRANSLATE_NOOP("Table", "plants of notes")},
+        {QT_TRANSLATE_NOOP("Table", "mark on a step"), QT_TRANSLATE_NOOP("Table", "marks on steps")},
     }};
     return names.at(static_cast<std::size_t>(kind));
 }

@@ -111,6 +111,7 @@ public:
         case FindingCode::noCutWindow:
             return tr("will not last");
         case FindingCode::dayTooLong:
+        case FindingCode::workTooMuch:
             return tr("day too long");
         case FindingCode::cutInHeat:
             return tr("cut in heat");

@@ -22,13 +22,13 @@ struct ShareQuestion {
 };
 
 struct ShareFound {
-    std::optional<plan::ShareStop> stop; ///< why there is no share-out
-    bool tallied = false;                ///< anything was counted on a round of this booking
+    std::optional<plan::ShareStop> stop;    ///< why there is no share-out
+    bool tallied = false;                   ///< anything was counted on a round of this booking
     std::vector<Id<model::Plant>> waitsFor; ///< a slot is short of all its plants and none was counted: no
                                             ///< ways out are looked for before these are
-    plan::SharePlan plan;                ///< as it is in the season
-    shareout::LadderInput input;         ///< what may still be had
-    shareout::Ladder ladder;             ///< after what is mixed already; no ways when nothing is short
+    plan::SharePlan plan;                   ///< as it is in the season
+    shareout::LadderInput input;            ///< what may still be had
+    shareout::Ladder ladder;                ///< after what is mixed already; no ways when nothing is short
 };
 
 ShareFound findShare(const ShareQuestion& question);

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/drawings/test_designs.h"
+#include "ui/paint/piece_painter.h"
+
+#include <QDir>
+#include <QImage>
+#include <QPainter>
+
+#include <gtest/gtest.h>
+
+/// Drawings against kept pictures, in light, dark and on paper, at one and two pixels a pixel. Run with
+/// WITHY_MAKE_DRAWINGS=1 to keep new ones after a wanted change, and look at them before they are kept. No
+/// letters are drawn, so fonts do not matter.
+namespace withy::ui {
+namespace {
+
+constexpr int side = 112;
+
+struct Look {
+    const char* name;
+    Theme theme;
+    bool paper;
+};
+
+constexpr Look looks[]{
+    {"light", Theme::light, false}, {"dark", Theme::dark, false}, {"paper", Theme::light, true}};
+
+QImage picture(const PieceDrawing& piece, const Look& look, int ratio) {
+    QImage image(side * ratio, side * ratio, QImage::Format_RGB32);
+    image.setDevicePixelRatio(ratio);
+    PiecePaintOptions options;
+    options.palette = Palette{look.theme};
+    options.lineOnly = look.paper;
+    options.line = look.paper ? QColor(Qt::black) : QColor();
+    options.ground = true;
+    image.fill(look.paper ? QColor(Qt::white) : options.palette.of(Role::paper));
+    QPainter painter(&image);
+    paintPiece(painter, piece, QRectF(2, 2, side - 4, side - 4), options);
+    return image;
+}
+
+/// Anti-aliasing differs a little from one version of Qt and one processor to the next: a pixel counts as
+/// other when a channel is over 40 of 255 away, and six in a thousand may be.
+constexpr int farChannel = 40;
+constexpr double mostOther = 0.006;
+
+double shareOfOtherPixels(const QImage& a, const QImage& b) {
+    if (a.size() != b.size()) return 1;
+    int other = 0;
+    for (int y = 0; y < a.height(); ++y) {
+        for (int x = 0; x < a.width(); ++x) {
+            const QRgb p = a.pixel(x, y), q = b.pixel(x, y);
+            const int far = std::max({std::abs(qRed(p) - qRed(q)), std::abs(qGreen(p) - qGreen(q)),
+                                      std::abs(qBlue(p) - qBlue(q))});
+            other += far > farChannel ? 1 : 0;
+        }
+    }
+    return other / static_cast<double>(a.width() * a.height());
+}
+
+QString fileOf(const std::string& name, const Look& look, int ratio) {
+    return QStringLiteral("%1/drawings/%2-%3-%4x.png")
+        .arg(QStringLiteral(WITHY_TEST_DATA), QString::fromStdString(name), QLatin1String(look.name))
+        .arg(ratio);
+}
+
+/// Without an alpha channel, which says nothing here.
+void keep(const QImage& image, const QString& file) {
+    QDir().mkpath(QFileInfo(file).path());
+    ASSERT_TRUE(image.convertToFormat(QImage::Format_RGB888).save(file, "PNG", 0)) << file.toStdString();
+}
+
+TEST(GoldenDrawings, OfEveryKindAreAsKept) {
+    const bool make = qEnvironmentVariableIsSet("WITHY_MAKE_DRAWINGS");
+    const auto designs = testDesigns();
+    ASSERT_GE(designs.all.size(), 10U);
+    for (const auto& d : designs.all) {
+        const auto piece = pieceDrawing(designs.season, d.design);
+        for (const auto& look : looks) {
+            for (const int ratio : {1, 2}) {
+                const QString file = fileOf(d.name, look, ratio);
+                SCOPED_TRACE(file.toStdString());
+                const auto now = picture(piece, look, ratio);
+                if (make) {
+                    keep(now, file);
+                    continue;
+                }
+                const QImage kept(file);
+                ASSERT_FALSE(kept.isNull()) << "no picture kept";
+                EXPECT_LE(shareOfOtherPixels(now, kept.convertToFormat(QImage::Format_RGB32)), mostOther);
+            }
+        }
+    }
+    if (make) GTEST_SKIP() << "pictures made anew: look at them before they are kept";
+}
+
+// The tolerance must not swallow what matters: a few millimetres, a stem, a colour.
+TEST(GoldenDrawings, TellASmallChangeApart) {
+    const auto designs = testDesigns();
+    const auto piece = pieceDrawing(designs.season, designs.all.front().design);
+    const QImage kept =
+        QImage(fileOf(designs.all.front().name, looks[0], 1)).convertToFormat(QImage::Format_RGB32);
+    ASSERT_FALSE(kept.isNull());
+    auto other = piece;
+    other.vessel->width += 12;
+    EXPECT_GT(shareOfOtherPixels(picture(other, looks[0], 1), kept), mostOther) << "a wider jar";
+    other = piece;
+    other.tall -= 20;
+    EXPECT_GT(shareOfOtherPixels(picture(other, looks[0], 1), kept), mostOther) << "a lower tier";
+    other = piece;
+    other.slots[3].count -= 1;
+    EXPECT_GT(shareOfOtherPixels(picture(other, looks[0], 1), kept), mostOther) << "a stem less";
+    other = piece;
+    other.slots[2].bloom = QColor(0x5566A8);
+    EXPECT_GT(shareOfOtherPixels(picture(other, looks[0], 1), kept), mostOther) << "another colour";
+}
+
+} // namespace
+} // namespace withy::ui
