@@ -72,8 +72,9 @@ RunUpDesk::RunUpDesk(Workbench& bench, BoardStyle style, const QString& name, QW
         if (s && s->pinned) bench_.take(edits::letStepGo(bench_.season(), s->key));
     });
     connect(timeline_, &RunUpTimeline::moved, this, [this](std::size_t i, int minutes) {
-        if (const auto* s = step(i))
-            bench_.take(edits::keepStepAt(bench_.season(), s->key, toFive(s->from + Minutes(minutes))));
+        // By what it is, not by its number: a new plan may have come while it was moved.
+        const auto* s = key_ ? stepOf(*key_) : step(i);
+        if (s) bench_.take(edits::keepStepAt(bench_.season(), s->key, toFive(s->from + Minutes(minutes))));
     });
 }
 
@@ -149,6 +150,14 @@ const plan::RunUpStep* RunUpDesk::step(std::optional<std::size_t> index) const {
     return index && runUp && *index < runUp->steps.size() ? &runUp->steps[*index] : nullptr;
 }
 
+const plan::RunUpStep* RunUpDesk::stepOf(const plan::StepKey& key) const {
+    const auto& runUp = bench_.plan().runUp;
+    if (!runUp) return nullptr;
+    for (const auto& s : runUp->steps)
+        if (s.key == key) return &s;
+    return nullptr;
+}
+
 const plan::RunUpStep* RunUpDesk::chosen() const {
     const auto* s = step(timeline_->chosen());
     return s && key_ == s->key ? s : nullptr;
@@ -174,15 +183,15 @@ void RunUpDesk::show(Board board) {
     std::optional<std::size_t> again;
     const auto& runUp = bench_.plan().runUp;
     for (std::size_t i = 0; key_ && runUp && i < runUp->steps.size(); ++i)
-        if (runUp->steps[i].key == *key_) again = i;
+        if (runUp->steps[i].key == *key_ && model_->rowOf(i) >= 0) again = i;
     choose(again);
 }
 
 void RunUpDesk::choose(std::optional<std::size_t> index) {
     filling_ = true;
+    timeline_->choose(step(index) ? index : std::nullopt); // settles what was being moved, under its own key
     const auto* s = step(index);
     key_ = s ? std::optional(s->key) : std::nullopt;
-    timeline_->choose(s ? index : std::nullopt);
     if (s)
         if (const int row = model_->rowOf(*index); row >= 0 && list_->currentIndex().row() != row)
             list_->setCurrentIndex(model_->index(row, WeekStepsModel::timeColumn));
@@ -203,8 +212,8 @@ void RunUpDesk::fillBar() {
     took_->setEnabled(hands && s->done);
     tick_->setText(s && s->done ? tr("Take the tick o&ff") : tr("Tick o&ff"));
     keep_->setText(s && s->pinned ? tr("&Keep no longer") : tr("&Keep it here"));
-    took_->setValue(s && s->took ? static_cast<int>(s->took->value) : 0);
-    if (s) fillWho(*s);
+    if (!took_->hasFocus()) took_->setValue(s && s->took ? static_cast<int>(s->took->value) : 0);
+    if (s && !who_->view()->isVisible()) fillWho(*s);
 }
 
 void RunUpDesk::fillFigure(const plan::RunUpStep* s) {

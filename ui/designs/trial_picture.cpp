@@ -124,6 +124,7 @@ void TrialPicture::showImage(const QString& file) {
     QImage image = readSmall(file, room * devicePixelRatioF(), trouble);
     if (image.isNull()) {
         image_->hide();
+        shown_.clear();
         words_->setText(pictureUnreadableWords(name, trouble));
         return;
     }

@@ -118,7 +118,9 @@ void WaterCurve::paintFoot(QPainter& p) const {
         beside(view_.stemEnds);
     const QRectF below(area.left(), area.bottom() + grid(1), area.width(), metrics.height());
     const QString from = view_.from.isEmpty() ? tr("filled") : view_.from;
-    const QString to = view_.to.isEmpty() ? tr("%1 hours on").arg(std::lround(view_.hours)) : view_.to;
+    const QString to = view_.to.isEmpty()
+                           ? tr("%n hour(s) on", nullptr, static_cast<int>(std::lround(view_.hours)))
+                           : view_.to;
     p.drawText(below, Qt::AlignLeft, from);
     if (metrics.horizontalAdvance(from) + metrics.horizontalAdvance(to) + grid(3) < below.width())
         p.drawText(below, Qt::AlignRight, to);

@@ -155,9 +155,11 @@ void RibbonDayView::fillRibbons() {
 }
 
 void RibbonDayView::takeBack() {
+    // Only the day that was seen: once it is written back, the next stands first.
+    const QVariant seen = days_->currentData();
     bench_.waitForPlan();
     const auto* one = day();
-    if (!one || days_->currentIndex() != 0) return;
+    if (!one || days_->currentIndex() != 0 || days_->currentData() != seen) return;
     const auto now = QDateTime::currentDateTime();
     const LocalTime at{bench_.today().value_or(one->day), now.time().hour() * 60 + now.time().minute()};
     const auto edit = edits::writeRibbonBack(bench_.season(), *one, at);

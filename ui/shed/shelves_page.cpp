@@ -146,7 +146,7 @@ void ShelvesPage::refresh() {
     }
     showRows(rows, today);
     heads_->setVisible(!rows.empty());
-    empty_->setVisible(rows.empty());
+    empty_->setVisible(shed && rows.empty());
     empty_->setText(group == ShelfGroup::containers ? tr("Nothing on the shelf yet. Count what is there.")
                     : group == ShelfGroup::holders
                         ? tr("No buckets or trays yet. Clean buckets run out first.")

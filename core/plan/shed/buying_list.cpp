@@ -3,6 +3,7 @@
 #include "core/plan/shed/kit_through_time.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace withy::plan {
 
@@ -28,8 +29,11 @@ std::optional<Money> eachCosts(const model::Season& season, const model::Ref& re
 
 /// Price of an amount given in thousandths of what the price is for, rounded up to the minor unit.
 std::optional<Money> costOf(std::optional<Money> each, std::int64_t thousandths) {
-    if (!each) return std::nullopt;
-    return Money{(each->minor * thousandths + 999) / 1000};
+    if (!each || each->minor < 0 || thousandths < 0) return std::nullopt;
+    const std::int64_t whole = thousandths / 1000, rest = thousandths % 1000;
+    constexpr std::int64_t most = std::numeric_limits<std::int64_t>::max() / 2;
+    if (each->minor > 0 && whole > most / each->minor) return std::nullopt; // beyond any purse
+    return Money{each->minor * whole + (each->minor * rest + 999) / 1000};
 }
 
 BuyingLine lineFor(const model::Season& season, const KitItem& item, const KitShort& at,

@@ -42,7 +42,7 @@ void takeReturn(const model::Return* record, KitHold& hold) {
 void takeToday(std::optional<Day> today, bool counted, bool settled, KitHold& hold) {
     if (!today || !hold.firm || *today < hold.from || !hold.until) return;
     if (counted || settled) {
-        if (*today < *hold.until && counted) hold.until = *today; // came home early
+        if (*today <= *hold.until && counted) hold.until = *today - 1; // home already, early or on the day
         return;
     }
     hold.out = true;

@@ -141,7 +141,11 @@ void loadEntries(const ShedInput& in, BookingPacking& packing) {
     for (const auto& vehicle : in.season().vehicles) {
         if (!vehicle.floorLength || !vehicle.floorWidth) continue;
         auto load = loadOnto(vehicle, packing);
-        if (packing.load && load.notLoaded.size() >= packing.load->notLoaded.size()) continue;
+        const auto worse = [](const packing::LoadPlan& l) {
+            return std::pair(l.notLoaded.size(),
+                             std::max<std::int64_t>(0, l.overPlate.value_or(Grams(0)).value));
+        };
+        if (packing.load && worse(load) >= worse(*packing.load)) continue;
         packing.load = std::move(load);
         packing.vehicle = vehicle.id;
         chosen = &vehicle;

@@ -55,7 +55,10 @@ PieceSize pieceSize(const model::Season& season, const model::Design& design) {
         size.footprint = design.spread.value_or(std::max(Millimetres(60), heads));
         size.foot = std::min(size.footprint, Millimetres(60));
     }
-    size.length = below + heads;
+    // Nought is no size: what is drawn as nothing still takes a place.
+    size.footprint = std::max(size.footprint, Millimetres(1));
+    size.foot = std::max(size.foot, Millimetres(1));
+    size.length = std::max(below + heads, Millimetres(1));
     if (size.travel == PieceTravel::madeThere && !container) size.travel = PieceTravel::flat;
     return size;
 }

@@ -237,11 +237,13 @@ std::vector<ShedFinding> ribbonFindings(const ShedInput& in,
             if (!plan->counted || plan->missingLength.value == 0 || saysSoItself(in, *day, plan->ribbon))
                 continue;
             const auto* ribbon = in.season().ribbons.find(plan->ribbon);
-            out.push_back(
-                {day->bookings.front(), findingOf(ShedCode::ribbonRunsOut, Severity::warning,
-                                                  {model::TableKind::ribbons, plan->ribbon.value},
-                                                  {ribbon ? ribbon->name : std::string(), day->day.iso()},
-                                                  {static_cast<double>(plan->missingLength.value)})});
+            const auto* line =
+                plan->missing.empty() ? nullptr : in.season().lines.find(plan->missing.front().line);
+            out.push_back({line ? line->booking : day->bookings.front(),
+                           findingOf(ShedCode::ribbonRunsOut, Severity::warning,
+                                     {model::TableKind::ribbons, plan->ribbon.value},
+                                     {ribbon ? ribbon->name : std::string(), day->day.iso()},
+                                     {static_cast<double>(plan->missingLength.value)})});
         }
     return out;
 }

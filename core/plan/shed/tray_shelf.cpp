@@ -79,8 +79,9 @@ DropTrays TrayShelf::fillFrom(std::size_t kind, const std::vector<TrayLine>& lin
     task.rooms = rooms_;
     for (const auto& line : in)
         task.pieces.push_back({line.diameter, line.count, line.weight, line.subject});
-    task.liftingLimit =
-        Grams(static_cast<std::int64_t>(std::llround(season_.theSettings().liftingLimitKg * 1000)));
+    // A limit of nought says that none was set, not that nothing may be lifted.
+    if (const Grams limit(std::llround(season_.theSettings().liftingLimitKg * 1000)); limit.value > 0)
+        task.liftingLimit = limit;
     auto filled = packing::fillTrays(task);
     if (!filled.ok()) return {{}, lines};
     auto trays = std::move(filled).value().trays;

@@ -77,7 +77,7 @@ void KitNeeds::fill(const plan::BookingPlan& plan) {
 void KitNeeds::writeBack() {
     bench_.waitForPlan();
     const auto* day = booking_ ? edits::ribbonDayOf(bench_.plan().shed.get(), *booking_) : nullptr;
-    if (!day) return;
+    if (!day || bench_.plan().shed->ribbon.front().get() != day) return; // days go back in their order
     const auto clock = QTime::currentTime();
     const LocalTime now{bench_.today().value_or(day->day), clock.hour() * 60 + clock.minute()};
     const auto edit = edits::writeRibbonBack(bench_.season(), *day, now);

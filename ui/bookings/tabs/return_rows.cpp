@@ -73,21 +73,32 @@ void ReturnRows::make(const std::vector<ReturnFacts>& facts) {
         cells->setColumnStretch(4, 1);
         cells->addWidget(row.said, 2, 0, 1, 5);
         column_->addWidget(view);
-        connect(row.back, &Stepper::changed, this,
-                [this, i](qint64 n) { count(i, n, rows_[i].facts.broken); });
+        connect(row.back, &Stepper::changed, this, [this, i](qint64 n) { count(i, n, counted(i).broken); });
         connect(row.broken, &Stepper::changed, this, [this, i](qint64 n) {
-            const auto& f = rows_[i].facts;
+            const auto f = counted(i);
             // What broke cannot be back: the two never come to more than went out.
             const auto back =
                 f.back ? std::optional(std::min<std::int64_t>(*f.back, f.out - n)) : std::nullopt;
             count(i, back, n);
         });
         connect(row.all, &QPushButton::clicked, this, [this, i] {
-            const auto& f = rows_[i].facts;
+            const auto f = counted(i);
             count(i, f.out - f.broken.value_or(0), f.broken.value_or(0));
         });
         rows_.push_back(row);
     }
+}
+
+/// As the season has it now: the plan may not have seen the last count yet.
+ReturnFacts ReturnRows::counted(std::size_t i) const {
+    ReturnFacts f = rows_[i].facts;
+    for (const auto& r : bench_.season().returns) {
+        if (!booking_ || r.booking != *booking_ || r.container != f.container) continue;
+        f.back = r.back;
+        f.broken = r.broken;
+        break;
+    }
+    return f;
 }
 
 void ReturnRows::count(std::size_t i, std::optional<std::int64_t> back, std::optional<std::int64_t> broken) {

@@ -40,6 +40,7 @@ private:
     };
 
     void make(const std::vector<ReturnFacts>& facts);
+    [[nodiscard]] ReturnFacts counted(std::size_t i) const;
     void count(std::size_t row, std::optional<std::int64_t> back, std::optional<std::int64_t> broken);
 
     Workbench& bench_;

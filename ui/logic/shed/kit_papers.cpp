@@ -252,8 +252,9 @@ papers::Document buyingListPaper(const PaperOrder& order) {
         sum.minor += line.cost ? line.cost->minor : 0;
         unpriced += line.cost ? 0 : 1;
     }
-    d.facts.push_back(strong(utf8(whole(asCount(shed->buying.size())))) +
-                      plain(utf8(KitPapersSay::tr(" things to get"))));
+    d.facts.push_back(
+        strong(utf8(whole(asCount(shed->buying.size())))) +
+        plain(utf8(KitPapersSay::tr(" thing(s) to get", nullptr, asCount(shed->buying.size())))));
     d.facts.push_back(plain(utf8(KitPapersSay::tr("about "))) +
                       strong(utf8(amount(sum, season.theSettings()))));
     if (unpriced > 0)
