@@ -11,7 +11,7 @@ namespace {
 using runup::ProjectTrouble;
 using runup::Time;
 
-constexpr int workForSearch = 60'000; ///< tasks laid at most: fewer schedules where there are more tasks
+constexpr int workForSearch = 20'000; ///< tasks laid at most: fewer schedules where there are more tasks
 constexpr int mostSchedules = 1000;
 constexpr int fewestSchedules = 150;
 constexpr int mendSchedules = 60;
