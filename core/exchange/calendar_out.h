@@ -29,11 +29,11 @@ struct CalendarOut {
 };
 
 /// An iCalendar file (RFC 5545) as text, lines ended by CR LF. Times bear the place's own zone, written out
-/// as a VTIMEZONE of the years that the entries touch and one on either side; a time that the clocks leap
-/// over becomes the first after the gap, of an hour that comes twice the first is meant (as RFC 5545, 3.3.5,
-/// reads it too). With a rule that cannot be read, times are written without a zone. A later file has the
-/// larger SEQUENCE and the later DTSTAMP in every entry, so that who takes it in updates what an earlier one
-/// brought and doubles nothing.
+/// as a VTIMEZONE of yearly rules where the changes keep to one, else of dates from 1971 to 2040; a time that
+/// the clocks leap over becomes the first after the gap, of an hour that comes twice the first is meant (as
+/// RFC 5545, 3.3.5, reads it too). With a rule that cannot be read, times are written without a zone. A file
+/// of a later minute has the larger SEQUENCE and the later DTSTAMP in every entry, so that who takes it in
+/// updates what an earlier one brought and doubles nothing.
 std::string calendarText(const CalendarOut& calendar);
 
 } // namespace withy::exchange

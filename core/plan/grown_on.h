@@ -12,7 +12,8 @@ namespace withy::plan {
 /// that it grows on, or a figure cannot be right.
 double grownOn(const model::Plant& plant, const std::vector<designs::WaterPhase>& stood);
 
-/// The most any slot of the design grows on, each by its best plant: what the finished height gains.
+/// What the top of the design gains while it stands, each slot by its best plant: a low slot that grows much
+/// may gain it nothing.
 double grownOn(const model::Season& season, Id<model::Design> design,
                const std::vector<designs::WaterPhase>& stood);
 

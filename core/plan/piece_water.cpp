@@ -20,12 +20,12 @@ Zone waterZone(const model::Season& season) {
 }
 
 /// When the first drive is over; without one the flowers are where they are needed.
-LocalTime arrivalOf(const BookingPlan& plan, LocalTime eventStart) {
+LocalTime arrivalOf(const BookingPlan& plan) {
     std::optional<LocalTime> arrive;
     for (const auto& step : plan.steps) {
         if (step.kind == StepKind::drive && (!arrive || step.to < *arrive)) arrive = step.to;
     }
-    return arrive.value_or(std::max(plan.driveStart, std::min(plan.driveStart, eventStart)));
+    return arrive.value_or(plan.driveStart);
 }
 
 std::vector<designs::StemGroup> waterGroups(const Index& index, Id<model::Design> design) {
@@ -93,7 +93,7 @@ std::optional<StandingTime> standingTime(const model::Season& season, const mode
     StandingTime st;
     st.from = plan.makeUpStart;
     st.to = std::max(booking.eventEnd, booking.lookGoodUntil.value_or(booking.eventEnd));
-    st.arrive = arrivalOf(plan, booking.eventStart);
+    st.arrive = arrivalOf(plan);
     const LocalTime times[]{st.from, plan.makeUpEnd, plan.driveStart, st.arrive, st.to};
     const double celsius[]{s.benchCelsius, s.storeCelsius, s.vanCelsius, s.venueCelsius};
     for (std::size_t i = 0; i < std::size(celsius); ++i) {

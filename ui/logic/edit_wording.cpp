@@ -69,7 +69,6 @@ const QHash<QString, const char*>& patterns() {
         {QStringLiteral("share.made"), QT_TRANSLATE_NOOP("Edit", "%1 made for %2")},
         {QStringLiteral("share.told"), QT_TRANSLATE_NOOP("Edit", "client told about %1")},
         {QStringLiteral("shed.return"), QT_TRANSLATE_NOOP("Edit", "%1 counted home from %2")},
-        {QStringLiteral("shed.count"), QT_TRANSLATE_NOOP("Edit", "%1: %2 on the shelf")},
         {QStringLiteral("shed.ribbon"), QT_TRANSLATE_NOOP("Edit", "ribbon cut on %1 written back")},
         {QStringLiteral("share.note"), QT_TRANSLATE_NOOP("Edit", "job note of %1")},
         {QStringLiteral("fit.enquiry"), QT_TRANSLATE_NOOP("Edit", "new enquiry %1")},

@@ -27,8 +27,7 @@ PieceSize pieceSize(const model::Season& season, const model::Design& design);
 /// Outside diameter of a container; a trough's length.
 Millimetres outsideOf(const model::Container& container);
 
-/// Millimetres that the fastest plant in the design grows in the vase from the make-up to the event's last
-/// hour.
+/// Millimetres that the top of the design gains in the vase from the make-up to the event's last hour.
 Millimetres grownByEvent(const ShedInput& in, const model::Booking& booking, const BookingPlan& plan,
                          Id<model::Design> design);
 

@@ -5,7 +5,7 @@
 
 namespace withy::plan {
 
-/// Water of every line whose pieces stand in some, `arrival` saying when each is placed.
+/// A line whose pieces stand in water, and when they are placed.
 struct PlacedLine {
     Id<model::Line> line;
     LocalTime placed;

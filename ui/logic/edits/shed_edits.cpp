@@ -25,19 +25,6 @@ Edit noteReturn(const Season& season, Id<model::Booking> booking, Id<model::Cont
         .put(record);
 }
 
-Edit countShelf(const Season& season, const plan::KitItem& item, std::int64_t here) {
-    const std::int64_t owned = here + item.out + item.broken;
-    Edit edit("shed.count", {model::nameOf(season, item.item.table, item.item.id), std::to_string(here)});
-    if (const auto* c = item.item.table == TableKind::containers
-                            ? season.containers.find(Id<model::Container>(item.item.id))
-                            : nullptr) {
-        auto record = *c;
-        record.owned = owned;
-        edit.put(record);
-    }
-    return edit;
-}
-
 std::optional<Edit> writeRibbonBack(const Season& season, const plan::RibbonDay& day, LocalTime now) {
     Edit edit("shed.ribbon", {day.day.iso()});
     bool cut = false;

@@ -19,9 +19,6 @@ struct CountedHome {
 Edit noteReturn(const Season& season, Id<model::Booking> booking, Id<model::Container> container,
                 const CountedHome& counted);
 
-/// What stands on the shelf today: what is owned follows from it, those away and those broken being counted.
-Edit countShelf(const Season& season, const plan::KitItem& item, std::int64_t here);
-
 /// Reels and ends as the day's cutting leaves them: shortened, or taken out where what is left is waste. The
 /// day's bookings are marked, so that they take no ribbon twice. Nothing where nothing was cut. Days are
 /// written back in their order: a later one's reels are what the earlier ones leave.
