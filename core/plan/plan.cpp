@@ -138,6 +138,7 @@ std::optional<Plan> withRunUp(const Season& season, const PlanOptions& options, 
     return next;
 }
 
+/// Cover and run-up, of designs and bookings as they are in `next`.
 std::optional<Plan> withCover(const Season& season, const PlanOptions& options, Plan next,
                               std::shared_ptr<const ForecastPlan> garden, const Earlier& earlier) {
     next.garden = std::move(garden);
@@ -157,6 +158,20 @@ std::optional<Plan> withCover(const Season& season, const PlanOptions& options, 
     return withRunUp(season, options, std::move(next), earlier);
 }
 
+/// The shed asks nothing of the garden: it is planned on the second processor meanwhile.
+std::optional<Plan> withAll(const Season& season, const PlanOptions& options, Plan next,
+                            std::shared_ptr<const ForecastPlan> garden, const Earlier& earlier) {
+    const Plan booked = next;
+    auto shed = std::async(std::launch::async, [&] {
+        return replanShed(season, options, booked, earlier.season, earlier.plan, earlier.options);
+    });
+    auto whole = withCover(season, options, std::move(next), std::move(garden), earlier);
+    auto planned = shed.get();
+    if (!whole || !planned) return std::nullopt; // stopped on the way
+    whole->shed = std::move(planned);
+    return whole;
+}
+
 } // namespace
 
 Plan plan(const Season& season, const PlanOptions& options) {
@@ -174,7 +189,7 @@ std::optional<Plan> replan(const Season& season, const PlanOptions& options, con
     auto next = replanBookings(season, options, was, before, optionsBefore);
     const auto foretold = garden.get();
     if (!next) return std::nullopt;
-    return withCover(season, options, std::move(*next), foretold, {was, before, optionsBefore});
+    return withAll(season, options, std::move(*next), foretold, {was, before, optionsBefore});
 }
 
 std::optional<Plan> replanBookings(const Season& season, const PlanOptions& options, const Season& was,
@@ -184,6 +199,7 @@ std::optional<Plan> replanBookings(const Season& season, const PlanOptions& opti
     next.garden = before.garden;
     next.cover = before.cover;
     next.runUp = before.runUp;
+    next.shed = before.shed;
     next.days =
         before.days && allSame(season, was, readByDays) ? before.days : std::make_shared<PlaceDays>(season);
     if (allSame(season, was, sharedByDesigns))
@@ -192,15 +208,13 @@ std::optional<Plan> replanBookings(const Season& season, const PlanOptions& opti
         return std::nullopt;
     const bool shared = options.today == optionsBefore.today && allSame(season, was, sharedByBookings);
     if (!planBookings(index, options, {before, Index(was), shared}, next)) return std::nullopt;
-    next.shed = replanShed(season, options, next, was, before, optionsBefore);
-    if (!next.shed) return std::nullopt; // stopped on the way
     return next;
 }
 
 std::optional<Plan> replanGarden(const Season& season, const PlanOptions& options, Plan next,
                                  const Season& was, const Plan& before, const PlanOptions& optionsBefore) {
     const Earlier earlier{was, before, optionsBefore};
-    return withCover(season, options, std::move(next), gardenOf(season, options, earlier), earlier);
+    return withAll(season, options, std::move(next), gardenOf(season, options, earlier), earlier);
 }
 
 } // namespace withy::plan

@@ -137,6 +137,7 @@ void PlanRunner::show() {
     run.plan.garden = whole_->plan.garden;
     run.plan.cover = whole_->plan.cover;
     run.plan.runUp = whole_->plan.runUp;
+    run.plan.shed = whole_->plan.shed;
     finished_ = std::make_shared<const Run>(std::move(run));
 }
 
