@@ -102,6 +102,8 @@ QString clash(const model::Tally& tally, TallyCount changed) {
 }
 
 QString tooManyStems(std::int64_t stems) {
+    if (stems >= 10 * mostTallied) // as far as sums are read
+        return TallyEditsSay::tr("That is more stems than any patch gives. A digit too many?");
     return TallyEditsSay::tr("%1 stems are more than any patch gives. A digit too many?").arg(whole(stems));
 }
 
