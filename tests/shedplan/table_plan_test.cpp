@@ -113,6 +113,24 @@ TEST(TablePlan, TablesLeftBareAreCounted) {
     EXPECT_TRUE(finds(*plan.shed, ShedCode::tablesWithoutPieces));
 }
 
+/// 24 jars, two a table, on ten tables of one kind and ten of another: 20 on the first ten, 4 on two of the
+/// next.
+TEST(TablePlan, NoPieceStandsOnTwoTables) {
+    auto season = hall({.howMany = 10}, 210);
+    auto second = *season.venueTables.begin();
+    second.id = Id<model::VenueTable>(2);
+    second.label = "Long table";
+    auto placed = *season.placements.begin();
+    placed.id = Id<model::Placement>(2);
+    placed.table = second.id;
+    season = applied(season, model::Edit("t").put(second).put(placed));
+    const auto plan = plan::plan(season, on(9, 1));
+    const auto& tables = plan.shed->tables.at(Id<model::Booking>(1))->tables;
+    ASSERT_EQ(tables.size(), 2U);
+    EXPECT_EQ(tables[0].without, 0);
+    EXPECT_EQ(tables[1].without, 8);
+}
+
 TEST(TablePlan, StemsThatGrowOnStandHigher) {
     auto season = hall({}, 210);
     auto plant = model::sample::plant(1, "Tulip");

@@ -125,14 +125,20 @@ void addTrayEntries(const model::Season& season, BookingPacking& packing) {
 
 void addWaterCans(const model::Season& season, BookingPacking& packing) {
     const double most = std::max(1.0, std::floor(season.theSettings().liftingLimitKg - canTareKg));
-    for (double left = packing.carryLitres; left > 1e-9; left -= most) {
-        LoadEntry entry;
-        entry.kind = LoadKind::waterCan;
-        entry.litres = std::min(left, most);
-        entry.length = canLength;
-        entry.width = canWidth;
-        entry.mass = Grams(static_cast<std::int64_t>(std::ceil((entry.litres + canTareKg) * 1000 - 1e-6)));
-        packing.entries.push_back(entry);
+    for (std::size_t d = 0; d < packing.drops.size();
+         ++d) { // each drop's own, to come off where it is poured
+        const auto& drop = packing.drops[d];
+        for (double left = drop.topUpLitres + drop.checkLitres; left > 1e-9; left -= most) {
+            LoadEntry entry;
+            entry.kind = LoadKind::waterCan;
+            entry.drop = d;
+            entry.litres = std::min(left, most);
+            entry.length = canLength;
+            entry.width = canWidth;
+            entry.mass =
+                Grams(static_cast<std::int64_t>(std::ceil((entry.litres + canTareKg) * 1000 - 1e-6)));
+            packing.entries.push_back(entry);
+        }
     }
 }
 

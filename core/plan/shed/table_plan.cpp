@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace withy::plan {
 
@@ -67,12 +68,15 @@ private:
         table.pieces.push_back(
             {line.line, line.design, perTable, size.footprint, size.foot, size.height + grown, grown});
         table.onEach += perTable;
-        const auto reach = (line.pieces.value + perTable - 1) / perTable;
+        auto& left = left_.try_emplace(line.line, line.pieces.value).first->second;
+        const auto there = left;
+        left -= std::min(left, perTable * record.howMany);
+        const auto reach = (there + perTable - 1) / perTable;
         if (reach >= record.howMany) return;
         table.without = std::max(table.without, record.howMany - reach);
-        find(ShedCode::tablesWithoutPieces, Severity::note, record, {design->name, record.label},
-             {static_cast<double>(line.pieces.value), static_cast<double>(perTable),
-              static_cast<double>(record.howMany)});
+        find(
+            ShedCode::tablesWithoutPieces, Severity::note, record, {design->name, record.label},
+            {static_cast<double>(there), static_cast<double>(perTable), static_cast<double>(record.howMany)});
     }
 
     void judge(const model::VenueTable& record, PlacedTable& table) {
@@ -138,6 +142,7 @@ private:
     const ShedInput& in_;
     const model::Booking& booking_;
     const BookingPlan& plan_;
+    std::map<Id<model::Line>, std::int64_t> left_; ///< pieces no kind of table has taken yet
     BookingTables out_;
 };
 
