@@ -69,7 +69,7 @@ RunUpDesk::RunUpDesk(Workbench& bench, BoardStyle style, const QString& name, QW
     });
     connect(timeline_, &RunUpTimeline::letGo, this, [this](std::size_t i) {
         const auto* s = step(i);
-        if (s && s->pinned) bench_.take(edits::letStepGo(bench_.season(), s->key));
+        if (s && said(*s).pinned) bench_.take(edits::letStepGo(bench_.season(), s->key));
     });
     connect(timeline_, &RunUpTimeline::moved, this, [this](std::size_t i, int minutes) {
         // By what it is, not by its number: a new plan may have come while it was moved.
@@ -137,7 +137,7 @@ QWidget* RunUpDesk::makeBar(const QString& name) {
     connect(who_, &QComboBox::activated, this, &RunUpDesk::giveTo);
     connect(took_, &QSpinBox::editingFinished, this, [this] {
         const auto* s = chosen();
-        if (!s || !s->done || s->took.value_or(Minutes(0)).value == took_->value()) return;
+        if (!s || !said(*s).done || said(*s).minutes.value_or(Minutes(0)).value == took_->value()) return;
         bench_.take(edits::setStepMinutes(bench_.season(), s->key,
                                           took_->value() > 0 ? std::optional(Minutes(took_->value()))
                                                              : std::nullopt));
@@ -148,6 +148,12 @@ QWidget* RunUpDesk::makeBar(const QString& name) {
 const plan::RunUpStep* RunUpDesk::step(std::optional<std::size_t> index) const {
     const auto& runUp = bench_.plan().runUp;
     return index && runUp && *index < runUp->steps.size() ? &runUp->steps[*index] : nullptr;
+}
+
+/// What the grower has said of it by now: the plan may not have heard yet.
+model::StepMark RunUpDesk::said(const plan::RunUpStep& step) const {
+    const auto* mark = edits::markOf(bench_.season(), step.key);
+    return mark ? *mark : model::StepMark{};
 }
 
 const plan::RunUpStep* RunUpDesk::stepOf(const plan::StepKey& key) const {
@@ -209,10 +215,11 @@ void RunUpDesk::fillBar() {
     const bool hands = s && s->minutes.value > 0 && bench_.canWrite();
     for (auto* w : std::initializer_list<QWidget*>{tick_, keep_, who_})
         w->setEnabled(hands);
-    took_->setEnabled(hands && s->done);
-    tick_->setText(s && s->done ? tr("Take the tick o&ff") : tr("Tick o&ff"));
-    keep_->setText(s && s->pinned ? tr("&Keep no longer") : tr("&Keep it here"));
-    if (!took_->hasFocus()) took_->setValue(s && s->took ? static_cast<int>(s->took->value) : 0);
+    took_->setEnabled(hands && said(*s).done);
+    tick_->setText(s && said(*s).done ? tr("Take the tick o&ff") : tr("Tick o&ff"));
+    keep_->setText(s && said(*s).pinned ? tr("&Keep no longer") : tr("&Keep it here"));
+    if (!took_->hasFocus())
+        took_->setValue(s && said(*s).minutes ? static_cast<int>(said(*s).minutes->value) : 0);
     if (s && !who_->view()->isVisible()) fillWho(*s);
 }
 
@@ -247,14 +254,15 @@ void RunUpDesk::tick() {
     const int row = model_->rowOf(*timeline_->chosen());
     const auto index = model_->index(row, WeekStepsModel::doneColumn);
     if (row >= 0)
-        model_->setData(index, static_cast<int>(s->done ? Qt::Unchecked : Qt::Checked), Qt::CheckStateRole);
+        model_->setData(index, static_cast<int>(said(*s).done ? Qt::Unchecked : Qt::Checked),
+                        Qt::CheckStateRole);
 }
 
 void RunUpDesk::keep() {
     const auto* s = chosen();
     if (!s) return;
-    bench_.take(s->pinned ? edits::letStepGo(bench_.season(), s->key)
-                          : edits::keepStepAt(bench_.season(), s->key, s->from));
+    bench_.take(said(*s).pinned ? edits::letStepGo(bench_.season(), s->key)
+                                : edits::keepStepAt(bench_.season(), s->key, s->from));
 }
 
 void RunUpDesk::giveTo(int place) {

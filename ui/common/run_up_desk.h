@@ -52,6 +52,7 @@ private:
     [[nodiscard]] QLayout* makeWords();
     [[nodiscard]] QWidget* makeBar(const QString& name);
     [[nodiscard]] const plan::RunUpStep* step(std::optional<std::size_t> index) const;
+    [[nodiscard]] model::StepMark said(const plan::RunUpStep& step) const;
     [[nodiscard]] const plan::RunUpStep* stepOf(const plan::StepKey& key) const;
     [[nodiscard]] const plan::RunUpStep* chosen() const;
     void show(Board board);

@@ -3,6 +3,7 @@
 
 #include "core/garden/sun.h"
 #include "core/runup/busy_spans.h"
+#include "ui/logic/edits/run_up_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/run_up_words.h"
 #include "ui/logic/step_wording.h"
@@ -66,9 +67,11 @@ WeekStep weekStepOf(const model::Season& season, const plan::RunUpPlan& runUp, s
     step.key = s.key;
     step.step = i;
     step.who = whoWords(season, s);
-    step.done = s.done;
-    step.took = s.took;
-    step.kept = s.pinned;
+    // As the grower has said it by now: the plan may not have heard yet.
+    const auto* mark = edits::markOf(season, s.key);
+    step.done = mark ? mark->done : std::nullopt;
+    step.took = mark ? mark->minutes : std::nullopt;
+    step.kept = mark && mark->pinned;
     step.placed = s.placed;
     return step;
 }
