@@ -118,7 +118,7 @@ TEST_F(OtherTabs, NoLabelIsCutOffAtAnySize) {
         showTab<MoneyTab>(look.size, look.theme, look.points);
         expectWhole("money");
     }
-    applyStyle(*qApp, Theme::light, 10.5);
+    applyStyle(Theme::light, 10.5);
 }
 
 } // namespace

@@ -200,7 +200,7 @@ TEST_F(PapersTabTest, ThePreviewKeepsItsRoomAtEverySize) {
         papers(size, Theme::light, points);
         EXPECT_GT(part<PaperView>(QStringLiteral("paper.preview"))->width(), 300);
     }
-    applyStyle(*qApp, Theme::light, 10.5);
+    applyStyle(Theme::light, 10.5);
 }
 
 } // namespace

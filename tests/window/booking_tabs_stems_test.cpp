@@ -170,7 +170,7 @@ TEST_F(StemsTabTest, NothingIsCutOffAtAnySize) {
         }
         picture(look.name);
     }
-    applyStyle(*qApp, Theme::light, 10.5);
+    applyStyle(Theme::light, 10.5);
 }
 
 } // namespace

@@ -28,7 +28,7 @@ namespace withy::ui {
 
 namespace {
 
-const plan::BookingPlan* planOf(const Workbench& bench, std::optional<Id<model::Booking>> id) {
+const plan::BookingPlan* planInHand(const Workbench& bench, std::optional<Id<model::Booking>> id) {
     if (!id) return nullptr;
     const auto found = bench.plan().bookings.find(*id);
     return found == bench.plan().bookings.end() ? nullptr : found->second.get();
@@ -172,7 +172,7 @@ void PiecesTab::showColours() {
                                                              : bookingColours(season, *id_));
     ColourView real;
     if (id_ && isTallied(season, *id_)) {
-        const auto* plan = planOf(bench_, id_);
+        const auto* plan = planInHand(bench_, id_);
         const auto store = plan ? storeFor(season, bench_.plan().cover.get(), *id_, plan->makeUpStart.day)
                                 : std::vector<shareout::TallyLine>{};
         const auto shared = plan::planShare(season, *id_, store);
@@ -250,7 +250,7 @@ void PiecesTab::showEvent(QShowEvent* event) {
 
 void PiecesTab::showFigures() {
     if (stale_) return;
-    const auto* plan = planOf(bench_, id_);
+    const auto* plan = planInHand(bench_, id_);
     for (auto* view : views_)
         view->refresh();
     answer_->setPhrases(phrasesOf(id_ ? piecesAnswer(bench_.season(), *id_, plan) : Answer{}));

@@ -5,9 +5,7 @@
 
 #include <optional>
 
-class QApplication;
-
-/// The one place that dresses the program: palette, style sheet and size of text.
+/// The one place that dresses the program: palette, style and size of text.
 namespace withy::ui {
 
 /// The palette in use; light until applyStyle has been called.
@@ -17,9 +15,6 @@ const Palette& currentPalette();
 Theme systemTheme();
 
 /// Dresses the whole program; may be called again at any time. `points` is the size of plain text.
-void applyStyle(QApplication& app, Theme theme, double points);
-
-/// What the style sheet is made of; for tests.
-QString styleSheetFor(const Palette& palette);
+void applyStyle(Theme theme, double points);
 
 } // namespace withy::ui

@@ -53,7 +53,7 @@ void ViewSettings::apply() const {
     const Theme theme = theme_ == ThemeChoice::asTheComputer ? systemTheme()
                         : theme_ == ThemeChoice::dark        ? Theme::dark
                                                              : Theme::light;
-    applyStyle(*qApp, theme, systemPoints_ * textPercent_ / 100);
+    applyStyle(theme, systemPoints_ * textPercent_ / 100);
 }
 
 void ViewSettings::keepWindow(const QMainWindow& window) {
