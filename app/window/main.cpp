@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/fonts.h"
+#include "ui/logic/season_opening.h"
 #include "ui/logic/translations.h"
 #include "ui/paint/icons.h"
 #include "ui/shell/main_window.h"
@@ -12,6 +13,7 @@ int main(int argc, char** argv) {
     QApplication::setApplicationName(QStringLiteral("withy"));
     QApplication::setApplicationDisplayName(QStringLiteral("Withy"));
     QApplication::setDesktopFileName(QStringLiteral("withy"));
+    withy::ui::readyToOpen();
     withy::ui::loadFonts();
     QApplication::setWindowIcon(withy::ui::applicationIcon());
     withy::ui::installTranslations(qt, QLocale::system());

@@ -2,6 +2,7 @@
 #include "tests/support/large_seasons.h"
 #include "ui/logic/edits.h"
 #include "ui/logic/fonts.h"
+#include "ui/logic/season_opening.h"
 #include "ui/logic/starting_seasons.h"
 #include "ui/logic/translations.h"
 #include "ui/shell/main_window.h"
@@ -195,6 +196,7 @@ int child(int argc, char** argv) {
         window.show();
         paintAndEnd(window);
     }
+    readyToOpen();
     loadFonts();
     installTranslations(qt, QLocale::c());
     MainWindow window(today);

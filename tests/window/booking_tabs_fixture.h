@@ -23,7 +23,7 @@ protected:
 
     template <class T>
     T& showTab(QSize size = {900, 640}, Theme theme = Theme::light, double points = 10.5) {
-        applyStyle(*qApp, theme, points);
+        applyStyle(theme, points);
         holder_ = std::make_unique<QWidget>();
         auto* all = new QVBoxLayout(holder_.get());
         all->setContentsMargins(0, 0, 0, 0);

@@ -4,6 +4,7 @@
 #include "ui/bookings/moved_line.h"
 #include "ui/bookings/title_edit.h"
 #include "ui/common/field_edit.h"
+#include "ui/common/first_picture.h"
 #include "ui/common/segments.h"
 #include "ui/common/text_label.h"
 #include "ui/common/widget_parts.h"
@@ -20,9 +21,9 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
-namespace withy::ui {
+#include <utility>
 
-namespace {} // namespace
+namespace withy::ui {
 
 BookingPage::BookingPage(Workbench& bench, QWidget* parent)
     : QWidget(parent), bench_(bench), outer_(new QStackedWidget) {
@@ -49,6 +50,7 @@ BookingPage::BookingPage(Workbench& bench, QWidget* parent)
     connect(segments_, &Segments::chosen, this, [this](int tab) { showTab(tab); });
     connect(moved_, &MovedLine::undoAsked, this, [this] { Q_EMIT refused(bench_.undo()); });
     connect(&bench_, &Workbench::changed, this, &BookingPage::refresh);
+    new FirstPicture(this, [this] { showCurrentTab(); });
     refresh();
 }
 
@@ -144,6 +146,10 @@ BookingTab& BookingPage::tab(int index) {
 }
 
 bool BookingPage::makeNextTab() {
+    if (std::exchange(waits_, false)) {
+        showCurrentTab();
+        return true;
+    }
     for (int i = 0; i < tabCount(); ++i) {
         if (tabs_[static_cast<std::size_t>(i)].tab) continue;
         tab(i);
@@ -194,7 +200,7 @@ void BookingPage::show(std::optional<Id<model::Booking>> id) {
     id_ = id;
     moved_->watch(id);
     refresh();
-    showCurrentTab();
+    if (!waits_) showCurrentTab();
 }
 
 void BookingPage::refresh() {
@@ -243,6 +249,7 @@ void BookingPage::stepTab(int by) {
 }
 
 void BookingPage::showCurrentTab() {
+    waits_ = false;
     const auto at = static_cast<std::size_t>(currentTab());
     if (at >= tabs_.size() || (shown_[at] == id_ && id_)) return;
     shown_[at] = id_;
@@ -255,6 +262,7 @@ void BookingPage::editTitle() {
 }
 
 void BookingPage::enter() {
+    showCurrentTab();
     if (id_) tab(currentTab()).enter();
 }
 

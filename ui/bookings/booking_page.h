@@ -70,6 +70,7 @@ private:
     std::optional<Id<model::Booking>> id_;
     std::vector<TabEntry> tabs_;
     std::vector<std::optional<Id<model::Booking>>> shown_; ///< by tab
+    bool waits_ = true;                                    ///< for the first picture
     QStackedWidget* outer_;                                ///< empty words, or the booking
     TextLabel* emptyWords_ = nullptr;
     QWidget* emptyButtons_ = nullptr;

@@ -249,6 +249,7 @@ void PiecesTab::showEvent(QShowEvent* event) {
 }
 
 void PiecesTab::showFigures() {
+    stale_ = stale_ || !isVisible();
     if (stale_) return;
     const auto* plan = planInHand(bench_, id_);
     for (auto* view : views_)

@@ -2,6 +2,7 @@
 #include "ui/diary/week_papers_page.h"
 
 #include "ui/common/text_label.h"
+#include "ui/common/when_seen.h"
 #include "ui/common/widget_parts.h"
 #include "ui/logic/answers/diary_answers.h"
 #include "ui/logic/calendar_file.h"
@@ -44,10 +45,12 @@ WeekPapersPage::WeekPapersPage(Workbench& bench, QWidget* parent)
     connect(desk_, &PaperDesk::wanted, this, &SubPage::wanted);
     turnTo(monday_);
     // Until somebody turns to another week, the next one with work: it may not have been planned yet.
-    connect(&bench, &Workbench::planned, this, [this] {
+    auto* seen = new WhenSeen(this, [this] {
+        if (turned_) return;
         const Day next = nextWeekWithWork(bench_.season(), bench_.plan(), bench_.today());
-        if (!turned_ && next != monday_) turnTo(next);
+        if (next != monday_) turnTo(next);
     });
+    connect(&bench, &Workbench::planned, seen, &WhenSeen::ask);
 }
 
 Answer WeekPapersPage::answer() const {

@@ -3,14 +3,29 @@
 
 #include <QDirIterator>
 #include <QFontDatabase>
+#include <QResource>
 
 namespace withy::ui {
+
+namespace {
+
+/// From where it lies in the program, without a copy.
+void add(const QString& file) {
+    const QResource font(file);
+    if (font.compressionAlgorithm() == QResource::NoCompression)
+        QFontDatabase::addApplicationFontFromData(QByteArray::fromRawData(
+            reinterpret_cast<const char*>(font.data()), static_cast<qsizetype>(font.size())));
+    else
+        QFontDatabase::addApplicationFont(file);
+}
+
+} // namespace
 
 void loadFonts() {
     QDirIterator files(QStringLiteral(":/withy/fonts"), {QStringLiteral("*.ttf")}, QDir::Files,
                        QDirIterator::Subdirectories);
     while (files.hasNext())
-        QFontDatabase::addApplicationFont(files.next());
+        add(files.next());
 }
 
 } // namespace withy::ui

@@ -7,6 +7,8 @@
 #include <QCoreApplication>
 #include <QStandardPaths>
 
+#include <future>
+
 namespace withy::ui {
 
 namespace {
@@ -67,6 +69,10 @@ OpenOutcome refusal(const store::StoreError& e, const QString& path, const QStri
 }
 
 } // namespace
+
+void readyToOpen() {
+    static const auto ready = std::async(std::launch::async, [] { store::SchemaVersions::shipped(); });
+}
 
 QString usualBackupsFolder() {
     return QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/backups");

@@ -2,6 +2,7 @@
 #include "ui/shell/season_view.h"
 
 #include "ui/common/field_edit.h"
+#include "ui/common/first_picture.h"
 #include "ui/shell/actions.h"
 #include "ui/shell/findings_panel.h"
 #include "ui/shell/rail.h"
@@ -13,12 +14,13 @@
 #include <QSettings>
 #include <QStackedWidget>
 
+#include <utility>
+
 namespace withy::ui {
 
 namespace {
 
-constexpr int afterTheFirstPicture = 100; ///< ms
-constexpr auto stripKey = "view/strip";   ///< of this computer, not of a season
+constexpr auto stripKey = "view/strip"; ///< of this computer, not of a season
 
 /// Asks for no more height than its pages need: the rest of the window is the strip's before theirs.
 class Pages : public QStackedWidget {
@@ -34,7 +36,7 @@ SeasonView::SeasonView(std::unique_ptr<Workbench> bench, Actions& actions, QWidg
     , rail_(new Rail)
     , strip_(new BloomStrip(*bench_))
     , stack_(new Pages)
-    , findings_(new FindingsPanel(*bench_))
+    , beside_(new QHBoxLayout)
     , actions_(actions)
     , entries_(placesOf(*bench_))
     , places_(entries_.size()) {
@@ -42,25 +44,21 @@ SeasonView::SeasonView(std::unique_ptr<Workbench> bench, Actions& actions, QWidg
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(0);
     row->addWidget(rail_);
-    auto* below = new QHBoxLayout;
-    below->setSpacing(0);
-    below->addWidget(stack_, 1);
-    below->addWidget(findings_);
+    beside_->setSpacing(0);
+    beside_->addWidget(stack_, 1);
     auto* column = new QVBoxLayout;
     column->setSpacing(0);
     column->addWidget(strip_);
-    column->addLayout(below, 1);
+    column->addLayout(beside_, 1);
     row->addLayout(column, 1);
     addPlaces();
     addStripActions();
     keepBackups();
     connect(strip_, &BloomStrip::leadTo, this, &SeasonView::goTo);
     connect(stack_, &QStackedWidget::currentChanged, this, &SeasonView::fitStrip);
-    connect(findings_, &FindingsPanel::leadTo, this, &SeasonView::goTo);
-    connect(findings_, &FindingsPanel::refused, this, &SeasonView::refused);
     connect(rail_, &Rail::chosen, this, &SeasonView::showPlace);
     connect(&idle_, &QTimer::timeout, this, &SeasonView::makeWhileIdle);
-    idle_.start(afterTheFirstPicture);
+    new FirstPicture(this, [this] { idle_.start(0); });
 }
 
 SeasonView::~SeasonView() {
@@ -84,7 +82,7 @@ void SeasonView::keepBackups() {
 void SeasonView::addPlaces() {
     actions_.add({"view.findings", tr("What &needs looking at"), QKeySequence(Qt::Key_F8),
                   tr("What the whole season asks for, beside the page")},
-                 [this] { findings_->toggle(); });
+                 [this] { findings().toggle(); });
     for (int i = 0; i < placeCount(); ++i) {
         const auto& entry = entries_[static_cast<std::size_t>(i)];
         if (!entry.icon) {
@@ -185,15 +183,23 @@ bool SeasonView::makeNext() {
 
 /// One part at a time, so that a key or a press waits for no more than that.
 void SeasonView::makeWhileIdle() {
-    idle_.setInterval(0);
     if (makeNext()) return;
     idle_.stop();
-    Q_EMIT complete();
+    if (!std::exchange(complete_, true)) Q_EMIT complete();
 }
 
 void SeasonView::makeAll() {
-    while (idle_.isActive())
+    while (!complete_)
         makeWhileIdle();
+}
+
+FindingsPanel& SeasonView::findings() {
+    if (findings_) return *findings_;
+    findings_ = new FindingsPanel(*bench_);
+    beside_->addWidget(findings_);
+    connect(findings_, &FindingsPanel::leadTo, this, &SeasonView::goTo);
+    connect(findings_, &FindingsPanel::refused, this, &SeasonView::refused);
+    return *findings_;
 }
 
 Place* SeasonView::current() const {

@@ -10,6 +10,7 @@
 #include <memory>
 #include <vector>
 
+class QHBoxLayout;
 class QStackedWidget;
 
 namespace withy::ui {
@@ -33,7 +34,7 @@ public:
 
     [[nodiscard]] BackupKeeper* backups() { return keeper_.get(); } ///< null when only reading
 
-    [[nodiscard]] FindingsPanel& findings() { return *findings_; }
+    [[nodiscard]] FindingsPanel& findings(); ///< made by now
 
     [[nodiscard]] BloomStrip& strip() { return *strip_; }
 
@@ -76,13 +77,15 @@ private:
     BloomStrip* strip_;
     StripTable* stripTable_ = nullptr; ///< made when first asked for
     QStackedWidget* stack_;
-    FindingsPanel* findings_;
+    QHBoxLayout* beside_;               ///< the page, and what needs looking at
+    FindingsPanel* findings_ = nullptr; ///< made when first asked for
 
     Actions& actions_;
     std::vector<PlaceEntry> entries_;
     std::vector<Place*> places_; ///< by entry; null: not yet
     int cameFrom_ = 0;           ///< the place of the rail that was seen last
     QTimer idle_;
+    bool complete_ = false;
 };
 
 } // namespace withy::ui

@@ -32,6 +32,8 @@ struct StripBand {
     std::optional<Colour> colour;
     std::vector<StripLevels> days; ///< from StripFigures::first
     int peak = 0;                  ///< the first day of its most likely stems
+
+    friend bool operator==(const StripBand&, const StripBand&) = default;
 };
 
 struct StripPin {
@@ -40,6 +42,8 @@ struct StripPin {
     QString title;
     model::Standing standing = model::Standing::booked;
     std::optional<CoverFacts> cover;
+
+    friend bool operator==(const StripPin&, const StripPin&) = default;
 };
 
 struct StripFigures {
@@ -58,6 +62,8 @@ struct StripFigures {
 
     /// The most likely stems on one day.
     [[nodiscard]] std::int64_t most() const;
+
+    friend bool operator==(const StripFigures&, const StripFigures&) = default;
 };
 
 StripFigures stripFigures(const model::Season& season, const plan::Plan& plan, std::optional<Day> today);

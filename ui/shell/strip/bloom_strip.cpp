@@ -34,7 +34,10 @@ void BloomStrip::refresh() {
     const bool wasAll = figures_.days == 0 || span_ == StripSpan{0, static_cast<double>(figures_.days)};
     const Day from = figures_.first;
     const auto plantRead = reading_.band ? std::optional(figures_.bands[*reading_.band].plant) : std::nullopt;
-    figures_ = stripFigures(bench_.season(), bench_.plan(), bench_.today());
+    auto figures = stripFigures(bench_.season(), bench_.plan(), bench_.today());
+    // Most edits move no stem in the garden, and a strip is not drawn anew for nothing.
+    if (!design_ && figures.known && !picture_.isNull() && figures == figures_) return;
+    figures_ = std::move(figures);
     bands_ = bloomBands(figures_, currentPalette());
     emptyWords_ = stripEmptyWords(bench_.season(), figures_);
     // The same days stay in view when the season grows at its ends.
