@@ -62,8 +62,9 @@ void applyStyle(Theme theme, double points) {
     QApplication::setPalette(qtPalette(current()));
     QApplication::setFont(typeFont(TypeRole::text));
     // A desktop may give these a font of their own, which would not follow our size of text.
-    for (const char* part :
-         {"QMenuBar", "QMenu", "QTipLabel", "QMessageBox", "QHeaderView", "QComboMenuItem"})
+    for (const char* part : {"QMenuBar", "QMenu", "QTipLabel", "QMessageBox", "QHeaderView", "QComboMenuItem",
+                             "QComboLineEdit", "QLabel", "QPushButton", "QToolButton", "QCheckBox",
+                             "QRadioButton", "QAbstractItemView", "QListView"})
         QApplication::setFont(typeFont(TypeRole::text), part);
     QApplication::setStyle(new WithyStyle); // each part takes its colours and sizes anew
 }

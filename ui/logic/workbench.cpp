@@ -3,19 +3,34 @@
 
 #include "ui/logic/wording.h"
 
+#include <QTimer>
+
 namespace withy::ui {
+
+namespace {
+
+void askOnce(PlanRunner& runner, const model::Season& season, const plan::PlanOptions& options) {
+    if (runner.asked() == 0) runner.ask(season, options);
+}
+
+} // namespace
 
 Workbench::Workbench(store::SeasonFile file, std::optional<Day> today, QObject* parent)
     : QObject(parent), file_(std::move(file)), season_(file_.season()), options_{today, {}}, runner_([this] {
         QMetaObject::invokeMethod(
             this, [this] { showPlan(runner_.finished()); }, Qt::QueuedConnection);
     }) {
-    runner_.ask(season_, options_);
+    const auto none = std::make_shared<PlanRunner::Run>();
+    none->turn = ~std::uint64_t{0}; // no plan is of this season yet
+    run_ = none;
+    // After the first picture: until then the window needs the processors for itself.
+    QTimer::singleShot(0, this, [this] { askOnce(runner_, season_, options_); });
 }
 
 Workbench::~Workbench() = default;
 
 void Workbench::waitForPlan() {
+    askOnce(runner_, season_, options_);
     showPlan(runner_.wait());
 }
 

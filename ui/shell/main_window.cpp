@@ -111,6 +111,7 @@ void MainWindow::showSeason(std::unique_ptr<Workbench> bench) {
     QSettings kept;
     RecentSeasons(kept).add(bench->path());
     view_ = new SeasonView(std::move(bench), actions_);
+    view_->showPlace(0); // before it is put in the window: it is laid out once
     stack_->addWidget(view_);
     stack_->setCurrentWidget(view_);
     wireSeason();
@@ -118,7 +119,7 @@ void MainWindow::showSeason(std::unique_ptr<Workbench> bench) {
     notices_->clear();
     showHistory();
     showTitle();
-    view_->showPlace(0);
+    view_->current()->enter();
 }
 
 void MainWindow::backToSeason() {

@@ -273,6 +273,17 @@ void paintFocus(QPainter& painter, const QRect& outer) {
     paintDress(painter, outer, focused({}));
 }
 
+void paintCross(QPainter& painter, const QRect& room) {
+    const double half = grid(0.9);
+    const QPointF middle = QRectF(room).center();
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(currentPalette().of(Role::ink3), iconLine - 0.3, Qt::SolidLine, Qt::RoundCap));
+    painter.drawLine(middle + QPointF(-half, -half), middle + QPointF(half, half));
+    painter.drawLine(middle + QPointF(-half, half), middle + QPointF(half, -half));
+    painter.restore();
+}
+
 void paintArrow(QPainter& painter, const QRect& room, Role ink, bool up) {
     const double half = grid(0.8);
     const double rise = half / 2 * (up ? -1 : 1);

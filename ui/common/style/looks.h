@@ -83,6 +83,9 @@ int buttonWeight(const QWidget* widget, bool down);
 void paintDress(QPainter& painter, const QRect& outer, const Dress& dress);
 void paintFocus(QPainter& painter, const QRect& outer);
 
+/// The cross that empties a field.
+void paintCross(QPainter& painter, const QRect& room);
+
 /// The small arrow of what opens downward.
 void paintArrow(QPainter& painter, const QRect& room, Role ink, bool up = false);
 

@@ -13,6 +13,8 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPainter>
+#include <QPixmap>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTextEdit>
@@ -66,6 +68,20 @@ void dressGround(QWidget& widget) {
     widget.setAttribute(Qt::WA_StyledBackground);
 }
 
+void paintDownwards(QPainter& painter, const QRect& room) {
+    paintArrow(painter, room, Role::ink2);
+}
+
+QIcon paintedIcon(int side, void (*paint)(QPainter&, const QRect&)) {
+    constexpr int twice = 2; // for screens of two pixels to a point
+    QPixmap picture(twice * side, twice * side);
+    picture.setDevicePixelRatio(twice);
+    picture.fill(Qt::transparent);
+    QPainter painter(&picture);
+    paint(painter, QRect(0, 0, side, side));
+    return picture;
+}
+
 bool isDressedButton(const QWidget* widget) {
     return lookOf(widget) != Look::plain;
 }
@@ -92,6 +108,16 @@ void WithyStyle::polish(QWidget* widget) {
     }
     dressGround(*widget);
     if (widget->isVisible()) widget->update();
+}
+
+/// Two that every window asks for are drawn here: Fusion's are files, and reading one brings Qt's image
+/// plugins in.
+QIcon WithyStyle::standardIcon(StandardPixmap standard, const QStyleOption* option,
+                               const QWidget* widget) const {
+    const int side = grid(4);
+    if (standard == SP_ToolBarHorizontalExtensionButton) return paintedIcon(side, paintDownwards);
+    if (standard == SP_LineEditClearButton) return paintedIcon(side, paintCross);
+    return QProxyStyle::standardIcon(standard, option, widget);
 }
 
 void WithyStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,

@@ -31,6 +31,8 @@ public:
                                          const QWidget* widget) const override;
     [[nodiscard]] int pixelMetric(PixelMetric metric, const QStyleOption* option,
                                   const QWidget* widget) const override;
+    [[nodiscard]] QIcon standardIcon(StandardPixmap standard, const QStyleOption* option,
+                                     const QWidget* widget) const override;
     [[nodiscard]] int styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
                                 QStyleHintReturn* more) const override;
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/strip/bloom_strip.h"
 
+#include "ui/common/first_picture.h"
 #include "ui/common/style.h"
 #include "ui/common/when_seen.h"
 #include "ui/logic/models/strip_words.h"
@@ -27,7 +28,7 @@ BloomStrip::BloomStrip(Workbench& bench, QWidget* parent) : QWidget(parent), ben
            "booking. Enter leads there. Plus and minus zoom, Home shows the whole season."));
     auto* seen = new WhenSeen(this, [this] { refresh(); });
     connect(&bench_, &Workbench::planned, seen, [seen] { seen->ask(); });
-    refresh();
+    new FirstPicture(this, [this] { refresh(); });
 }
 
 void BloomStrip::refresh() {
@@ -128,6 +129,7 @@ void BloomStrip::sayIt() {
 
 void BloomStrip::paintEvent(QPaintEvent*) {
     const auto& palette = currentPalette();
+    if (figures_.days == 0) return QPainter(this).fillRect(rect(), palette.of(Role::paper));
     if (picture_.isNull())
         picture_ = StripPicture{figures_, geometry_, bands_, reading_.band, held_}.paint(
             size(), devicePixelRatioF(), palette);
