@@ -59,7 +59,6 @@ PaperView::PaperView(QWidget* parent) : QScrollArea(parent), sheets_(new Sheets)
     setWidget(sheets_);
     setAlignment(Qt::AlignHCenter);
     setFocusPolicy(Qt::StrongFocus);
-    setProperty("look", QStringLiteral("preview"));
     connect(verticalScrollBar(), &QScrollBar::valueChanged, this, &PaperView::tell);
 }
 
