@@ -3,6 +3,7 @@
 
 #include "core/base/range.h"
 #include "core/base/working_lines.h"
+#include "core/designs/filling.h"
 #include "core/designs/solids.h"
 
 #include <algorithm>
@@ -135,11 +136,15 @@ std::optional<Problem> checkShape(const ProfileShape& s) {
     return checkTrough(s);
 }
 
+double cubicMillimetresTo(const ProfileShape& shape, double level) {
+    return fillingOf(shape).upTo(level);
+}
+
 Result<Volume, Problem> volumeTo(const ProfileShape& shape, double level) {
     if (const auto p = checkShape(shape)) return *p;
     if (const auto p = outsideReal("level", level, 0, shape.depth)) return *p;
     Volume v;
-    v.cubicMillimetres = fillingOf(shape).upTo(level);
+    v.cubicMillimetres = cubicMillimetresTo(shape, level);
     v.millilitres = Millilitres(std::llround(v.cubicMillimetres / 1000));
     v.working = sizesOf(shape);
     v.working.push_back(lineOf(Step::given, "level", level, Unit::millimetres));

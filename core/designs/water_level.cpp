@@ -3,6 +3,7 @@
 
 #include "core/base/range.h"
 #include "core/base/working_lines.h"
+#include "core/designs/filling.h"
 
 #include <algorithm>
 #include <cmath>
@@ -17,12 +18,13 @@ constexpr double mostHours = 24 * 60;
 class WaterShape {
 public:
     WaterShape(const WaterWanted& wanted, double sections, double stretch)
-        : wanted_(wanted), sections_(sections), stretch_(stretch) {}
+        : wanted_(wanted), sound_(!checkShape(wanted.shape)), sections_(sections), stretch_(stretch) {}
 
     [[nodiscard]] double below(double level) const {
-        const auto volume = volumeTo(wanted_.shape, std::clamp(level, 0.0, wanted_.shape.depth));
+        const double full =
+            sound_ ? cubicMillimetresTo(wanted_.shape, std::clamp(level, 0.0, wanted_.shape.depth)) : 0.0;
         const double stems = sections_ * std::max(0.0, level - wanted_.lift);
-        return ((volume.ok() ? volume->cubicMillimetres : 0.0) * stretch_ - stems) / 1000;
+        return (full * stretch_ - stems) / 1000;
     }
 
     /// The level at which so much water stands, between 0 and `top`: regula falsi, Illinois form.
@@ -48,6 +50,7 @@ public:
 
 private:
     const WaterWanted& wanted_;
+    bool sound_;
     double sections_;
     double stretch_; ///< measured volume / computed volume
 };

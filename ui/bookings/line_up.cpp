@@ -3,6 +3,7 @@
 
 #include "core/plan/piece_water.h"
 #include "ui/common/style.h"
+#include "ui/common/when_seen.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/paint/scale_rule.h"
@@ -50,6 +51,9 @@ LineUp::LineUp(Workbench& bench, QWidget* parent) : QWidget(parent), bench_(benc
     setObjectName(QStringLiteral("pieces.lineUp"));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     connect(&pictures_, &PiecePictures::ready, this, qOverload<>(&QWidget::update));
+    // How far stems grow on hangs on the plan, which comes after the edit.
+    auto* seen = new WhenSeen(this, [this] { showBooking(id_); });
+    connect(&bench_, &Workbench::planned, seen, &WhenSeen::ask);
 }
 
 QSize LineUp::sizeHint() const {
@@ -171,11 +175,10 @@ void LineUp::paintStand(QPainter& p, const Stand& stand, QPointF foot, double sc
     if (stand.base > 0) paintTable(p, stand, foot, scale);
     const auto picture = pictures_.picture(
         stand.design, {stand.piece, scale, devicePixelRatioF(), currentPalette().theme, false});
-    if (picture.image.isNull()) return;
     const double step = stand.table * scale / stand.drawn;
     for (int i = 0; i < stand.drawn; ++i) {
         const double dx = (i + 0.5 - stand.drawn / 2.0) * step;
-        p.drawImage(foot + QPointF(dx, -stand.base * scale) - picture.foot, picture.image);
+        paintPicture(p, picture, foot + QPointF(dx, -stand.base * scale), scale);
     }
 }
 

@@ -58,7 +58,8 @@ void DrawnDesign::paintEvent(QPaintEvent*) {
     const QPointF foot(width() / 2.0 - bounds_.center().x() * scale,
                        height() - margin - bounds_.bottom() * scale);
     const auto drawn = picture(scale);
-    if (!drawn.image.isNull()) painter.drawImage(foot - drawn.foot, drawn.image);
+    painter.setRenderHint(QPainter::SmoothPixmapTransform);
+    paintPicture(painter, drawn, foot, scale);
     if (!ground_) return;
     painter.setPen(QPen(currentPalette().of(Role::ink), jarLine));
     painter.drawLine(QPointF(0, foot.y()), QPointF(width(), foot.y()));

@@ -2,9 +2,11 @@
 #include "ui/designs/design_view.h"
 
 #include "ui/common/style.h"
+#include "ui/common/when_seen.h"
 #include "ui/designs/bench_handle.h"
 #include "ui/logic/edits/record_edits.h"
 #include "ui/logic/models/water_view.h"
+#include "ui/paint/head_pictures.h"
 #include "ui/paint/piece_layout.h"
 #include "ui/paint/spacing.h"
 
@@ -12,13 +14,22 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <chrono>
 #include <cmath>
 
 namespace withy::ui {
 
+namespace {
+
+constexpr std::chrono::milliseconds headsSlice{5}; ///< of a frame's 16, for pictures of heads
+
+} // namespace
+
 DesignView::DesignView(Workbench& bench, QWidget* parent) : DrawnDesign(bench, nullptr, parent) {
     setObjectName(QStringLiteral("designs.drawing"));
     setRoom({grid(110), grid(110)});
+    goOn_.setSingleShot(true);
+    connect(&goOn_, &QTimer::timeout, this, qOverload<>(&DesignView::update));
     for (const auto handle : benchHandles) {
         auto* knob = new BenchKnob(handle, this);
         connect(knob, &BenchKnob::pulled, this, [this, handle](QPointF to) { pull(handle, to); });
@@ -27,6 +38,11 @@ DesignView::DesignView(Workbench& bench, QWidget* parent) : DrawnDesign(bench, n
         connect(knob, &BenchKnob::given, this, &DesignView::giveBack);
         knobs_.push_back(knob);
     }
+    auto* seen = new WhenSeen(this, [this] {
+        measureGrown();
+        update();
+    });
+    connect(&DrawnDesign::bench(), &Workbench::planned, seen, &WhenSeen::ask);
 }
 
 QSize DesignView::minimumSizeHint() const {
@@ -47,16 +63,21 @@ void DesignView::redrawn() {
     pulled_.reset();
     if (!isThere()) return;
     setAccessibleDescription(elevationWords(piece()));
-    grownTop_ = 0;
-    const auto stood = nextStanding(bench().season(), bench().plan(), *design(), bench().today());
-    if (!stood.empty()) {
-        double top = 0;
-        for (const auto& stem : placeStems(grownPiece(bench().season(), *design(), stood)))
-            top = std::max(top, stem.top());
-        // Half a millimetre is nothing to speak of.
-        if (top > piece().tall + 0.5) grownTop_ = top;
-    }
+    measureGrown();
     placeKnobs();
+}
+
+/// How long its stems stand in water the plan says, which comes after the edit.
+void DesignView::measureGrown() {
+    grownTop_ = 0;
+    if (!isThere()) return;
+    const auto stood = nextStanding(bench().season(), bench().plan(), *design(), bench().today());
+    if (stood.empty()) return;
+    double top = 0;
+    for (const auto& stem : placeStems(grownPiece(bench().season(), *design(), stood)))
+        top = std::max(top, stem.top());
+    // Half a millimetre is nothing to speak of.
+    if (top > piece().tall + 0.5) grownTop_ = top;
 }
 
 void DesignView::placeKnobs() {
@@ -111,14 +132,19 @@ void DesignView::giveBack() {
 /// Painted once for what it shows: knobs that light up under the pointer do not draw it again.
 const QPixmap& DesignView::drawnPiece(const Elevation& drawn) {
     const Kept now{shown(), drawn.scale(), drawn.foot(), size(), currentPalette().theme, devicePixelRatioF()};
-    if (kept_ == now && !picture_.isNull()) return picture_;
-    kept_ = now;
-    picture_ = QPixmap(size() * now.ratio);
+    const bool same = kept_ == now;
+    if (same && whole_) return picture_;
+    if (!same) {
+        kept_ = now;
+        parts_ = pieceParts(shown(), drawn.scale(), currentPalette());
+    }
+    if (picture_.size() != size() * now.ratio) picture_ = QPixmap(size() * now.ratio);
     picture_.setDevicePixelRatio(now.ratio);
     picture_.fill(Qt::transparent);
     QPainter painter(&picture_);
     painter.translate(drawn.foot());
-    paint(painter, pieceSketch(shown(), drawn.scale(), currentPalette()));
+    whole_ = HeadPictures::ofProgram().paint(painter, parts_, now.theme, QDeadlineTimer(headsSlice));
+    if (!whole_) goOn_.start();
     return picture_;
 }
 

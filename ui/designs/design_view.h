@@ -4,16 +4,19 @@
 #include "ui/common/drawn_design.h"
 #ifndef Q_MOC_RUN
 #include "ui/designs/elevation.h"
+#include "ui/paint/piece_parts.h"
 #endif
 
 #include <QPixmap>
+#include <QTimer>
 
 namespace withy::ui {
 
 class BenchKnob;
 
 /// The piece from the side, to scale, with its heights, spread and water beside it, and a knob at each length
-/// that can be pulled. What is pulled is drawn at once; the season changes when it is let go.
+/// that can be pulled. What is pulled is drawn at once; the season changes when it is let go. A piece whose
+/// heads have no pictures yet is drawn in slices, so that no frame waits for it.
 class DesignView : public DrawnDesign {
     Q_OBJECT
 
@@ -39,6 +42,7 @@ private:
     void showLength(BenchHandle handle, double millimetres);
     void keep(BenchHandle handle);
     void giveBack();
+    void measureGrown();
     void placeKnobs();
     [[nodiscard]] Elevation elevation() const;
 
@@ -62,7 +66,10 @@ private:
     QRectF frame_;                       ///< bounds while a knob is held, so that the scale stays
     double grownTop_ = 0;
     Kept kept_;
+    PieceParts parts_; ///< of kept_
     QPixmap picture_;
+    bool whole_ = false; ///< every head is drawn as it should be
+    QTimer goOn_;        ///< with the heads that are not
 };
 
 } // namespace withy::ui

@@ -5,16 +5,36 @@
 #include "ui/paint/jar_mark.h"
 #include "ui/paint/scale_rule.h"
 #include "ui/paint/spacing.h"
+#include "ui/paint/vessel_sketch.h"
 
 #include <QKeyEvent>
 #include <QPainter>
 #include <QScrollBar>
 
+#include <chrono>
 #include <cmath>
 
 namespace withy::ui {
 
 namespace {
+
+constexpr std::chrono::milliseconds wallSlice{8}; ///< of a frame's 16, for designs not yet measured
+
+/// Lengths on the wall before a piece's picture is there: its vessel and how far its heads reach.
+void paintOutline(QPainter& painter, const PieceDrawing& piece, const QRectF& mm, double k,
+                  const Palette& palette) {
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setBrush(palette.of(Role::mist));
+    painter.setPen(QPen(palette.of(Role::line), hairline));
+    const double neck = piece.vessel ? piece.vessel->stand + piece.vessel->height : -mm.bottom();
+    const QRectF heads(QPointF(mm.left(), mm.top()), QPointF(mm.right(), std::max(-neck, mm.top() + 1)));
+    painter.drawEllipse(QRectF(heads.topLeft() * k, heads.size() * k));
+    if (!piece.vessel) return;
+    for (const auto& mark : vesselSketch(*piece.vessel, k, PieceColours::of(palette), false).front) {
+        painter.setBrush(mark.fill.isValid() ? QBrush(palette.of(Role::mist)) : QBrush(Qt::NoBrush));
+        painter.drawPath(mark.path);
+    }
+}
 
 WallMeasures measures(int width) {
     const QFontMetrics name(typeFont(TypeRole::strong)), caption(typeFont(TypeRole::caption));
@@ -41,11 +61,21 @@ DesignsWall::DesignsWall(Workbench& bench, DesignsModel& model, QWidget* parent)
     setSelectionMode(SingleSelection);
     setProperty("look", QStringLiteral("list"));
     viewport()->setAutoFillBackground(false);
+    viewport()->setAttribute(Qt::WA_OpaquePaintEvent); // so that scrolling moves what is painted
     setModel(&model);
-    connect(&pictures_, &PiecePictures::ready, viewport(), [this] { viewport()->update(); });
+    goOn_.setSingleShot(true);
+    connect(&goOn_, &QTimer::timeout, this, &DesignsWall::measure);
+    connect(&pictures_, &PiecePictures::ready, viewport(), [this](qint64 design) {
+        const int row = model_.rowOf(Id<model::Design>(design));
+        if (row >= 0) viewport()->update(drawnRect(row).translated(0, -verticalOffset()));
+    });
     connect(this, &QListView::activated, this, [this](const QModelIndex& index) {
         Q_EMIT openAsked(index.data(DesignsModel::IdRole).toLongLong());
     });
+}
+
+qint64 DesignsWall::idAt(int row) const {
+    return model_.index(row).data(DesignsModel::IdRole).toLongLong();
 }
 
 std::optional<Id<model::Design>> DesignsWall::chosen() const {
@@ -59,28 +89,39 @@ void DesignsWall::choose(Id<model::Design> design) {
     if (row < 0) return;
     setCurrentIndex(model_.index(row));
     scrollTo(currentIndex());
+    follow_ = !pieces_.done(); // what is measured yet may move it
+}
+
+/// All of them are looked at again, as much as goes into a frame at once.
+void DesignsWall::gather() {
+    pieces_.begin(model_);
+    measure();
+}
+
+void DesignsWall::measure() {
+    stale_ = !isVisible();
+    if (stale_) return;
+    if (!pieces_.goOn(bench_.season(), model_, QDeadlineTimer(wallSlice))) goOn_.start();
+    arrange();
+    if (!follow_ || !pieces_.done()) return;
+    follow_ = false;
+    scrollTo(currentIndex());
 }
 
 void DesignsWall::arrange() {
-    stale_ = !isVisible();
-    if (stale_) return;
+    if (!isVisible() || static_cast<int>(pieces_.size()) != model_.rowCount()) return;
     const auto m = measures(viewport()->width());
-    const QFontMetrics name(typeFont(TypeRole::strong)), caption(typeFont(TypeRole::caption));
     std::vector<WallItem> items;
-    pieces_.clear();
     QList<qint64> keys;
     for (int row = 0; row < model_.rowCount(); ++row) {
         const auto index = model_.index(row);
-        const auto id = index.data(DesignsModel::IdRole).toLongLong();
-        keys << id;
-        pieces_.push_back(pieceDrawing(bench_.season(), Id<model::Design>(id)));
-        const int words =
-            std::max(name.horizontalAdvance(index.data().toString()),
-                     caption.horizontalAdvance(index.data(DesignsModel::CaptionRole).toString()));
-        items.push_back({index.data(DesignsModel::GroupRole).toInt(), pieceBoundsMm(pieces_.back()),
-                         std::min(words, grid(50))});
+        const auto& piece = pieces_.at(static_cast<std::size_t>(row));
+        keys << index.data(DesignsModel::IdRole).toLongLong();
+        items.push_back({index.data(DesignsModel::GroupRole).toInt(), piece.boundsMm,
+                         std::min(piece.wordsWidth, grid(50))});
     }
     layout_ = layOut(items, m);
+    words_.assign(items.size(), {});
     pictures_.keepOnly(keys);
     verticalScrollBar()->setPageStep(viewport()->height());
     verticalScrollBar()->setSingleStep(grid(10));
@@ -97,8 +138,13 @@ void DesignsWall::updateGeometries() {
     arrange();
 }
 
+void DesignsWall::reset() {
+    QListView::reset();
+    gather();
+}
+
 void DesignsWall::dataChanged(const QModelIndex& from, const QModelIndex& to, const QList<int>& roles) {
-    arrange();
+    gather();
     QListView::dataChanged(from, to, roles);
 }
 
@@ -109,16 +155,18 @@ void DesignsWall::resizeEvent(QResizeEvent* event) {
 
 void DesignsWall::changeEvent(QEvent* event) {
     QListView::changeEvent(event);
-    if (event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange) arrange();
+    if (event->type() != QEvent::StyleChange && event->type() != QEvent::FontChange) return;
+    pieces_.measureWords();
+    arrange();
 }
 
 void DesignsWall::showEvent(QShowEvent* event) {
     QListView::showEvent(event);
-    if (stale_) arrange();
+    stale_ ? measure() : arrange();
 }
 
-void DesignsWall::scrollContentsBy(int, int) {
-    viewport()->update();
+void DesignsWall::scrollContentsBy(int, int dy) {
+    viewport()->scroll(0, dy);
 }
 
 int DesignsWall::horizontalOffset() const {
@@ -234,19 +282,43 @@ void DesignsWall::mouseDoubleClickEvent(QMouseEvent* event) {
     if (index.isValid()) Q_EMIT openAsked(index.data(DesignsModel::IdRole).toLongLong());
 }
 
+/// The cell with what stands out of it.
+QRect DesignsWall::drawnRect(int row) const {
+    return layout_.cells[static_cast<std::size_t>(row)].box.adjusted(-grid(20), -grid(20), grid(20), 0);
+}
+
+PiecePictures::Wanted DesignsWall::wanted(int row) const {
+    const auto at = static_cast<std::size_t>(row);
+    return {pieces_.at(at).drawing, layout_.cells[at].scale, devicePixelRatioF(), currentPalette().theme,
+            false};
+}
+
 void DesignsWall::paintEvent(QPaintEvent* event) {
     QPainter painter(viewport());
     const auto& palette = currentPalette();
     painter.fillRect(event->rect(), palette.of(Role::paper));
     painter.translate(0, -verticalOffset());
     const QRect seen = event->rect().translated(0, verticalOffset());
-    if (static_cast<int>(layout_.cells.size()) != model_.rowCount()) return;
+    const int rows = model_.rowCount();
+    if (static_cast<int>(layout_.cells.size()) != rows) return;
     // The chosen piece's wash lies below the shelf's line, the pieces above it.
-    for (const auto& board : layout_.boards)
-        paintBoard(painter, board);
-    for (std::size_t row = 0; row < layout_.cells.size(); ++row) {
-        if (layout_.cells[row].box.adjusted(-grid(20), -grid(20), grid(20), 0).intersects(seen))
-            paintCell(painter, layout_.cells[row], model_.index(static_cast<int>(row)));
+    for (const auto& board : layout_.boards) {
+        const QRect box(0, board.top - grid(20), viewport()->width(), board.y - board.top + grid(40));
+        if (box.intersects(seen)) paintBoard(painter, board);
+    }
+    for (int row = 0; row < rows; ++row) {
+        if (drawnRect(row).intersects(seen)) paintCell(painter, row);
+    }
+    lookAhead();
+}
+
+/// The pieces a page above and below are drawn when those in view are.
+void DesignsWall::lookAhead() {
+    const int page = viewport()->height();
+    const QRect near(0, verticalOffset() - page, viewport()->width(), 3 * page);
+    for (int row = 0; row < model_.rowCount(); ++row) {
+        if (pieces_.at(static_cast<std::size_t>(row)).known && drawnRect(row).intersects(near))
+            pictures_.ahead(idAt(row), wanted(row));
     }
 }
 
@@ -270,27 +342,22 @@ void DesignsWall::paintBoard(QPainter& painter, const WallBoard& board) const {
                      groupWords(static_cast<DesignGroup>(board.group)));
 }
 
-void DesignsWall::paintCell(QPainter& painter, const WallCell& cell, const QModelIndex& index) {
+void DesignsWall::paintCell(QPainter& painter, int row) {
     const auto& palette = currentPalette();
-    const auto row = static_cast<std::size_t>(index.row());
-    const bool chosen = index == currentIndex();
-    const auto key = index.data(DesignsModel::IdRole).toLongLong();
-    const auto picture =
-        pictures_.picture(key, {pieces_[row], cell.scale, devicePixelRatioF(), palette.theme, false});
-    if (!picture.image.isNull()) painter.drawImage(cell.foot - picture.foot, picture.image);
-    const QFontMetrics name(typeFont(TypeRole::strong)), caption(typeFont(TypeRole::caption));
-    QRect words = cell.box.adjusted(grid(1), 0, -grid(1), 0);
-    words.setTop(static_cast<int>(cell.foot.y()) + grid(1.5));
-    painter.setPen(palette.of(Role::ink));
-    painter.setFont(typeFont(TypeRole::strong));
-    painter.drawText(words, Qt::AlignHCenter | Qt::AlignTop,
-                     name.elidedText(index.data().toString(), Qt::ElideRight, words.width()));
-    words.setTop(words.top() + name.height());
-    painter.setPen(palette.of(Role::ink2));
-    painter.setFont(typeFont(TypeRole::caption));
-    painter.drawText(
-        words, Qt::AlignHCenter | Qt::AlignTop,
-        caption.elidedText(index.data(DesignsModel::CaptionRole).toString(), Qt::ElideRight, words.width()));
+    const auto& cell = layout_.cells[static_cast<std::size_t>(row)];
+    const auto& piece = pieces_.at(static_cast<std::size_t>(row));
+    const bool chosen = row == currentIndex().row();
+    if (!piece.known) return;
+    const auto picture = pictures_.picture(idAt(row), wanted(row));
+    if (picture.image.isNull()) {
+        painter.save();
+        painter.translate(cell.foot);
+        paintOutline(painter, piece.drawing, piece.boundsMm, cell.scale, palette);
+        painter.restore();
+    } else {
+        paintPicture(painter, picture, cell.foot, cell.scale);
+    }
+    paintWords(painter, row);
     if (!chosen) return;
     paintTie(painter, QRectF(cell.box.left(), cell.foot.y() + grid(2), grid(2.5), grid(6)),
              palette.of(Role::green));
@@ -298,6 +365,34 @@ void DesignsWall::paintCell(QPainter& painter, const WallCell& cell, const QMode
     painter.setPen(QPen(palette.of(Role::green), focusRing));
     painter.setBrush(Qt::NoBrush);
     painter.drawRoundedRect(QRectF(cell.box).adjusted(1, 1, -1, -1), corner, corner);
+}
+
+/// Name and caption below the shelf, laid out once.
+void DesignsWall::paintWords(QPainter& painter, int row) {
+    const auto& palette = currentPalette();
+    const auto& cell = layout_.cells[static_cast<std::size_t>(row)];
+    const QFont name = typeFont(TypeRole::strong), caption = typeFont(TypeRole::caption);
+    const int left = cell.box.left() + grid(1), room = cell.box.width() - 2 * grid(1);
+    auto& words = words_[static_cast<std::size_t>(row)];
+    if (!words.laidOut) {
+        const auto& piece = pieces_.at(static_cast<std::size_t>(row));
+        const auto lay = [room](QStaticText& text, const QString& said, const QFont& font) {
+            text.setTextFormat(Qt::PlainText);
+            text.setText(QFontMetrics(font).elidedText(said, Qt::ElideRight, room));
+            text.prepare({}, font);
+        };
+        lay(words.name, piece.name, name);
+        lay(words.caption, piece.caption, caption);
+        words.laidOut = true;
+    }
+    const auto draw = [&](const QStaticText& text, double y, Role role, const QFont& font) {
+        painter.setPen(palette.of(role));
+        painter.setFont(font);
+        painter.drawStaticText(QPointF(std::round(left + (room - text.size().width()) / 2), y), text);
+    };
+    const double top = std::floor(cell.foot.y()) + grid(1.5);
+    draw(words.name, top, Role::ink, name);
+    draw(words.caption, top + QFontMetrics(name).height(), Role::ink2, caption);
 }
 
 } // namespace withy::ui

@@ -3,16 +3,20 @@
 
 #ifndef Q_MOC_RUN
 #include "ui/designs/wall_layout.h"
+#include "ui/designs/wall_pieces.h"
 #include "ui/logic/models/designs_model.h"
 #include "ui/paint/piece_pictures.h"
 #endif
 
 #include <QListView>
+#include <QStaticText>
+#include <QTimer>
 
 namespace withy::ui {
 
 /// Shelves of designs, each shelf at one scale with its rule at the left. A list to screen readers and
-/// the keyboard: left and right along a shelf, up and down between shelves, Enter opens.
+/// the keyboard: left and right along a shelf, up and down between shelves, Enter opens. No frame waits for a
+/// piece: one not yet drawn shows its outline.
 class DesignsWall : public QListView {
     Q_OBJECT
 
@@ -43,6 +47,7 @@ protected:
     void dataChanged(const QModelIndex& from, const QModelIndex& to, const QList<int>& roles) override;
     void updateGeometries() override;
     void doItemsLayout() override;
+    void reset() override;
     void keyPressEvent(QKeyEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
@@ -52,18 +57,35 @@ protected:
     void scrollContentsBy(int dx, int dy) override;
 
 private:
+    /// As they are written below a piece.
+    struct CellWords {
+        QStaticText name;
+        QStaticText caption;
+        bool laidOut = false;
+    };
+
+    void gather();
+    void measure();
     void arrange();
+    void lookAhead();
     void paintBoard(QPainter& painter, const WallBoard& board) const;
-    void paintCell(QPainter& painter, const WallCell& cell, const QModelIndex& index);
+    void paintCell(QPainter& painter, int row);
+    void paintWords(QPainter& painter, int row);
+    [[nodiscard]] QRect drawnRect(int row) const;
+    [[nodiscard]] PiecePictures::Wanted wanted(int row) const;
+    [[nodiscard]] qint64 idAt(int row) const;
     [[nodiscard]] int nearest(int row, int direction) const;
     [[nodiscard]] int boardOf(int row) const;
 
     Workbench& bench_;
     DesignsModel& model_;
     PiecePictures pictures_;
-    std::vector<PieceDrawing> pieces_; ///< one each row
+    WallPieces pieces_;
+    std::vector<CellWords> words_; ///< one each row
     WallLayout layout_;
-    bool stale_ = false; ///< to be arranged when it shows
+    QTimer goOn_;         ///< with designs not yet measured
+    bool stale_ = true;   ///< to be measured when it shows
+    bool follow_ = false; ///< the chosen piece is brought into view when all are measured
 };
 
 } // namespace withy::ui

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paint/bloom_heads.h"
 
+#include "ui/paint/head_look.h"
 #include "ui/paint/head_maker.h"
 #include "ui/paint/seeded.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace withy::ui {
 
@@ -81,6 +83,20 @@ QColor edgeOf(const Head& head, Theme theme) {
     return darker(head.bloom, 0.42);
 }
 
+Sketch sized(const HeadLook& look, double diameter, double degrees) {
+    constexpr double mostTurn = 0.12; // radians
+    HeadMaker maker(look.bloom, look.eye, look.edge, look.turn * mostTurn / headTurns);
+    make(maker, look.form, look.left);
+    Sketch out = maker.take();
+    QTransform place;
+    place.rotate(degrees);
+    place.scale(diameter, diameter);
+    transform(out, place);
+    // Small heads would drown in their own lines.
+    thinLines(out, std::clamp(diameter / 30, 0.36, 1.0));
+    return out;
+}
+
 } // namespace
 
 HeadForm headForm(const model::Plant& p) {
@@ -112,19 +128,24 @@ HeadForm headForm(const model::Plant& p) {
     return HeadForm::daisy;
 }
 
+HeadLook lookOf(const Head& head, Theme theme) {
+    const auto turn = static_cast<int>(std::lround(Seeded(head.seed).around(headTurns)));
+    return {head.form,           head.bloom, head.eye,
+            edgeOf(head, theme), turn,       head.form == HeadForm::trail && head.tilt < 0};
+}
+
+double turnedBy(const Head& head) {
+    return head.form == HeadForm::trail ? 0 : head.tilt;
+}
+
+Sketch uprightHead(const HeadLook& look, double diameter) {
+    if (!(diameter > 0)) return {};
+    return sized(look, diameter, 0);
+}
+
 Sketch headSketch(const Head& head, Theme theme) {
     if (!(head.diameter > 0)) return {};
-    Seeded seeded(head.seed);
-    HeadMaker maker(head.bloom, head.eye, edgeOf(head, theme), seeded.around(0.12));
-    make(maker, head.form, head.tilt < 0);
-    Sketch out = maker.take();
-    QTransform place;
-    if (head.form != HeadForm::trail) place.rotate(head.tilt); // a trail hangs, whatever its stem does
-    place.scale(head.diameter, head.diameter);
-    transform(out, place);
-    // Small heads would drown in their own lines.
-    thinLines(out, std::clamp(head.diameter / 30, 0.36, 1.0));
-    return out;
+    return sized(lookOf(head, theme), head.diameter, turnedBy(head));
 }
 
 double headReach(HeadForm form) {

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/paint/bloom_heads.h"
+#include "ui/paint/head_look.h"
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <mutex>
 #include <numbers>
 #include <vector>
@@ -62,7 +63,72 @@ double towards(const Reach& reach, double degrees) {
     return std::max(reach[low], reach[(low + 1) % directions]);
 }
 
+double crossed(QPointF o, QPointF a, QPointF b) {
+    return (a.x() - o.x()) * (b.y() - o.y()) - (a.y() - o.y()) * (b.x() - o.x());
+}
+
+/// Andrew's monotone chain: the corners of what holds all points.
+std::vector<QPointF> hullOf(std::vector<QPointF> points) {
+    std::sort(points.begin(), points.end(),
+              [](QPointF a, QPointF b) { return a.x() < b.x() || (a.x() == b.x() && a.y() < b.y()); });
+    std::vector<QPointF> hull;
+    for (int half = 0; half < 2; ++half) {
+        const auto from = hull.size();
+        for (const QPointF& p : points) {
+            while (hull.size() >= from + 2 && crossed(hull[hull.size() - 2], hull.back(), p) <= 0)
+                hull.pop_back();
+            hull.push_back(p);
+        }
+        if (!hull.empty()) hull.pop_back();
+        std::reverse(points.begin(), points.end());
+    }
+    return hull;
+}
+
+/// Of an upright head at diameter 1, a trail to the right.
+std::vector<QPointF> measuredCorners(HeadForm form, int turn) {
+    constexpr double fine = 120;
+    const auto toSize = QTransform::fromScale(fine, fine);
+    std::vector<QPointF> points;
+    for (const auto& mark : uprightHead({form, Qt::white, {}, {}, turn, false}, 1)) {
+        for (const auto& polygon : mark.path.toSubpathPolygons(toSize)) {
+            for (const QPointF& p : polygon)
+                points.push_back(p / fine);
+        }
+    }
+    return hullOf(std::move(points));
+}
+
+constexpr std::size_t turns = 2 * headTurns + 1;
+
+/// Measured once each, from whichever thread.
+const std::vector<QPointF>& cornersOf(HeadForm form, int turn) {
+    static std::array<std::array<std::vector<QPointF>, turns>, allHeadForms.size()> known;
+    static std::array<std::array<std::once_flag, turns>, allHeadForms.size()> done;
+    const auto i = static_cast<std::size_t>(form), j = static_cast<std::size_t>(turn + headTurns);
+    std::call_once(done[i][j], [&] { known[i][j] = measuredCorners(form, turn); });
+    return known[i][j];
+}
+
 } // namespace
+
+QRectF headExtent(const Head& head, double turned) {
+    if (!(head.diameter > 0)) return {};
+    const auto look = lookOf(head, Theme::light);
+    QTransform place;
+    place.rotate(turnedBy(head) + turned);
+    place.scale(look.left ? -head.diameter : head.diameter, head.diameter);
+    constexpr double far = std::numeric_limits<double>::infinity();
+    double left = far, right = -far, top = far, bottom = -far;
+    for (const QPointF& corner : cornersOf(look.form, look.turn)) {
+        const QPointF p = place.map(corner);
+        left = std::min(left, p.x());
+        right = std::max(right, p.x());
+        top = std::min(top, p.y());
+        bottom = std::max(bottom, p.y());
+    }
+    return {QPointF(left, top), QPointF(right, bottom)};
+}
 
 QRectF headOutline(HeadForm form, double diameter, double tilt) {
     if (!(diameter > 0)) return {};

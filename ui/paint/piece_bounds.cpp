@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paint/bunch.h"
 #include "ui/paint/piece_painter.h"
+#include "ui/paint/piece_parts.h"
 #include "ui/paint/ribbon_sketch.h"
 
 #include <algorithm>
@@ -56,7 +57,7 @@ QRectF tiedBounds(const PieceDrawing& piece) {
     return bounds.translated(laid ? -bounds.center().x() : 0, -bounds.bottom());
 }
 
-bool quick(const PieceDrawing& piece) {
+bool inTiers(const PieceDrawing& piece) {
     switch (piece.kind) {
     case PieceKind::crown:
     case PieceKind::wreath:
@@ -74,9 +75,9 @@ double tieAboveGround(const PieceDrawing& piece) {
 }
 
 QRectF pieceBoundsMm(const PieceDrawing& piece) {
-    QRectF bounds = !quick(piece)  ? boundsOf(pieceSketch(piece, 1, {}))
-                    : piece.vessel ? standingBounds(piece)
-                                   : tiedBounds(piece);
+    QRectF bounds = !inTiers(piece) ? boundsOf(pieceParts(piece, 1, {}))
+                    : piece.vessel  ? standingBounds(piece)
+                                    : tiedBounds(piece);
     if (bounds.width() < leastDrawn || bounds.height() < leastDrawn)
         bounds = bounds.united({-5, -10, 10, 10});
     bounds.setBottom(std::max(bounds.bottom(), 0.0));

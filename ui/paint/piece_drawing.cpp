@@ -4,6 +4,7 @@
 #include "core/designs/volume.h"
 #include "core/plan/convert.h"
 #include "core/plan/grown_on.h"
+#include "ui/paint/piece_index.h"
 
 #include <algorithm>
 
@@ -139,25 +140,29 @@ const model::Plant* bestPlant(const model::Season& season, Id<model::Slot> slot)
     return best ? season.plants.find(best->plant) : nullptr;
 }
 
-/// Those with stems, in making order.
-std::vector<const model::Slot*> filledSlots(const model::Season& season, Id<model::Design> design) {
-    std::vector<const model::Slot*> slots;
-    for (const auto& slot : season.slots) {
-        if (slot.design == design && slot.count.value > 0) slots.push_back(&slot);
-    }
+void inMakingOrder(std::vector<const model::Slot*>& slots) {
     std::stable_sort(slots.begin(), slots.end(),
                      [](const auto* a, const auto* b) { return a->position < b->position; });
-    return slots;
+}
+
+PieceIndex::Filled filledOf(const model::Season& season, Id<model::Design> design) {
+    PieceIndex::Filled filled;
+    for (const auto& slot : season.slots) {
+        if (slot.design == design && slot.count.value > 0) filled.slots.push_back(&slot);
+    }
+    inMakingOrder(filled.slots);
+    for (const auto* slot : filled.slots)
+        filled.plants.push_back(bestPlant(season, slot->id));
+    return filled;
 }
 
 /// A slot without a plant is drawn by its purpose, in line-grey green.
-SlotDrawing slotDrawing(const model::Season& season, const model::Slot& slot) {
+SlotDrawing slotDrawing(const model::Slot& slot, const model::Plant* plant) {
     SlotDrawing s;
     s.tier = slot.tier;
     s.purpose = slot.purpose;
     s.clump = slot.clump;
     s.count = static_cast<int>(std::clamp<std::int64_t>(slot.count.value, 0, 1'000'000));
-    const auto* plant = bestPlant(season, slot.id);
     if (!plant) {
         const bool leafy =
             slot.purpose == model::Purpose::foliage || slot.purpose == model::Purpose::trailing;
@@ -193,9 +198,7 @@ void thinOut(PieceDrawing& piece) {
     piece.left = all - drawn;
 }
 
-} // namespace
-
-PieceDrawing pieceDrawing(const model::Season& season, Id<model::Design> id) {
+PieceDrawing drawingOf(const model::Season& season, Id<model::Design> id, const PieceIndex::Filled& filled) {
     PieceDrawing piece;
     const auto* d = season.designs.find(id);
     if (!d) {
@@ -219,20 +222,51 @@ PieceDrawing pieceDrawing(const model::Season& season, Id<model::Design> id) {
     else if (!bound(d->kind))
         piece.vessel = vesselOf(standInContainer(d->kind), d->kind, d->waterShare);
     piece.ribbon = ribbonOf(season, *d);
-    for (const auto* slot : filledSlots(season, id))
-        piece.slots.push_back(slotDrawing(season, *slot));
+    for (std::size_t i = 0; i < filled.slots.size(); ++i)
+        piece.slots.push_back(slotDrawing(*filled.slots[i], filled.plants[i]));
     thinOut(piece);
     return piece;
 }
 
+} // namespace
+
+PieceIndex::PieceIndex(const model::Season& season) : season_(season) {
+    std::map<Id<model::Slot>, const model::SlotPlant*> best;
+    for (const auto& choice : season.slotPlants) {
+        auto& first = best[choice.slot];
+        if (!first || choice.position < first->position) first = &choice;
+    }
+    for (const auto& slot : season.slots) {
+        if (slot.count.value > 0) filled_[slot.design].slots.push_back(&slot);
+    }
+    for (auto& [design, filled] : filled_) {
+        inMakingOrder(filled.slots);
+        for (const auto* slot : filled.slots) {
+            const auto found = best.find(slot->id);
+            filled.plants.push_back(found == best.end() ? nullptr : season.plants.find(found->second->plant));
+        }
+    }
+}
+
+const PieceIndex::Filled& PieceIndex::of(Id<model::Design> design) const {
+    const auto found = filled_.find(design);
+    return found == filled_.end() ? none_ : found->second;
+}
+
+PieceDrawing pieceDrawing(const PieceIndex& index, Id<model::Design> design) {
+    return drawingOf(index.season(), design, index.of(design));
+}
+
+PieceDrawing pieceDrawing(const model::Season& season, Id<model::Design> design) {
+    return drawingOf(season, design, filledOf(season, design));
+}
+
 PieceDrawing grownPiece(const model::Season& season, Id<model::Design> design,
                         const std::vector<designs::WaterPhase>& stood) {
-    auto piece = pieceDrawing(season, design);
-    std::size_t at = 0;
-    for (const auto* slot : filledSlots(season, design)) {
-        const auto* plant = bestPlant(season, slot->id);
-        if (at < piece.slots.size() && plant) piece.slots[at].grown = plan::grownOn(*plant, stood);
-        ++at;
+    const auto filled = filledOf(season, design);
+    auto piece = drawingOf(season, design, filled);
+    for (std::size_t i = 0; i < std::min(piece.slots.size(), filled.plants.size()); ++i) {
+        if (filled.plants[i]) piece.slots[i].grown = plan::grownOn(*filled.plants[i], stood);
     }
     return piece;
 }

@@ -166,7 +166,7 @@ Scene trayScene(const model::Season& season, const plan::PackedTray& tray, int n
 Scene floorScene(const plan::BookingPacking& packing, const model::Vehicle& vehicle, double k,
                  const SceneLook& look) {
     Scene scene;
-    const double line = look.lineOnly ? 60 : 20;
+    const double line = sized(look, 60, 20);
     const QColor ink = look.lineOnly ? QColor(Qt::black) : look.palette.of(Role::ink);
     const QColor edge = look.lineOnly ? QColor(Qt::black) : look.palette.of(Role::edge);
     const QRectF floor(0, line, trayMm(*vehicle.floorWidth) * k, trayMm(*vehicle.floorLength) * k);
@@ -189,8 +189,8 @@ Scene floorScene(const plan::BookingPacking& packing, const model::Vehicle& vehi
                                .adjusted(1, 1, -1, -1);
         addBox(scene.sketch, box, look.lineOnly ? QColor(Qt::white) : look.palette.of(Role::mist), edge, 1.3,
                3);
-        if (entry.drop < last) addHatch(scene.sketch, box, look.lineOnly ? 24 : 7, edge);
-        const double r = std::min({box.width(), box.height(), look.lineOnly ? 60.0 : 22.0}) / 2;
+        if (entry.drop < last) addHatch(scene.sketch, box, sized(look, 24, 7), edge);
+        const double r = std::min({box.width(), box.height(), sized(look, 60.0, 22.0)}) / 2;
         scene.sketch.push_back({ellipseAt(box.center().x(), box.center().y(), r, r),
                                 look.lineOnly ? QColor(Qt::white) : look.palette.of(Role::sheet), ink, 1});
         scene.labels.push_back({box.center(), whole(++number), 0.5, true, Role::ink});

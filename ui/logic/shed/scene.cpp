@@ -66,6 +66,10 @@ void addDimension(Sketch& sketch, QPointF from, QPointF to, const QColor& colour
         addLine(sketch, end + QPointF(-slash, slash), end + QPointF(slash, -slash), colour, 1.3);
 }
 
+double sized(const SceneLook& look, double onPaper, double onScreen) {
+    return look.lineOnly ? onPaper : onScreen * textPoints() / 10.5;
+}
+
 double lineHeight(const SceneLook& look) {
     return look.lineOnly ? 50 : 1.6 * textPoints(); // 5 mm; a caption's line
 }

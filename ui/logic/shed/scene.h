@@ -30,6 +30,9 @@ struct SceneLook {
     bool lineOnly = false; ///< paper
 };
 
+/// A length in the scene's pixels: as given on paper, grown with the text on the screen.
+double sized(const SceneLook& look, double onPaper, double onScreen);
+
 void append(Scene& to, const Scene& more, QPointF at);
 void addLine(Sketch& sketch, QPointF from, QPointF to, const QColor& colour, double width = 1,
              Qt::PenStyle dash = Qt::SolidLine);

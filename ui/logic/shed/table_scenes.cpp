@@ -139,112 +139,19 @@ QString tableName(const model::Season& season, const plan::PlacedTable& table, s
 
 void addScaleBar(Scene& scene, double k, double y, const SceneLook& look) {
     const double metre = 1000 * k;
-    const double x = scene.size.width() - metre - (look.lineOnly ? 120 : 34);
+    const double x = scene.size.width() - metre - sized(look, 120, 34);
     addDimension(scene.sketch, {x, y}, {x + metre, y}, inkOf(look));
     scene.labels.push_back(
-        {{x + metre + (look.lineOnly ? 20 : 8), y}, TableScenesSay::tr("1 m"), 0, false, Role::ink2});
+        {{x + metre + sized(look, 20, 8), y}, TableScenesSay::tr("1 m"), 0, false, Role::ink2});
 }
 
 } // namespace
-
-bool asksForRoom(const plan::PlacedTable& table) {
-    return table.fit && table.fit->fit == packing::TableFit::tooBig;
-}
-
-QString fitFigure(const plan::PlacedTable& table) {
-    if (!table.fit) return {};
-    const auto mm = std::llround(std::floor(table.fit->eachSide + 1e-9));
-    return mm < 0 ? QStringLiteral("−") + whole(-mm) : whole(mm);
-}
-
-QString fitWords(const plan::PlacedTable& table) {
-    if (!table.fit) return {};
-    const auto mm = std::llround(std::floor(table.fit->eachSide + 1e-9));
-    if (table.fit->fit == packing::TableFit::fits)
-        return TableScenesSay::tr("fits with %1 mm each side").arg(whole(mm));
-    if (table.fit->fit == packing::TableFit::tight)
-        return TableScenesSay::tr("tight, %1 mm each side").arg(whole(mm));
-    return TableScenesSay::tr("too big by %1 mm each side").arg(whole(-mm));
-}
-
-QString sightWords(const plan::PlacedTable& table) {
-    if (!table.sight) return {};
-    if (table.sight->sight == packing::Sightline::below)
-        return TableScenesSay::tr("%1 mm under the eye line").arg(whole(table.sight->spare.value));
-    if (table.sight->sight == packing::Sightline::above)
-        return TableScenesSay::tr("%1 mm clear above the eye line").arg(whole(table.sight->spare.value));
-    return TableScenesSay::tr("%1 mm too tall to see over").arg(whole(table.sight->lowerBy.value));
-}
-
-QString standingWords(const model::Season& season, const plan::PlacedTable& table) {
-    QStringList words;
-    for (const auto& p : table.pieces) {
-        const auto* design = season.designs.find(p.design);
-        QString one = TableScenesSay::tr("%1 %2, %3 mm across, %4 mm high")
-                          .arg(whole(p.perTable), design ? text(design->name) : QString(),
-                               whole(p.footprint.value), whole(p.top.value));
-        if (p.grown.value > 0)
-            one += TableScenesSay::tr(", %1 of it grown by then").arg(whole(p.grown.value));
-        words << one;
-    }
-    return words.join(QStringLiteral("; "));
-}
-
-QString largestWords(const model::Season& season, const plan::PlacedTable& table) {
-    if (!table.fit) return {};
-    const auto* c = table.largest ? season.containers.find(*table.largest) : nullptr;
-    if (!c) return TableScenesSay::tr("No container in the shed fits this table.");
-    return TableScenesSay::tr("The largest container in the shed that fits is the %1.").arg(text(c->name));
-}
-
-QString tableSize(const plan::PlacedTable& table) {
-    if (table.top.form == packing::TableForm::round)
-        return TableScenesSay::tr("%1 mm round").arg(whole(table.top.length.value));
-    return TableScenesSay::tr("%1 × %2 mm")
-        .arg(whole(table.top.length.value), whole(table.top.width.value_or(Millimetres(0)).value));
-}
-
-Answer tablesAnswer(const model::Season& season, const plan::BookingTables& tables) {
-    using Weight = AnswerPart::Weight;
-    Answer answer;
-    std::int64_t pieces = 0, stands = 0;
-    QStringList over;
-    std::optional<double> least;
-    for (const auto& table : tables.tables) {
-        const auto* record = season.venueTables.find(table.table);
-        if (!record || table.onEach == 0) continue;
-        const auto many = record->howMany - table.without;
-        stands += many;
-        pieces += table.onEach * many;
-        if (asksForRoom(table))
-            over << TableScenesSay::tr("%1 by %2 mm").arg(text(record->label), fitFigure(table).mid(1));
-        else if (table.fit)
-            least = std::min(least.value_or(1e9), table.fit->eachSide);
-    }
-    if (tables.tables.empty())
-        return {
-            {TableScenesSay::tr("The venue has no tables yet. Add them in the brief, with their sizes.")}};
-    if (stands == 0)
-        return {{TableScenesSay::tr(
-            "Nothing stands on a table yet. Say under Pieces which tables a piece is for.")}};
-    answer.push_back({TableScenesSay::tr("%n piece(s) on ", nullptr, static_cast<int>(pieces))});
-    answer.push_back({TableScenesSay::tr("%n table(s). ", nullptr, static_cast<int>(stands))});
-    if (!over.isEmpty()) {
-        answer.push_back(
-            {TableScenesSay::tr("Too big for %1.").arg(over.join(QStringLiteral(", "))), Weight::asks});
-        return answer;
-    }
-    answer.push_back({TableScenesSay::tr("All fit, with %1 mm each side where it is narrowest.")
-                          .arg(whole(std::llround(std::floor(least.value_or(0) + 1e-9)))),
-                      Weight::strong});
-    return answer;
-}
 
 Hall hallScene(const model::Season& season, const plan::BookingTables& tables, double width,
                std::optional<std::size_t> chosen, const SceneLook& look) {
     Hall hall;
     const auto cells = cellsOf(season, tables);
-    const double margin = look.lineOnly ? 40 : 16, right = look.lineOnly ? 90 : 34;
+    const double margin = sized(look, 40, 16), right = sized(look, 90, 34);
     const auto rows = layRows(cells, wideEnough(cells));
     const double k = cells.empty()
                          ? 0.05
@@ -252,8 +159,8 @@ Hall hallScene(const model::Season& season, const plan::BookingTables& tables, d
                                     look.lineOnly ? std::min(0.6, 800 / std::max(rows.height, 1.0)) : 0.09);
     hall.mmPerPx = 1 / k;
     auto& scene = hall.scene;
-    const double foot = look.lineOnly ? 70 : 26;
-    scene.size = {width, std::max(rows.height * k + 2 * margin, look.lineOnly ? 300.0 : 120.0) + foot};
+    const double foot = sized(look, 70, 26);
+    scene.size = {width, std::max(rows.height * k + 2 * margin, sized(look, 300.0, 120.0)) + foot};
     addBox(scene.sketch, {1, 1, width - 2, scene.size.height() - foot - 2},
            look.lineOnly ? QColor(Qt::white) : look.palette.of(Role::paper), inkOf(look), 2);
     for (std::size_t i = 0; i < cells.size(); ++i) {
@@ -268,14 +175,14 @@ Hall hallScene(const model::Season& season, const plan::BookingTables& tables, d
         transform(sketch, QTransform::fromTranslate(at.x(), at.y()));
         append(scene.sketch, std::move(sketch));
         const bool over = asksForRoom(table);
-        const double r = look.lineOnly ? 26 : 9;
+        const double r = sized(look, 26, 9);
         scene.sketch.push_back({ellipseAt(at.x(), at.y(), r, r),
                                 look.lineOnly ? QColor(Qt::white) : look.palette.of(Role::sheet),
                                 over && !look.lineOnly ? look.palette.of(Role::osier) : inkOf(look), 1});
         scene.labels.push_back({at, whole(cells[i].number), 0.5, true, over ? Role::osier : Role::ink});
         if (table.fit)
             scene.labels.push_back(
-                {{at.x() + tableBoundsMm(table.top, false).right() * k + (look.lineOnly ? 14 : 5),
+                {{at.x() + tableBoundsMm(table.top, false).right() * k + sized(look, 14, 5),
                   at.y() - (table.top.coversAtEnds > 0 ? px.height() * 0.36 : 0)},
                  fitFigure(table),
                  0,
@@ -302,9 +209,9 @@ Scene nearScene(const model::Season& season, const plan::BookingTables& tables, 
                 double width, const SceneLook& look) {
     Scene scene;
     const auto& table = tables.tables[kind];
-    const double right = look.lineOnly ? 400 : 92, top = look.lineOnly ? 90 : 30;
+    const double right = sized(look, 400, 92), top = sized(look, 90, 30);
     const QRectF box = tableBoundsMm(table.top, false);
-    const double k = std::min((width - right) / box.width(), (look.lineOnly ? 460.0 : 330.0) / box.height());
+    const double k = std::min((width - right) / box.width(), sized(look, 460.0, 330.0) / box.height());
     const QPointF middle(box.width() * k / 2 + 2, top + box.height() * k / 2);
     auto sketch = tableSketch(season, table, k, true, look);
     transform(sketch, QTransform::fromTranslate(middle.x(), middle.y()));
@@ -312,28 +219,28 @@ Scene nearScene(const model::Season& season, const plan::BookingTables& tables, 
     const QRectF px(middle + box.topLeft() * k, box.size() * k);
     addDimension(scene.sketch, {px.left(), top * 0.5}, {px.right(), top * 0.5}, inkOf(look));
     const QString size = tableSize(table);
-    const double half = look.lineOnly ? 150 : 56;
+    const double half = sized(look, 150, 56);
     addBox(scene.sketch, {px.center().x() - half, top * 0.5 - top * 0.3, 2 * half, top * 0.6},
            look.lineOnly ? QColor(Qt::white) : look.palette.of(Role::paper), {}, 0);
     scene.labels.push_back({{px.center().x(), top * 0.5}, size, 0.5, false, Role::ink2});
     const auto free = freeMiddleOf(table.top, tables.setting);
     if (free && table.top.covers > 0) {
-        const double x = px.right() + (look.lineOnly ? 40 : 12);
+        const double x = px.right() + sized(look, 40, 12);
         addDimension(scene.sketch, {x, middle.y() + free->top() * k}, {x, middle.y() + free->bottom() * k},
                      inkOf(look));
-        scene.labels.push_back({{x + (look.lineOnly ? 30 : 10), middle.y() - (look.lineOnly ? 26 : 9)},
+        scene.labels.push_back({{x + sized(look, 30, 10), middle.y() - sized(look, 26, 9)},
                                 TableScenesSay::tr("%1 free").arg(whole(std::llround(free->height()))),
                                 0,
                                 false,
                                 Role::ink2});
         if (table.fit)
-            scene.labels.push_back({{x + (look.lineOnly ? 30 : 10), middle.y() + (look.lineOnly ? 26 : 9)},
+            scene.labels.push_back({{x + sized(look, 30, 10), middle.y() + sized(look, 26, 9)},
                                     TableScenesSay::tr("%1 each side").arg(fitFigure(table)),
                                     0,
                                     true,
                                     asksForRoom(table) ? Role::osier : Role::ink});
     }
-    scene.size = {width, px.bottom() + (look.lineOnly ? 20 : 8)};
+    scene.size = {width, px.bottom() + sized(look, 20, 8)};
     scene.inWords = standingWords(season, table) + QStringLiteral(", ") + fitWords(table);
     return scene;
 }
@@ -351,9 +258,9 @@ Scene endScene(const model::Season& season, const plan::PlacedTable& table, doub
                               ? tableMm(table.top.length)
                               : tableMm(table.top.width.value_or(table.top.length));
     const double tall = std::max({eye, tableMm(tallest->top)}) + 60;
-    const double words = look.lineOnly ? 420 : 130;
-    const double k = std::min((height - 40) / (tall + 60), (width - words) / (across + 100));
-    const double ground = (tall)*k + 10, x = (across / 2 + 50) * k;
+    const double words = sized(look, 420, 130);
+    const double k = std::min((height - sized(look, 40, 40)) / (tall + 60), (width - words) / (across + 100));
+    const double ground = tall * k + sized(look, 10, 10), x = (across / 2 + 50) * k;
     const QColor ink = inkOf(look), thin = look.lineOnly ? QColor(Qt::black) : look.palette.of(Role::edge);
     addLine(scene.sketch, {x - across / 2 * k, ground + 1}, {x + across / 2 * k, ground + 1}, ink, 2);
     auto sketch = pieceSketch(piece, k, look.palette);
@@ -361,18 +268,19 @@ Scene endScene(const model::Season& season, const plan::PlacedTable& table, doub
     transform(sketch, QTransform::fromTranslate(x, ground));
     append(scene.sketch, std::move(sketch));
     const double eyeY = ground - eye * k, topY = ground - tableMm(tallest->top) * k;
-    addLine(scene.sketch, {x - across / 2 * k, eyeY}, {x + across / 2 * k + 10, eyeY}, ink, 1, Qt::DashLine);
-    scene.labels.push_back({{x + across / 2 * k + 18, eyeY},
+    addLine(scene.sketch, {x - across / 2 * k, eyeY}, {x + across / 2 * k + sized(look, 10, 10), eyeY}, ink,
+            1, Qt::DashLine);
+    scene.labels.push_back({{x + across / 2 * k + sized(look, 18, 18), eyeY},
                             TableScenesSay::tr("eye line %1").arg(whole(400)),
                             0,
                             false,
                             Role::ink2});
     if (table.sight) {
         const double at = x + across / 2 * k * 0.75;
-        addLine(scene.sketch, {x, topY}, {at + 6, topY}, thin);
+        addLine(scene.sketch, {x, topY}, {at + sized(look, 6, 6), topY}, thin);
         addDimension(scene.sketch, {at, std::min(eyeY, topY)}, {at, std::max(eyeY, topY)}, ink);
         const bool over = table.sight->sight == packing::Sightline::inTheWay;
-        scene.labels.push_back({{at + (look.lineOnly ? 30 : 10), (eyeY + topY) / 2 + (look.lineOnly ? 0 : 2)},
+        scene.labels.push_back({{at + sized(look, 30, 10), (eyeY + topY) / 2 + sized(look, 0, 2)},
                                 over
                                     ? TableScenesSay::tr("%1 too tall").arg(whole(table.sight->lowerBy.value))
                                     : TableScenesSay::tr("%1 clear").arg(whole(table.sight->spare.value)),
@@ -380,7 +288,7 @@ Scene endScene(const model::Season& season, const plan::PlacedTable& table, doub
                                 true,
                                 over ? Role::osier : Role::ink});
     }
-    scene.size.setHeight(ground + 12);
+    scene.size.setHeight(ground + sized(look, 12, 12));
     scene.inWords = sightWords(table);
     return scene;
 }

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/shed/shed_codes.h"
+#include "ui/logic/format.h"
+#include "ui/logic/shed/shed_finding_wording.h"
+#include "ui/logic/shed/table_scenes.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace withy::ui {
+
+namespace {
+
+struct TableWordsSay {
+    Q_DECLARE_TR_FUNCTIONS(Tables)
+};
+
+/// Tables nobody can reckon with, each with its mend.
+QStringList impossibleSizes(const plan::BookingTables& tables) {
+    QStringList said;
+    for (const auto& finding : tables.findings)
+        if (finding.code == plan::ShedCode::tableSizesImpossible) said << shedSentence(finding);
+    return said;
+}
+
+QString tooBigFor(const QStringList& tables) {
+    return TableWordsSay::tr("Too big for %1.").arg(tables.join(QStringLiteral(", ")));
+}
+
+} // namespace
+
+bool asksForRoom(const plan::PlacedTable& table) {
+    return table.fit && table.fit->fit == packing::TableFit::tooBig;
+}
+
+QString fitFigure(const plan::PlacedTable& table) {
+    if (!table.fit) return {};
+    const auto mm = std::llround(std::floor(table.fit->eachSide + 1e-9));
+    return mm < 0 ? QStringLiteral("−") + whole(-mm) : whole(mm);
+}
+
+QString fitWords(const plan::PlacedTable& table) {
+    if (!table.fit)
+        return table.onEach > 0 ? TableWordsSay::tr("its sizes cannot be right, so nothing says what fits")
+                                : QString();
+    const auto mm = std::llround(std::floor(table.fit->eachSide + 1e-9));
+    if (table.fit->fit == packing::TableFit::fits)
+        return TableWordsSay::tr("fits with %1 mm each side").arg(whole(mm));
+    if (table.fit->fit == packing::TableFit::tight)
+        return TableWordsSay::tr("tight, %1 mm each side").arg(whole(mm));
+    return TableWordsSay::tr("too big by %1 mm each side").arg(whole(-mm));
+}
+
+QString sightWords(const plan::PlacedTable& table) {
+    if (!table.sight) return {};
+    if (table.sight->sight == packing::Sightline::below)
+        return TableWordsSay::tr("%1 mm under the eye line").arg(whole(table.sight->spare.value));
+    if (table.sight->sight == packing::Sightline::above)
+        return TableWordsSay::tr("%1 mm clear above the eye line").arg(whole(table.sight->spare.value));
+    return TableWordsSay::tr("%1 mm too tall to see over").arg(whole(table.sight->lowerBy.value));
+}
+
+QString standingWords(const model::Season& season, const plan::PlacedTable& table) {
+    QStringList words;
+    for (const auto& p : table.pieces) {
+        const auto* design = season.designs.find(p.design);
+        QString one = TableWordsSay::tr("%1 %2, %3 mm across, %4 mm high")
+                          .arg(whole(p.perTable), design ? text(design->name) : QString(),
+                               whole(p.footprint.value), whole(p.top.value));
+        if (p.grown.value > 0) one += TableWordsSay::tr(", %1 of it grown by then").arg(whole(p.grown.value));
+        words << one;
+    }
+    return words.join(QStringLiteral("; "));
+}
+
+QString largestWords(const model::Season& season, const plan::PlacedTable& table) {
+    if (!table.fit) return {};
+    const auto* c = table.largest ? season.containers.find(*table.largest) : nullptr;
+    if (!c) return TableWordsSay::tr("No container in the shed fits this table.");
+    return TableWordsSay::tr("The largest container in the shed that fits is the %1.").arg(text(c->name));
+}
+
+QString tableSize(const plan::PlacedTable& table) {
+    if (table.top.form == packing::TableForm::round)
+        return TableWordsSay::tr("%1 mm round").arg(whole(table.top.length.value));
+    return TableWordsSay::tr("%1 × %2 mm")
+        .arg(whole(table.top.length.value), whole(table.top.width.value_or(Millimetres(0)).value));
+}
+
+Answer tablesAnswer(const model::Season& season, const plan::BookingTables& tables) {
+    using Weight = AnswerPart::Weight;
+    Answer answer;
+    std::int64_t pieces = 0, stands = 0;
+    QStringList over;
+    std::optional<double> least;
+    for (const auto& table : tables.tables) {
+        const auto* record = season.venueTables.find(table.table);
+        if (!record || table.onEach == 0) continue;
+        const auto many = record->howMany - table.without;
+        stands += many;
+        pieces += table.onEach * many;
+        if (asksForRoom(table))
+            over << TableWordsSay::tr("%1 by %2 mm").arg(text(record->label), fitFigure(table).mid(1));
+        else if (table.fit)
+            least = std::min(least.value_or(1e9), table.fit->eachSide);
+    }
+    const QStringList impossible = impossibleSizes(tables);
+    if (!impossible.isEmpty()) {
+        if (!over.isEmpty()) answer.push_back({tooBigFor(over) + QLatin1Char(' '), Weight::asks});
+        answer.push_back({impossible.join(QLatin1Char(' ')), Weight::asks});
+        return answer;
+    }
+    if (tables.tables.empty())
+        return {{TableWordsSay::tr("The venue has no tables yet. Add them in the brief, with their sizes.")}};
+    if (stands == 0)
+        return {{TableWordsSay::tr(
+            "Nothing stands on a table yet. Say under Pieces which tables a piece is for.")}};
+    answer.push_back({TableWordsSay::tr("%n piece(s) on ", nullptr, static_cast<int>(pieces))});
+    answer.push_back({TableWordsSay::tr("%n table(s). ", nullptr, static_cast<int>(stands))});
+    if (!over.isEmpty()) {
+        answer.push_back({tooBigFor(over), Weight::asks});
+        return answer;
+    }
+    answer.push_back({TableWordsSay::tr("All fit, with %1 mm each side where it is narrowest.")
+                          .arg(whole(std::llround(std::floor(least.value_or(0) + 1e-9)))),
+                      Weight::strong});
+    return answer;
+}
+
+} // namespace withy::ui
