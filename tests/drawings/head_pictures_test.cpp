@@ -6,6 +6,7 @@
 #include "ui/paint/piece_index.h"
 #include "ui/paint/piece_painter.h"
 #include "ui/paint/piece_pictures.h"
+#include "ui/paint/piece_plan.h"
 
 #include <QEventLoop>
 #include <QImage>
@@ -264,6 +265,19 @@ TEST(PiecePictures, OfAnotherScaleServeUntilTheNewOneIsThere) {
     // Stretched, the foot stays where it is and the top comes to the same height.
     EXPECT_NEAR(old.foot.y() * 2, fresh.foot.y(), 8);
     EXPECT_GT(fresh.image.height(), old.image.height() * 1.8);
+}
+
+TEST(PiecePictures, FromAboveStandAroundTheirMiddle) {
+    const auto season = demoSeason();
+    const auto piece = pieceDrawing(season, Id<model::Design>(1));
+    PiecePictures pictures;
+    const PiecePictures::Wanted wanted{piece, 0.5, 1, Theme::light, false, true};
+    pictures.picture(1, wanted);
+    settle(pictures);
+    const auto drawn = pictures.picture(1, wanted);
+    EXPECT_NEAR(drawn.image.width(), acrossFromAbove(piece) * 0.5 + 6, 1);
+    EXPECT_NEAR(drawn.foot.x(), drawn.image.width() / 2.0, 1);
+    EXPECT_NEAR(drawn.foot.y(), drawn.image.height() / 2.0, 1);
 }
 
 } // namespace

@@ -158,6 +158,23 @@ TEST(ShedFindings, AreListedWithTheirBooking) {
                 HasSubstr("Too big for Trestle by 30 mm"));
 }
 
+// Sizes nobody can reckon with are no fit: it says so, and what to do.
+TEST(TableAnswer, SaysThatSizesAreImpossible) {
+    DemoShed demo;
+    EXPECT_THAT(plainWords(tablesAnswer(demo.season, *demo.plan.shed->tables.at(shedSupper))).toStdString(),
+                HasSubstr("All fit"));
+    auto wrong = *demo.season.venueTables.find(Id<model::VenueTable>(1));
+    wrong.coversAtEnds = wrong.covers + 2;
+    demo.season.venueTables.put(wrong);
+    demo.plan = plan::plan(demo.season, demo.options);
+    const auto& tables = *demo.plan.shed->tables.at(shedSupper);
+    const auto answer = plainWords(tablesAnswer(demo.season, tables)).toStdString();
+    EXPECT_THAT(answer, testing::Not(HasSubstr("All fit")));
+    EXPECT_THAT(answer, HasSubstr(wrong.label));
+    EXPECT_THAT(answer, HasSubstr("cannot be right"));
+    EXPECT_THAT(answer, HasSubstr("Measure it again"));
+}
+
 TEST(ShedPapers, SayWhatTheVanAndTheVenueNeed) {
     const DemoShed demo;
     const auto& packed = *demo.plan.shed->packing.at(juneWedding);

@@ -5,6 +5,8 @@
 #include "ui/designs/design_view.h"
 #include "ui/designs/designs_place.h"
 #include "ui/designs/trial_picture.h"
+#include "ui/logic/models/water_view.h"
+#include "ui/paint/piece_layout.h"
 
 #include <QImage>
 
@@ -105,6 +107,47 @@ TEST_F(DesignBench, SaysHowItsWaterFallsAndWhichColoursItShows) {
     EXPECT_FALSE(figure->facts().working.empty()) << "its working is one press away";
     QTest::mouseClick(figure, Qt::LeftButton);
     EXPECT_TRUE(figure->isChecked());
+}
+
+// How long it stands the plan says, which comes after the edit: the line must not be one edit behind.
+TEST_F(DesignBench, TheLineOfStemsGrownOnFollowsThePlan) {
+    openBench();
+    for (const auto& p : held().plants) {
+        auto grows = p;
+        grows.growsOnMmPerDay = 12;
+        EXPECT_TRUE(bench_->apply(model::Edit("grows").put(grows)).isEmpty());
+    }
+    bench_->waitForPlan();
+    QApplication::processEvents();
+    auto* view = in<DesignView>("designs.drawing");
+    const double before = view->grownTop();
+    ASSERT_GT(before, 0);
+    for (const auto& b : held().bookings) {
+        auto longer = b;
+        longer.eventEnd.day = longer.eventEnd.day + 1;
+        EXPECT_TRUE(bench_->apply(model::Edit("longer").put(longer)).isEmpty());
+    }
+    bench_->waitForPlan();
+    QApplication::processEvents();
+    const auto stood = nextStanding(held(), bench_->plan(), supperJar, bench_->today());
+    double top = 0;
+    for (const auto& stem : placeStems(grownPiece(held(), supperJar, stood)))
+        top = std::max(top, stem.top());
+    EXPECT_NEAR(view->grownTop(), top, 1e-6);
+    EXPECT_GT(view->grownTop(), before) << "it stands longer";
+}
+
+TEST_F(DesignBench, ComesWholeAfterSomeFramesAndStaysSoWhenPulled) {
+    openBench();
+    auto* view = in<DesignView>("designs.drawing");
+    for (int frame = 0; frame < 200 && !view->isWhole(); ++frame)
+        view->repaint();
+    EXPECT_TRUE(view->isWhole());
+    auto* low = knob("designs.knob.low");
+    QTest::keyPress(low, Qt::Key_PageUp);
+    view->repaint();
+    EXPECT_TRUE(view->isWhole()) << "a pull needs no new picture";
+    QTest::keyRelease(low, Qt::Key_PageUp);
 }
 
 TEST_F(DesignBench, KeepsThePictureOfATrialByItsName) {

@@ -46,8 +46,9 @@ void DrawnDesign::refresh() {
     update();
 }
 
-PiecePictures::Picture DrawnDesign::picture(double scale) {
-    return pictures_->picture(key(), {piece_, scale, devicePixelRatioF(), currentPalette().theme, false});
+PiecePictures::Picture DrawnDesign::picture(double scale, bool fromAbove) {
+    return pictures_->picture(key(),
+                              {piece_, scale, devicePixelRatioF(), currentPalette().theme, false, fromAbove});
 }
 
 void DrawnDesign::paintEvent(QPaintEvent*) {

@@ -38,7 +38,7 @@ protected:
 
     [[nodiscard]] const QRectF& bounds() const { return bounds_; }
 
-    [[nodiscard]] PiecePictures::Picture picture(double scale);
+    [[nodiscard]] PiecePictures::Picture picture(double scale, bool fromAbove = false);
 
     [[nodiscard]] Workbench& bench() const { return bench_; }
 

@@ -5,6 +5,7 @@
 #include "ui/logic/edits/design_edits.h"
 #include "ui/paint/spacing.h"
 
+#include <QEvent>
 #include <QPainter>
 
 namespace withy::ui {
@@ -16,6 +17,11 @@ BloomDot::BloomDot(const QColor& colour, QWidget* parent) : QWidget(parent), col
 void BloomDot::setColour(const QColor& colour) {
     colour_ = colour;
     update();
+}
+
+void BloomDot::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange) setFixedSize(grid(3.5), grid(3.5));
 }
 
 void BloomDot::paintEvent(QPaintEvent*) {

@@ -124,7 +124,6 @@ QWidget* DesignEditor::makeLeft() {
     column->addWidget(name_);
     auto* under = new QHBoxLayout;
     under->setSpacing(grid(2));
-    kind_->setFixedWidth(grid(34));
     under->addWidget(kind_);
     under->addWidget(used_, 1);
     used_->setWordWrap(true);
@@ -185,6 +184,7 @@ void DesignEditor::keyPressEvent(QKeyEvent* event) {
 void DesignEditor::arrange() {
     const bool narrow = width() < grid(250);
     left_->setFixedWidth(narrow ? grid(88) : grid(92));
+    kind_->setFixedWidth(grid(34));
     if (narrow) {
         right_->setMinimumWidth(grid(60));
         right_->setMaximumWidth(QWIDGETSIZE_MAX);

@@ -11,15 +11,11 @@
 #include "ui/logic/models/design_words.h"
 #include "ui/paint/spacing.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QPushButton>
 
 namespace withy::ui {
-
-namespace {
-
-/// Sets a layout's widgets free; they go when the event that asked for it is over.
-} // namespace
 
 DesignPanel::DesignPanel(Workbench& bench, QWidget* parent)
     : QWidget(parent)
@@ -67,6 +63,11 @@ DesignPanel::DesignPanel(Workbench& bench, QWidget* parent)
     auto* seen = new WhenSeen(this, [this] { refresh(); });
     connect(&bench_, &Workbench::changed, seen, &WhenSeen::ask);
     connect(&bench_, &Workbench::planned, seen, &WhenSeen::ask);
+}
+
+void DesignPanel::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange && picture_) picture_->setFixedHeight(grid(56));
 }
 
 void DesignPanel::showDesign(std::optional<Id<model::Design>> design) {

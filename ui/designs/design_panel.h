@@ -21,6 +21,9 @@ public:
     explicit DesignPanel(Workbench& bench, QWidget* parent = nullptr);
     void showDesign(std::optional<Id<model::Design>> design);
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 Q_SIGNALS:
     void openAsked(qint64 design);
     void useAsked(qint64 design);

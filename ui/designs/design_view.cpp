@@ -27,7 +27,6 @@ constexpr std::chrono::milliseconds headsSlice{5}; ///< of a frame's 16, for pic
 
 DesignView::DesignView(Workbench& bench, QWidget* parent) : DrawnDesign(bench, nullptr, parent) {
     setObjectName(QStringLiteral("designs.drawing"));
-    setRoom({grid(110), grid(110)});
     goOn_.setSingleShot(true);
     connect(&goOn_, &QTimer::timeout, this, qOverload<>(&DesignView::update));
     for (const auto handle : benchHandles) {
@@ -43,6 +42,10 @@ DesignView::DesignView(Workbench& bench, QWidget* parent) : DrawnDesign(bench, n
         update();
     });
     connect(&DrawnDesign::bench(), &Workbench::planned, seen, &WhenSeen::ask);
+}
+
+QSize DesignView::sizeHint() const {
+    return {grid(110), grid(110)};
 }
 
 QSize DesignView::minimumSizeHint() const {

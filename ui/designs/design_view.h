@@ -22,7 +22,17 @@ class DesignView : public DrawnDesign {
 
 public:
     explicit DesignView(Workbench& bench, QWidget* parent = nullptr);
+    [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
+
+    /// Every head is drawn as it should be; while a piece is new to the screen, the next frames bring them.
+    [[nodiscard]] bool isWhole() const { return whole_; }
+
+    /// The top once its stems have grown on, in millimetres above the rim; nought: as made.
+    [[nodiscard]] double grownTop() const { return grownTop_; }
+
+    /// The next frame draws the piece anew, from the pictures of heads there are: for measuring.
+    void forgetDrawn() { kept_ = {}; }
 
     /// The length being pulled, or as it stands.
     [[nodiscard]] double length(BenchHandle handle) const;

@@ -115,7 +115,7 @@ void Elevation::paintBehind(QPainter& painter) const {
 void Elevation::paintRuleAtLeft(QPainter& painter) const {
     const double x = room_.left() + grid(12);
     const double top = mm_.height();
-    const double tick = roundStep(scale_, 5), step = roundStep(scale_, grid(9));
+    const double tick = roundStep(scale_, grid(1.25)), step = roundStep(scale_, grid(9));
     const QFontMetricsF metrics(captionFont());
     painter.setFont(captionFont());
     for (double mm = 0; mm <= top + 0.01; mm += tick) {

@@ -15,7 +15,10 @@ namespace withy::ui {
 
 FromAbove::FromAbove(Workbench& bench, QWidget* parent) : DrawnDesign(bench, nullptr, parent) {
     setObjectName(QStringLiteral("designs.fromAbove"));
-    setRoom({grid(110), grid(70)});
+}
+
+QSize FromAbove::sizeHint() const {
+    return {grid(110), grid(70)};
 }
 
 QSize FromAbove::minimumSizeHint() const {
@@ -44,27 +47,24 @@ void FromAbove::paintEvent(QPaintEvent*) {
     p.drawText(QRectF(grid(2), grid(1), width() - grid(4), metrics.height()), Qt::AlignLeft,
                metrics.elidedText(words_, Qt::ElideRight, width() - grid(4)));
     const QRectF area = QRectF(rect()).adjusted(grid(3), grid(3) + metrics.height(), -grid(3), -grid(2));
-    if (area.width() < 20 || area.height() < 20) return;
-    FromAboveLook look;
-    look.palette = palette;
-    Sketch sketch;
-    if (table_) {
-        const auto top = tableTopOf(*table_);
-        const packing::PlaceSetting setting;
-        const QRectF mm = tableBoundsMm(top, false);
-        const double k = std::min(area.width() / mm.width(), area.height() / mm.height());
-        std::vector<PlannedPiece> pieces;
-        for (const QPointF& at : piecePlaces(top, setting, perTable_, acrossFromAbove(piece())))
-            pieces.push_back({&piece(), at, look});
-        TablePlanLook tableLook;
-        tableLook.palette = palette;
-        sketch = tableWithPieces(top, setting, pieces, k, tableLook);
-    } else {
-        const double across = std::max(acrossFromAbove(piece()), 1.0);
-        sketch = pieceFromAbove(piece(), std::min(area.width(), area.height()) / across, look);
-    }
+    if (area.width() < grid(5) || area.height() < grid(5)) return;
+    // The piece is drawn beside the window's thread, once for all that stand on the table.
+    p.setRenderHint(QPainter::SmoothPixmapTransform);
     p.translate(area.center());
-    paint(p, sketch);
+    if (!table_) {
+        const double k = std::min(area.width(), area.height()) / std::max(acrossFromAbove(piece()), 1.0);
+        return paintPicture(p, picture(k, true), {}, k);
+    }
+    const auto top = tableTopOf(*table_);
+    const packing::PlaceSetting setting;
+    const QRectF mm = tableBoundsMm(top, false);
+    const double k = std::min(area.width() / mm.width(), area.height() / mm.height());
+    TablePlanLook look;
+    look.palette = palette;
+    paint(p, tableFromAbove(top, setting, k, look));
+    const auto one = picture(k, true);
+    for (const QPointF& at : piecePlaces(top, setting, perTable_, acrossFromAbove(piece())))
+        paintPicture(p, one, at * k, k);
 }
 
 } // namespace withy::ui

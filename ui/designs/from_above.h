@@ -11,6 +11,7 @@ class FromAbove : public DrawnDesign {
 
 public:
     explicit FromAbove(Workbench& bench, QWidget* parent = nullptr);
+    [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
 
 protected:

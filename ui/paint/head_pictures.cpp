@@ -156,6 +156,11 @@ HeadPictures::Picture HeadPictures::make(const HeadKey& key) {
     return made;
 }
 
+void HeadPictures::clear() {
+    const std::lock_guard lock(mutex_);
+    kept_.clear();
+}
+
 qsizetype HeadPictures::bytes() const {
     const std::lock_guard lock(mutex_);
     return kept_.totalCost();

@@ -45,6 +45,9 @@ public:
     bool paint(QPainter& painter, const PieceParts& parts, Theme theme,
                QDeadlineTimer until = QDeadlineTimer::Forever);
 
+    /// For measuring: the next drawings begin with none.
+    void clear();
+
     [[nodiscard]] qsizetype bytes() const;
     [[nodiscard]] qsizetype count() const;
 

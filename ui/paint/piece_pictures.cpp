@@ -2,6 +2,7 @@
 #include "ui/paint/piece_pictures.h"
 
 #include "ui/paint/head_pictures.h"
+#include "ui/paint/piece_plan.h"
 
 #include <QPainter>
 #include <QSet>
@@ -24,11 +25,21 @@ void paintWanted(QPainter& painter, const PiecePictures::Wanted& w, const QSizeF
     options.lineOnly = w.lineOnly;
     if (w.lineOnly) return paintPiece(painter, w.piece, QRectF(QPointF(), size), options);
     painter.translate(foot);
+    if (w.fromAbove) {
+        FromAboveLook look;
+        look.palette = options.palette;
+        return paint(painter, pieceFromAbove(w.piece, w.scale, look));
+    }
     HeadPictures::ofProgram().paint(painter, pieceParts(w.piece, w.scale, options.palette), w.theme);
 }
 
+QRectF boundsFromAbove(const PieceDrawing& piece) {
+    const double across = acrossFromAbove(piece);
+    return {-across / 2, -across / 2, across, across};
+}
+
 PiecePictures::Picture drawn(const PiecePictures::Wanted& w) {
-    const QRectF mm = pieceBoundsMm(w.piece);
+    const QRectF mm = w.fromAbove ? boundsFromAbove(w.piece) : pieceBoundsMm(w.piece);
     const QRectF px(mm.topLeft() * w.scale, mm.size() * w.scale);
     const QSizeF size(std::min(px.width() + 2 * room, mostPixels),
                       std::min(px.height() + 2 * room, mostPixels));

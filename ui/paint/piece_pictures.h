@@ -37,6 +37,7 @@ public:
         double devicePixelRatio = 1;
         Theme theme = Theme::light;
         bool lineOnly = false;
+        bool fromAbove = false; ///< around its middle, which stands for the foot
         friend bool operator==(const Wanted&, const Wanted&) = default;
     };
 

@@ -13,7 +13,7 @@ namespace withy::ui {
 
 namespace {
 
-struct TableWordsSay {
+struct TableFitSay {
     Q_DECLARE_TR_FUNCTIONS(Tables)
 };
 
@@ -26,7 +26,7 @@ QStringList impossibleSizes(const plan::BookingTables& tables) {
 }
 
 QString tooBigFor(const QStringList& tables) {
-    return TableWordsSay::tr("Too big for %1.").arg(tables.join(QStringLiteral(", ")));
+    return TableFitSay::tr("Too big for %1.").arg(tables.join(QStringLiteral(", ")));
 }
 
 } // namespace
@@ -43,33 +43,33 @@ QString fitFigure(const plan::PlacedTable& table) {
 
 QString fitWords(const plan::PlacedTable& table) {
     if (!table.fit)
-        return table.onEach > 0 ? TableWordsSay::tr("its sizes cannot be right, so nothing says what fits")
+        return table.onEach > 0 ? TableFitSay::tr("its sizes cannot be right, so nothing says what fits")
                                 : QString();
     const auto mm = std::llround(std::floor(table.fit->eachSide + 1e-9));
     if (table.fit->fit == packing::TableFit::fits)
-        return TableWordsSay::tr("fits with %1 mm each side").arg(whole(mm));
+        return TableFitSay::tr("fits with %1 mm each side").arg(whole(mm));
     if (table.fit->fit == packing::TableFit::tight)
-        return TableWordsSay::tr("tight, %1 mm each side").arg(whole(mm));
-    return TableWordsSay::tr("too big by %1 mm each side").arg(whole(-mm));
+        return TableFitSay::tr("tight, %1 mm each side").arg(whole(mm));
+    return TableFitSay::tr("too big by %1 mm each side").arg(whole(-mm));
 }
 
 QString sightWords(const plan::PlacedTable& table) {
     if (!table.sight) return {};
     if (table.sight->sight == packing::Sightline::below)
-        return TableWordsSay::tr("%1 mm under the eye line").arg(whole(table.sight->spare.value));
+        return TableFitSay::tr("%1 mm under the eye line").arg(whole(table.sight->spare.value));
     if (table.sight->sight == packing::Sightline::above)
-        return TableWordsSay::tr("%1 mm clear above the eye line").arg(whole(table.sight->spare.value));
-    return TableWordsSay::tr("%1 mm too tall to see over").arg(whole(table.sight->lowerBy.value));
+        return TableFitSay::tr("%1 mm clear above the eye line").arg(whole(table.sight->spare.value));
+    return TableFitSay::tr("%1 mm too tall to see over").arg(whole(table.sight->lowerBy.value));
 }
 
 QString standingWords(const model::Season& season, const plan::PlacedTable& table) {
     QStringList words;
     for (const auto& p : table.pieces) {
         const auto* design = season.designs.find(p.design);
-        QString one = TableWordsSay::tr("%1 %2, %3 mm across, %4 mm high")
+        QString one = TableFitSay::tr("%1 %2, %3 mm across, %4 mm high")
                           .arg(whole(p.perTable), design ? text(design->name) : QString(),
                                whole(p.footprint.value), whole(p.top.value));
-        if (p.grown.value > 0) one += TableWordsSay::tr(", %1 of it grown by then").arg(whole(p.grown.value));
+        if (p.grown.value > 0) one += TableFitSay::tr(", %1 of it grown by then").arg(whole(p.grown.value));
         words << one;
     }
     return words.join(QStringLiteral("; "));
@@ -78,14 +78,14 @@ QString standingWords(const model::Season& season, const plan::PlacedTable& tabl
 QString largestWords(const model::Season& season, const plan::PlacedTable& table) {
     if (!table.fit) return {};
     const auto* c = table.largest ? season.containers.find(*table.largest) : nullptr;
-    if (!c) return TableWordsSay::tr("No container in the shed fits this table.");
-    return TableWordsSay::tr("The largest container in the shed that fits is the %1.").arg(text(c->name));
+    if (!c) return TableFitSay::tr("No container in the shed fits this table.");
+    return TableFitSay::tr("The largest container in the shed that fits is the %1.").arg(text(c->name));
 }
 
 QString tableSize(const plan::PlacedTable& table) {
     if (table.top.form == packing::TableForm::round)
-        return TableWordsSay::tr("%1 mm round").arg(whole(table.top.length.value));
-    return TableWordsSay::tr("%1 × %2 mm")
+        return TableFitSay::tr("%1 mm round").arg(whole(table.top.length.value));
+    return TableFitSay::tr("%1 × %2 mm")
         .arg(whole(table.top.length.value), whole(table.top.width.value_or(Millimetres(0)).value));
 }
 
@@ -102,7 +102,7 @@ Answer tablesAnswer(const model::Season& season, const plan::BookingTables& tabl
         stands += many;
         pieces += table.onEach * many;
         if (asksForRoom(table))
-            over << TableWordsSay::tr("%1 by %2 mm").arg(text(record->label), fitFigure(table).mid(1));
+            over << TableFitSay::tr("%1 by %2 mm").arg(text(record->label), fitFigure(table).mid(1));
         else if (table.fit)
             least = std::min(least.value_or(1e9), table.fit->eachSide);
     }
@@ -113,17 +113,17 @@ Answer tablesAnswer(const model::Season& season, const plan::BookingTables& tabl
         return answer;
     }
     if (tables.tables.empty())
-        return {{TableWordsSay::tr("The venue has no tables yet. Add them in the brief, with their sizes.")}};
+        return {{TableFitSay::tr("The venue has no tables yet. Add them in the brief, with their sizes.")}};
     if (stands == 0)
-        return {{TableWordsSay::tr(
+        return {{TableFitSay::tr(
             "Nothing stands on a table yet. Say under Pieces which tables a piece is for.")}};
-    answer.push_back({TableWordsSay::tr("%n piece(s) on ", nullptr, static_cast<int>(pieces))});
-    answer.push_back({TableWordsSay::tr("%n table(s). ", nullptr, static_cast<int>(stands))});
+    answer.push_back({TableFitSay::tr("%n piece(s) on ", nullptr, static_cast<int>(pieces))});
+    answer.push_back({TableFitSay::tr("%n table(s). ", nullptr, static_cast<int>(stands))});
     if (!over.isEmpty()) {
         answer.push_back({tooBigFor(over), Weight::asks});
         return answer;
     }
-    answer.push_back({TableWordsSay::tr("All fit, with %1 mm each side where it is narrowest.")
+    answer.push_back({TableFitSay::tr("All fit, with %1 mm each side where it is narrowest.")
                           .arg(whole(std::llround(std::floor(least.value_or(0) + 1e-9)))),
                       Weight::strong});
     return answer;
