@@ -40,11 +40,11 @@ std::vector<designs::WaterPhase> standingFor(const Workbench& bench, Id<model::B
 } // namespace
 
 double LineUp::Stand::widthMm() const {
-    return std::max({table, pieceBoundsMm(piece).width(), 260.0});
+    return std::max({table, bounds.width(), 260.0});
 }
 
 double LineUp::Stand::topMm() const {
-    return base - pieceBoundsMm(piece).top();
+    return base - bounds.top();
 }
 
 LineUp::LineUp(Workbench& bench, QWidget* parent) : QWidget(parent), bench_(bench) {
@@ -92,6 +92,7 @@ void LineUp::gather() {
         s.design = id.value;
         // As tall as it stands by the event: some stems grow on in water.
         s.piece = grownPiece(season, id, stood);
+        s.bounds = pieceBoundsMm(s.piece);
         s.name = text(design.name);
         if (design.kind != model::PieceKind::pedestal) {
             s.base = tableHeight;

@@ -32,6 +32,7 @@ private:
     struct Stand {
         qint64 design = 0;
         PieceDrawing piece;
+        QRectF bounds;    ///< of the piece, mm
         double base = 0;  ///< mm above the ground
         double table = 0; ///< mm wide; nought: none
         int drawn = 1;

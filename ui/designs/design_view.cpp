@@ -22,6 +22,8 @@ namespace withy::ui {
 namespace {
 
 constexpr std::chrono::milliseconds headsSlice{5}; ///< of a frame's 16, for pictures of heads
+/// Then it is drawn in one go: more heads than pictures are kept would never be done.
+constexpr int mostSlices = 60;
 
 } // namespace
 
@@ -146,7 +148,9 @@ const QPixmap& DesignView::drawnPiece(const Elevation& drawn) {
     picture_.fill(Qt::transparent);
     QPainter painter(&picture_);
     painter.translate(drawn.foot());
-    whole_ = HeadPictures::ofProgram().paint(painter, parts_, now.theme, QDeadlineTimer(headsSlice));
+    slices_ = same ? slices_ + 1 : 0;
+    const auto until = slices_ < mostSlices ? QDeadlineTimer(headsSlice) : QDeadlineTimer::Forever;
+    whole_ = HeadPictures::ofProgram().paint(painter, parts_, now.theme, until);
     if (!whole_) goOn_.start();
     return picture_;
 }

@@ -79,6 +79,7 @@ private:
     PieceParts parts_; ///< of kept_
     QPixmap picture_;
     bool whole_ = false; ///< every head is drawn as it should be
+    int slices_ = 0;     ///< of the drawing under way
     QTimer goOn_;        ///< with the heads that are not
 };
 
