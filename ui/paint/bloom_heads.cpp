@@ -83,9 +83,10 @@ QColor edgeOf(const Head& head, Theme theme) {
     return darker(head.bloom, 0.42);
 }
 
-Sketch sized(const HeadLook& look, double diameter, double degrees) {
-    constexpr double mostTurn = 0.12; // radians
-    HeadMaker maker(look.bloom, look.eye, look.edge, look.turn * mostTurn / headTurns);
+constexpr double mostTurn = 0.12; ///< radians
+
+Sketch sized(const HeadLook& look, double turn, double diameter, double degrees) {
+    HeadMaker maker(look.bloom, look.eye, look.edge, turn);
     make(maker, look.form, look.left);
     Sketch out = maker.take();
     QTransform place;
@@ -140,12 +141,12 @@ double turnedBy(const Head& head) {
 
 Sketch uprightHead(const HeadLook& look, double diameter) {
     if (!(diameter > 0)) return {};
-    return sized(look, diameter, 0);
+    return sized(look, look.turn * mostTurn / headTurns, diameter, 0);
 }
 
 Sketch headSketch(const Head& head, Theme theme) {
     if (!(head.diameter > 0)) return {};
-    return sized(lookOf(head, theme), head.diameter, turnedBy(head));
+    return sized(lookOf(head, theme), Seeded(head.seed).around(mostTurn), head.diameter, turnedBy(head));
 }
 
 double headReach(HeadForm form) {
