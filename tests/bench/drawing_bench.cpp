@@ -115,6 +115,7 @@ struct ShownBench : Bench {
         editor.resize(1188, 640);
         editor.show();
         view = editor.findChild<DesignView*>();
+        QApplication::processEvents();
     }
 
     /// Until its heads are all there.

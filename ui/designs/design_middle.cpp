@@ -10,6 +10,7 @@
 #include "ui/paint/spacing.h"
 
 #include <QStackedWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace withy::ui {
@@ -46,8 +47,12 @@ DesignMiddle::DesignMiddle(Workbench& bench, QWidget* parent)
     connect(colours_, &ColourBalance::mendAsked, this,
             [this](const model::Edit& edit) { Q_EMIT refused(bench_.apply(edit)); });
     auto* seen = new WhenSeen(this, [this] { refresh(); });
-    connect(&bench_, &Workbench::changed, seen, &WhenSeen::ask);
-    connect(&bench_, &Workbench::planned, seen, &WhenSeen::ask);
+    // After the drawing is painted anew: what it says of water and colours takes as long again.
+    auto* soon = new QTimer(this);
+    soon->setSingleShot(true);
+    connect(soon, &QTimer::timeout, seen, &WhenSeen::ask);
+    connect(&bench_, &Workbench::planned, soon, qOverload<>(&QTimer::start));
+    connect(&bench_, &Workbench::changed, soon, qOverload<>(&QTimer::start));
 }
 
 void DesignMiddle::showDesign(std::optional<Id<model::Design>> design) {
