@@ -22,9 +22,8 @@ namespace {
 
 /// A leaf of a calendar: an outline, a solid head, two hooks.
 QIcon calendarIcon() {
-    const int side = grid(4);
-    QPixmap pixmap(side * 2, side * 2);
-    pixmap.setDevicePixelRatio(2);
+    const int side = 64; // larger than it is ever shown: an icon is only made smaller
+    QPixmap pixmap(side, side);
     pixmap.fill(Qt::transparent);
     QPainter p(&pixmap);
     p.setRenderHint(QPainter::Antialiasing);

@@ -51,7 +51,7 @@ QWidget* RecordForm::makeGroup(Workbench& bench, model::TableKind kind, const Fo
         label->setWordWrap(true);
         label->setContentsMargins(0, grid(1), 0, grid(1));
         labels_.push_back(label);
-        rows->addWidget(label, row, 0, Qt::AlignVCenter);
+        rows->addWidget(label, row, 0, Qt::AlignTop); // beside the first line of a long text
         rows->addWidget(field, row++, 1);
         rows->addWidget(new Rule(Rule::Kind::hair, box), row++, 0, 1, 2);
         connect(field, &FieldEdit::refused, this, &RecordForm::refused);
@@ -91,8 +91,10 @@ int RecordForm::columnsFor(int width) const {
 }
 
 void RecordForm::arrange(int columns) {
-    for (auto* label : labels_)
+    for (auto* label : labels_) {
         label->setFixedWidth(labelWidth());
+        label->setMinimumHeight(controlInRow() + 4); // as high as a field of one line
+    }
     if (columns == columns_) return;
     columns_ = columns;
     while (grid_->count() > 0)

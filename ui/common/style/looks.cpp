@@ -131,7 +131,7 @@ QRect Box::inside(const QRect& outer) const {
 Box buttonBox(const QWidget* widget) {
     switch (lookOf(widget)) {
     case Look::link:
-        return {grid(1), 1, 1};
+        return {2, 1, 1};
     case Look::step:
         return {1, 1, 1, controlInRow(), controlInRow()};
     case Look::tally:
@@ -149,8 +149,8 @@ Box buttonBox(const QWidget* widget) {
 
 Box fieldBox(const QWidget* widget) {
     if (isText(widget)) {
-        const int gap = lookOf(widget) == Look::cell ? focusRing : grid(1) + 1;
-        return {grid(1) + (lookOf(widget) == Look::cell ? focusRing : 1), gap, gap};
+        if (lookOf(widget) == Look::cell) return {grid(1) + focusRing, focusRing, focusRing};
+        return {grid(2) - 1, grid(1) + 1, grid(1) + 1}; // with the document's own margin as far in as a line
     }
     switch (lookOf(widget)) {
     case Look::step:

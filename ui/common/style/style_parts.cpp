@@ -25,7 +25,7 @@ void paintWords(QPainter& painter, const QRect& room, int flags, Role ink, const
     painter.drawText(room, flags, words);
 }
 
-bool isText(const QWidget* widget) {
+bool isTextWidget(const QWidget* widget) {
     return qobject_cast<const QPlainTextEdit*>(widget) || qobject_cast<const QTextEdit*>(widget);
 }
 
@@ -58,7 +58,7 @@ void paintGround(const QStyleOption& option, QPainter& painter, const QWidget* w
 }
 
 std::optional<QMargins> frameMargins(const QWidget* widget) {
-    if (isText(widget)) {
+    if (isTextWidget(widget)) {
         const auto box = fieldBox(widget);
         return QMargins(box.side, box.above, box.side, box.below);
     }
@@ -69,14 +69,15 @@ std::optional<QMargins> frameMargins(const QWidget* widget) {
 }
 
 void paintFrame(const QStyleOption& option, QPainter& painter, const QWidget* widget) {
-    if (isText(widget)) return paintDress(painter, option.rect, fieldDress(widget, option.state));
-    if (!qobject_cast<const QAbstractItemView*>(widget) || lookOf(widget) == Look::list) return;
+    if (isTextWidget(widget)) return paintDress(painter, option.rect, fieldDress(widget, option.state));
+    const auto* view = qobject_cast<const QAbstractItemView*>(widget);
+    if (!view || lookOf(widget) == Look::list) return;
     Dress dress;
     dress.round = false;
     if (isPopup(widget))
         dress.edge = Role::edge;
-    else if (option.state & QStyle::State_HasFocus)
-        dress.edge = Role::green;
+    else if ((option.state & QStyle::State_HasFocus) && !view->currentIndex().isValid())
+        dress.edge = Role::green; // otherwise the cell in hand has its ring
     paintDress(painter, option.rect, dress);
 }
 
@@ -164,8 +165,22 @@ QRect spinBoxPart(const QStyleOptionSpinBox& option, QStyle::SubControl part, co
 void paintScrollBar(const QStyleOptionSlider& option, QPainter& painter) {
     if (option.minimum >= option.maximum) return;
     const bool over = option.activeSubControls.testFlag(QStyle::SC_ScrollBarSlider);
-    const QRect handle = scrollBarPart(option, QStyle::SC_ScrollBarSlider).adjusted(2, 2, -2, -2);
-    paintDress(painter, handle, {.fill = over ? Role::ink3 : Role::edge});
+    const bool lying = option.orientation == Qt::Horizontal;
+    QRect handle = scrollBarPart(option, QStyle::SC_ScrollBarSlider);
+    // Slim until the pointer is on it, so that it does not read as a rule between columns.
+    const int extent = lying ? handle.height() : handle.width();
+    const int thick = std::max(4, over ? extent * 2 / 3 : extent / 3);
+    const int in = (extent - thick) / 2;
+    handle.adjust(lying ? 2 : in, lying ? in : 2, lying ? -2 : -in, lying ? -in : -2);
+    const auto& palette = currentPalette();
+    const double round = std::min(handle.width(), handle.height()) / 2.0;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(over ? palette.of(Role::edge)
+                          : mixed(palette.of(Role::line), palette.of(Role::edge), 0.5));
+    painter.drawRoundedRect(handle, round, round);
+    painter.restore();
 }
 
 QRect scrollBarPart(const QStyleOptionSlider& option, QStyle::SubControl part) {

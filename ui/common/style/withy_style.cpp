@@ -4,6 +4,7 @@
 #include "ui/common/style.h"
 #include "ui/common/style/looks.h"
 #include "ui/common/style/style_parts.h"
+#include "ui/common/style/ticks.h"
 #include "ui/paint/spacing.h"
 #include "ui/paint/type.h"
 
@@ -137,8 +138,15 @@ void WithyStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
         if (const auto* item = qstyleoption_cast<const QStyleOptionViewItem*>(option))
             paintItemGround(*item, *painter);
         return;
+    case PE_IndicatorCheckBox:
+    case PE_IndicatorItemViewItemCheck:
+        return paintTickBox(*painter, option->rect, option->state);
+    case PE_IndicatorRadioButton:
+        return paintRadio(*painter, option->rect, option->state);
     case PE_PanelTipLabel:
         return paintDress(*painter, option->rect, {.fill = Role::mist, .edge = Role::edge, .round = false});
+    case PE_PanelScrollAreaCorner: // where two scroll bars meet
+        return painter->fillRect(option->rect, currentPalette().of(Role::paper));
     case PE_FrameStatusBarItem:
         return;
     default:
@@ -231,7 +239,10 @@ void WithyStyle::drawButton(const QStyleOptionButton& option, QPainter& painter,
     }
     if (lookOf(widget) == Look::link && option.icon.isNull())
         drawItemText(&painter, words.rect, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextShowMnemonic,
-                     words.palette, true, words.text, QPalette::ButtonText);
+                     words.palette, true,
+                     QFontMetrics(font).elidedText(words.text, Qt::ElideRight, words.rect.width() + 1,
+                                                   Qt::TextShowMnemonic),
+                     QPalette::ButtonText);
     else
         QProxyStyle::drawControl(CE_PushButtonLabel, &words, &painter, widget);
     painter.restore();
@@ -248,7 +259,7 @@ void WithyStyle::drawToolButton(const QStyleOptionToolButton& option, QPainter& 
     QProxyStyle::drawControl(CE_ToolButtonLabel, &words, &painter, widget);
 }
 
-/// A box to tick: as Fusion draws it, with a green frame around box and words when the keys are there.
+/// A box to tick and its words, with a green frame around box and words when the keys are there.
 void WithyStyle::drawTicked(ControlElement element, const QStyleOption* option, QPainter* painter,
                             const QWidget* widget) const {
     const auto* button = qstyleoption_cast<const QStyleOptionButton*>(option);

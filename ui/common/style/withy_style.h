@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QProxyStyle>
+#include <QStyleOption>
 
 namespace withy::ui {
 

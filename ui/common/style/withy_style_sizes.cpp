@@ -2,6 +2,7 @@
 #include "ui/common/style.h"
 #include "ui/common/style/looks.h"
 #include "ui/common/style/style_parts.h"
+#include "ui/common/style/ticks.h"
 #include "ui/common/style/withy_style.h"
 #include "ui/paint/spacing.h"
 
@@ -16,6 +17,11 @@ namespace {
 /// Between a box to tick, or its words, and the frame of the focus; pixels.
 constexpr int besideATick = 4;
 constexpr int aboveATick = 2;
+
+/// A tick in a form begins where the text of its neighbours does.
+int besideTick(const QWidget* widget) {
+    return lookOf(widget) == Look::field ? fieldBox(widget).side : besideATick;
+}
 
 /// What Qt takes off a tool button's size again, whatever the style.
 constexpr QSize toolButtonShort{3, 3};
@@ -48,7 +54,8 @@ QRect WithyStyle::subElementRect(SubElement element, const QStyleOption* option,
     if (isTick(element)) {
         QStyleOptionButton inner;
         if (const auto* button = qstyleoption_cast<const QStyleOptionButton*>(option)) inner = *button;
-        inner.rect = outer.adjusted(besideATick, aboveATick, -besideATick, -aboveATick);
+        const int side = besideTick(widget);
+        inner.rect = outer.adjusted(side, aboveATick, -side, -aboveATick);
         return QProxyStyle::subElementRect(element, &inner, widget);
     }
     switch (element) {
@@ -105,7 +112,7 @@ QSize WithyStyle::sizeFromContents(ContentsType type, const QStyleOption* option
     case CT_CheckBox:
     case CT_RadioButton:
         return QProxyStyle::sizeFromContents(type, option, contents, widget) +
-               QSize(2 * besideATick, 2 * aboveATick);
+               QSize(2 * besideTick(widget), 2 * aboveATick);
     case CT_HeaderSection:
         if (const auto* head = qstyleoption_cast<const QStyleOptionHeader*>(option)) return headerSize(*head);
         break;
@@ -147,6 +154,12 @@ int WithyStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, cons
         return grid(1);
     case PM_ToolTipLabelFrameWidth:
         return grid(1);
+    case PM_IndicatorWidth:
+    case PM_IndicatorHeight:
+    case PM_ExclusiveIndicatorWidth:
+    case PM_ExclusiveIndicatorHeight:
+    case PM_SmallIconSize:
+        return tickSide();
     case PM_CheckBoxLabelSpacing:
     case PM_RadioButtonLabelSpacing:
         return grid(2);
