@@ -107,6 +107,27 @@ TEST_F(RecordTableTest, TypingEditsEnterKeepsAndGoesDown) {
     EXPECT_EQ(shown(0, 2), QStringLiteral("120"));
 }
 
+/// What is typed later counts as well: a column of words widens, one of figures is never cut.
+TEST_F(RecordTableTest, ColumnsFitWhatIsInThemAlsoLater) {
+    const QFontMetrics metrics(typeFont(TypeRole::text));
+    const int before = table->columnWidth(0);
+    choose(0, 0);
+    keys("The bed behind the old water tank");
+    key(Qt::Key_Return);
+    choose(0, 2);
+    keys("1234567");
+    key(Qt::Key_Return);
+    QApplication::processEvents();
+    EXPECT_GT(table->columnWidth(0), before);
+    EXPECT_GE(table->columnWidth(2), metrics.horizontalAdvance(shown(0, 2)));
+    for (int c = 0; c < table->model()->columnCount(); ++c) {
+        SCOPED_TRACE(c);
+        EXPECT_GE(table->columnWidth(c), table->horizontalHeader()->sectionSizeHint(c));
+    }
+    const int prompt = metrics.horizontalAdvance(table->records().addPrompt());
+    EXPECT_GE(table->columnWidth(0), prompt);
+}
+
 TEST_F(RecordTableTest, DoubleClickEditsAndTabGoesAcross) {
     const auto cell = table->visualRect(table->model()->index(1, 0));
     QTest::mouseClick(table->viewport(), Qt::LeftButton, {}, cell.center());

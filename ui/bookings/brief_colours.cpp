@@ -18,7 +18,7 @@ ColourBar::ColourBar(QWidget* parent) : QWidget(parent) {
 }
 
 QSize ColourBar::sizeHint() const {
-    return {grid(60), parts_.empty() ? 0 : grid(7)};
+    return {grid(60), parts_.empty() ? 0 : grid(10)};
 }
 
 void ColourBar::setParts(const std::vector<Part>& parts, const QString& inWords) {
@@ -46,11 +46,11 @@ void ColourBar::paintEvent(QPaintEvent*) {
         p.setPen(QPen(palette.bloomEdge(part.colour), hairline));
         p.setBrush(part.colour);
         p.drawRect(box);
-        // Words only where all of them fit.
-        const QString words = metrics.horizontalAdvance(part.words) + grid(2) < w ? part.words : part.name;
-        if (metrics.horizontalAdvance(words) + grid(2) < w) {
+        // Share and name under each other where they do not fit beside; words only where all of them fit.
+        if (metrics.horizontalAdvance(part.name) + grid(2) < w) {
             p.setPen(Palette::textOn(part.colour));
-            p.drawText(box.adjusted(grid(1), 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft, words);
+            p.drawText(box.adjusted(grid(1), 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft | Qt::TextWordWrap,
+                       part.words);
         }
         x += w;
     }
@@ -70,7 +70,6 @@ BriefColours::BriefColours(Workbench& bench, QWidget* parent)
     setRemark(tr("what they see in their mind; shares may stay blank"));
     table_->setEmptyWords(tr("No colours wished for yet."));
     table_->growWithRows();
-    shareRoom(table_, {0});
     add(bar_);
     add(sum_);
     add(quick_);

@@ -9,6 +9,8 @@ namespace withy::ui {
 
 namespace {
 
+constexpr int soon = 7; ///< days; as the answer above counts
+
 RecordTableSpec questions(bool answered) {
     RecordTableSpec spec;
     spec.kind = model::TableKind::questions;
@@ -35,6 +37,12 @@ BriefQuestions::BriefQuestions(Workbench& bench, QWidget* parent)
     open_->setAccessibleName(tr("Open questions"));
     open_->setEmptyWords(tr("Nothing to ask yet."));
     open_->growWithRows();
+    open_->setAsks([this](std::int64_t id, int column) {
+        const auto* q = bench_.season().questions.find(Id<model::Question>(id));
+        const auto today = bench_.today();
+        return column == open_->records().columnOf("needed_by") && q && today && q->neededBy &&
+               *q->neededBy <= *today + soon;
+    });
     answered_->setObjectName(QStringLiteral("brief.answered"));
     answered_->setAccessibleName(tr("Answered questions"));
     answered_->growWithRows();
@@ -48,7 +56,6 @@ BriefQuestions::BriefQuestions(Workbench& bench, QWidget* parent)
     add(answered_);
     connect(fold_, &QPushButton::toggled, this, [this] { refresh(); });
     for (auto* table : {open_, answered_}) {
-        shareRoom(table, {0, 1});
         connect(table, &RecordTable::refused, this, &BriefQuestions::refused);
         connect(table, &RecordTable::blocked, this, &BriefQuestions::refused);
     }

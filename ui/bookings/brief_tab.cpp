@@ -105,13 +105,11 @@ QWidget* BriefTab::makeCaution() {
     return row;
 }
 
-QWidget* BriefTab::addTable(const QString& head, const QString& words, RecordTable* table,
-                            std::initializer_list<int> wide) {
+QWidget* BriefTab::addTable(const QString& head, const QString& words, RecordTable* table) {
     auto* group = new Group(head);
     group->setRemark(words);
     group->add(table);
     table->growWithRows();
-    shareRoom(table, wide);
     connect(table, &RecordTable::refused, this, &BriefTab::refused);
     connect(table, &RecordTable::blocked, this, &BriefTab::refused);
     return group;
@@ -136,10 +134,10 @@ QWidget* BriefTab::makeRight() {
     venue_ = new BriefVenue(bench_);
     rows->addWidget(colours_);
     rows->addWidget(
-        addTable(tr("Agreed swaps, in order"), tr("tried from the top; drag to reorder"), swaps_, {0, 1}));
-    rows->addWidget(addTable(tr("Drops"), tr("where, when and to whom"), drops_, {1, 2, 4}));
+        addTable(tr("Agreed swaps, in order"), tr("tried from the top; drag to reorder"), swaps_));
+    rows->addWidget(addTable(tr("Drops"), tr("where, when and to whom"), drops_));
     rows->addWidget(venue_);
-    rows->addWidget(addTable(tr("Sent to the client"), tr("as it then stood"), sent_, {2}));
+    rows->addWidget(addTable(tr("Sent to the client"), tr("as it then stood"), sent_));
     rows->addStretch(1);
     connect(colours_, &BriefColours::refused, this, &BriefTab::refused);
     connect(venue_, &BriefVenue::refused, this, &BriefTab::refused);

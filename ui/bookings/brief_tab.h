@@ -41,8 +41,7 @@ private:
     QWidget* makeRight();
     QWidget* makeCaution();
     /// `wide`: the columns that share the room.
-    QWidget* addTable(const QString& head, const QString& remark, RecordTable* table,
-                      std::initializer_list<int> wide);
+    QWidget* addTable(const QString& head, const QString& remark, RecordTable* table);
     void refresh();
     void arrange();
 

@@ -28,7 +28,6 @@ BriefVenue::BriefVenue(Workbench& bench, QWidget* parent)
              "stairs", "parking", "fixing_rule", "flame_rule", "who_moves", "notes"}}})) {
     tables_->setEmptyWords(tr("No tables yet. Say them above."));
     tables_->growWithRows();
-    shareRoom(tables_, {1});
     form_->setMostColumns(1);
     add(none_);
     add(quick_);

@@ -50,14 +50,4 @@ inline TextLabel* remark(const QString& words = {}, Ink ink = Ink::second) {
     return label;
 }
 
-/// Gives the room to these columns of a table and to the others what their words need.
-inline void shareRoom(QTableView* table, std::initializer_list<int> wide) {
-    auto* heads = table->horizontalHeader();
-    heads->setStretchLastSection(false);
-    for (int c = 0; c < heads->count(); ++c)
-        heads->setSectionResizeMode(c, QHeaderView::ResizeToContents);
-    for (const int c : wide)
-        heads->setSectionResizeMode(c, QHeaderView::Stretch);
-}
-
 } // namespace withy::ui

@@ -2,14 +2,17 @@
 #include "ui/common/cell_painter.h"
 
 #include "ui/common/style.h"
+#include "ui/common/style/ticks.h"
 #include "ui/logic/fields/field_text.h"
 #include "ui/logic/models/record_table_model.h"
 #include "ui/paint/spacing.h"
 #include "ui/paint/type.h"
 
 #include <QApplication>
+#include <QLocale>
 #include <QPainter>
 #include <QTableView>
+#include <QTextLayout>
 
 namespace withy::ui {
 
@@ -29,29 +32,34 @@ void paintSwatch(QPainter& p, QRect& room, const QColor& colour) {
     room.setLeft(room.left() + side + grid(2));
 }
 
-void paintTick(QPainter& p, const QRect& box, bool on) {
-    p.setPen(QPen(on ? col(Role::green) : col(Role::edge), 1.3));
-    p.setBrush(col(Role::sheet));
-    p.drawRoundedRect(QRectF(box).adjusted(0.5, 0.5, -0.5, -0.5), corner, corner);
-    p.setBrush(Qt::NoBrush);
-    if (!on) return;
-    p.setPen(QPen(col(Role::green), 2.2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    const double w = box.width();
-    p.drawPolyline(QPolygonF{QPointF(box.left() + w * 0.22, box.top() + w * 0.55),
-                             QPointF(box.left() + w * 0.43, box.top() + w * 0.75),
-                             QPointF(box.left() + w * 0.8, box.top() + w * 0.28)});
+/// The words as they fit: on one line, else broken over two where the row is high enough, else shortened.
+QString fitted(const QString& words, const QFontMetrics& metrics, const QFont& font, const QRect& room,
+               bool mayBreak) {
+    if (metrics.horizontalAdvance(words) <= room.width()) return words;
+    const auto shortened = [&](const QString& line) {
+        return metrics.elidedText(line, Qt::ElideRight, room.width());
+    };
+    if (!mayBreak || room.height() < 2 * metrics.height()) return shortened(words);
+    QTextLayout layout(words, font);
+    layout.beginLayout();
+    QTextLine first = layout.createLine();
+    first.setLineWidth(room.width());
+    layout.endLayout();
+    const int at = first.textLength();
+    return shortened(words.left(at).trimmed()) + QLatin1Char('\n') + shortened(words.mid(at).trimmed());
 }
 
-void paintWords(QPainter& p, const QRect& room, const QModelIndex& index, const QString& words) {
+void paintWords(QPainter& p, const QRect& room, const QModelIndex& index, const QString& words, bool asks) {
     const bool wrong = !index.data(RecordTableModel::SentenceRole).toString().isEmpty();
     const auto align = index.data(Qt::TextAlignmentRole).value<Qt::Alignment>();
-    const QFont font = typeFont(TypeRole::text);
+    const QFont font = typeFont(asks ? TypeRole::strong : TypeRole::text);
     p.setFont(font);
-    p.setPen(col(wrong ? Role::osier : Role::ink));
+    p.setPen(col(wrong || asks ? Role::osier : Role::ink));
     QString line = words;
     line.replace(QLatin1Char('\n'), QLatin1Char(' '));
-    const QString shown = QFontMetrics(font).elidedText(line.left(2000), Qt::ElideRight, room.width());
-    p.drawText(room, static_cast<int>(align | Qt::TextSingleLine), shown);
+    const QString shown =
+        fitted(line.left(2000), QFontMetrics(font), font, room, align.testFlag(Qt::AlignLeft));
+    p.drawText(room, static_cast<int>(align), shown);
     const bool opens = !index.data(RecordTableModel::WorkingRole).toString().isEmpty();
     if (!wrong && !opens) return;
     const QRect text = QFontMetrics(font).boundingRect(room, static_cast<int>(align), shown);
@@ -77,20 +85,39 @@ void paintBlank(QPainter& p, const QRect& room, bool figure) {
 } // namespace
 
 QRect tickRect(const QStyleOptionViewItem& option) {
-    const int side = grid(4);
+    const int side = tickSide();
     return {option.rect.left() + grid(2), option.rect.center().y() - side / 2, side, side};
 }
 
-int cellWidth(const QStyleOptionViewItem& option, const QModelIndex& index) {
-    const int words =
-        QFontMetrics(typeFont(TypeRole::text)).horizontalAdvance(index.data().toString().left(200));
+int wordsWidth(const QString& words) {
+    return QFontMetrics(typeFont(TypeRole::text)).horizontalAdvance(words.left(200)) + grid(4) + 2;
+}
+
+QString shownWords(const QModelIndex& index, const RecordTableModel& model) {
+    const auto* field = model.fieldAt(index.column());
+    QString words = index.data(Qt::DisplayRole).toString();
+    if (!field || !index.data(RecordTableModel::SentenceRole).toString().isEmpty()) return words;
+    if (field->kind == model::FieldKind::colour &&
+        index.data(RecordTableModel::ColourRole).value<QColor>().isValid())
+        return {};
+    if (model.spec().kind == model::TableKind::monthNormals && field->name == "month") {
+        const int month = words.toInt();
+        return 1 <= month && month <= 12 ? QLocale().standaloneMonthName(month) : words;
+    }
+    const bool day = field->kind == model::FieldKind::day || field->kind == model::FieldKind::localTime;
+    const auto& settings = model.bench().season().theSettings();
+    if (day && settings.firstDay.year() == settings.lastDay.year())
+        words.remove(QLatin1Char(' ') + QString::number(settings.lastDay.year()));
+    return words;
+}
+
+int cellWidth(const QModelIndex& index, const RecordTableModel& model) {
     const bool swatch = index.data(RecordTableModel::ColourRole).value<QColor>().isValid();
-    Q_UNUSED(option)
-    return words + grid(4) + (swatch ? grid(5) : 0) + 2;
+    return wordsWidth(shownWords(index, model)) + (swatch ? grid(5) : 0);
 }
 
 void paintCell(QPainter& p, const QStyleOptionViewItem& option, const QModelIndex& index,
-               const RecordTableModel& model) {
+               const RecordTableModel& model, bool asks) {
     p.save();
     p.setRenderHint(QPainter::Antialiasing);
     const bool chosen = option.state.testFlag(QStyle::State_Selected);
@@ -102,17 +129,19 @@ void paintCell(QPainter& p, const QStyleOptionViewItem& option, const QModelInde
                QPointF(option.rect.right() + 1, option.rect.bottom() + 0.5));
     QRect room = option.rect.adjusted(grid(2), 0, -grid(2), -1);
     const auto colour = index.data(RecordTableModel::ColourRole).value<QColor>();
-    const QString words = index.data(Qt::DisplayRole).toString();
+    const QString words = shownWords(index, model);
     const auto tick = index.data(Qt::CheckStateRole);
     const bool editable = index.flags().testFlag(Qt::ItemIsEditable);
     if (colour.isValid()) paintSwatch(p, room, colour);
     if (tick.isValid() && !model.isAddRow(index.row()))
-        paintTick(p, tickRect(option), tick.toInt() == Qt::Checked);
+        paintTickBox(p, tickRect(option),
+                     QStyle::State_Enabled |
+                         (tick.toInt() == Qt::Checked ? QStyle::State_On : QStyle::State_Off));
     else if (!words.isEmpty())
-        paintWords(p, room, index, words);
+        paintWords(p, room, index, words, asks);
     else if (model.isAddRow(index.row()) && index.column() == 0)
         paintPrompt(p, room, model.addPrompt());
-    else if (editable && (chosen || over))
+    else if (editable && (chosen || over) && !colour.isValid())
         paintBlank(p, room,
                    index.data(Qt::TextAlignmentRole).value<Qt::Alignment>().testFlag(Qt::AlignRight));
     if (inHand) {

@@ -31,11 +31,13 @@ RecordDelegate::RecordDelegate(RecordTableModel& model, QObject* parent)
 
 void RecordDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
                            const QModelIndex& index) const {
-    paintCell(*painter, option, index, model_);
+    const auto id = model_.idAt(index.row());
+    paintCell(*painter, option, index, model_, asks && id && asks(*id, index.column()));
 }
 
 QSize RecordDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
-    return {cellWidth(option, index), tableRow()};
+    Q_UNUSED(option)
+    return {cellWidth(index, model_), tableRow()};
 }
 
 QWidget* RecordDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&,

@@ -6,6 +6,8 @@
 #include <QPointer>
 #include <QStyledItemDelegate>
 
+#include <functional>
+
 namespace withy::ui {
 
 class CellEditor;
@@ -27,6 +29,9 @@ public:
     void destroyEditor(QWidget* editor, const QModelIndex& index) const override;
     void updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
                               const QModelIndex& index) const override;
+
+    /// Cells that want the grower; none while it is empty.
+    std::function<bool(std::int64_t id, int column)> asks;
 
     /// The editor now open, or null.
     [[nodiscard]] QWidget* editor() const { return editor_; }

@@ -7,6 +7,7 @@
 #include "ui/logic/fields/field_text.h"
 #include "ui/paint/spacing.h"
 
+#include <QGuiApplication>
 #include <QHeaderView>
 #include <QMouseEvent>
 #include <QPainter>
@@ -40,7 +41,6 @@ RecordTable::RecordTable(Workbench& bench, RecordTableSpec spec, QWidget* parent
     setHorizontalScrollMode(ScrollPerPixel);
     verticalHeader()->hide();
     horizontalHeader()->setHighlightSections(false);
-    horizontalHeader()->setStretchLastSection(true);
     horizontalHeader()->setSectionsClickable(
         model_->spec().orderField.empty()); // else the rows have an order of their own
     connect(horizontalHeader(), &QHeaderView::sectionClicked, this, [this](int column) {
@@ -74,7 +74,10 @@ RecordTable::RecordTable(Workbench& bench, RecordTableSpec spec, QWidget* parent
     connect(model_, &QAbstractItemModel::rowsRemoved, this, [this] { rowsChanged(); });
     connect(verticalScrollBar(), &QScrollBar::valueChanged, this, [this] { sayUnder({}, {}); });
     dress();
-    resizeColumnsToContents();
+    connect(horizontalHeader(), &QHeaderView::sectionResized, this, [this] {
+        const bool byHand = horizontalHeader()->underMouse() && QGuiApplication::mouseButtons();
+        if (!fitting_ && byHand) fittedByHand_ = true;
+    });
 }
 
 void RecordTable::dress() {
@@ -89,12 +92,17 @@ void RecordTable::changeEvent(QEvent* event) {
     if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) {
         dress();
         updateGeometry();
+        fitColumnsSoon();
     }
 }
 
 void RecordTable::setEmptyWords(const QString& words) {
     emptyWords_ = words;
     viewport()->update();
+}
+
+void RecordTable::setAsks(std::function<bool(std::int64_t id, int column)> asks) {
+    static_cast<RecordDelegate*>(itemDelegate())->asks = std::move(asks);
 }
 
 void RecordTable::showParent(std::optional<std::int64_t> id) {
@@ -144,6 +152,7 @@ void RecordTable::growWithRows(int mostRows) {
 void RecordTable::rowsChanged() {
     viewport()->update();
     if (mostRows_ >= 0) updateGeometry();
+    fitColumnsSoon();
 }
 
 QSize RecordTable::sizeHint() const {
@@ -171,6 +180,7 @@ void RecordTable::paintEvent(QPaintEvent* event) {
 
 void RecordTable::resizeEvent(QResizeEvent* event) {
     QTableView::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width() && isVisible()) fitColumns();
     sayUnder({}, {});
 }
 
@@ -183,6 +193,7 @@ void RecordTable::currentChanged(const QModelIndex& current, const QModelIndex& 
 
 void RecordTable::dataChanged(const QModelIndex& from, const QModelIndex& to, const QList<int>& roles) {
     QTableView::dataChanged(from, to, roles);
+    fitColumnsSoon();
     if (!static_cast<RecordDelegate*>(itemDelegate())->editor())
         sayUnder(currentIndex(), currentIndex().data(RecordTableModel::SentenceRole).toString());
 }

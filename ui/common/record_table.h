@@ -22,6 +22,8 @@ public:
 
     /// What stands there while there are no rows: "Nothing booked yet."
     void setEmptyWords(const QString& words);
+    /// Cells that stand in osier: what wants the grower.
+    void setAsks(std::function<bool(std::int64_t id, int column)> asks);
     /// Only the children of this record; none when there is none.
     void showParent(std::optional<std::int64_t> id);
     void choose(std::int64_t id);
@@ -54,6 +56,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
     void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
@@ -65,6 +68,9 @@ protected:
 private:
     void dress();
     void rowsChanged();
+    [[nodiscard]] int contentWidth(int column) const;
+    void fitColumns();
+    void fitColumnsSoon();
     bool handleKey(const QKeyEvent& event);
     void goDown();
     void goAcross(bool back);
@@ -80,6 +86,9 @@ private:
     std::optional<std::int64_t> kept_; ///< chosen before the rows were laid anew
     std::optional<std::int64_t> made_; ///< by what was typed last into the blank row
     int mostRows_ = -1;
+    bool fittedByHand_ = false; ///< a width was set by hand: they stay
+    bool fitting_ = false;
+    bool fitAsked_ = false;
 };
 
 } // namespace withy::ui

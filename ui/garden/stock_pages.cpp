@@ -42,7 +42,14 @@ RecordPage* stockPage(Workbench& bench) {
     spec.table.columns = {"plant",  "stems",     "origin",   "ready_from",
                           "use_by", "unit_cost", "supplier", "home_grown"};
     spec.table.sortField = "ready_from";
-    return new RecordPage(bench, spec);
+    auto* page = new RecordPage(bench, spec);
+    page->table().setAsks([&bench, page](std::int64_t id, int column) { // past its day
+        const auto* lot = bench.season().stockLots.find(Id<model::StockLot>(id));
+        const auto today = bench.today();
+        return column == page->table().records().columnOf("use_by") && lot && today && lot->useBy &&
+               *lot->useBy < *today;
+    });
+    return page;
 }
 
 } // namespace withy::ui
