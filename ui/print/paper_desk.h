@@ -13,6 +13,7 @@ class QButtonGroup;
 class QCheckBox;
 class QComboBox;
 class QFileDialog;
+class QLayout;
 class QProgressBar;
 class QPushButton;
 class QVBoxLayout;
@@ -64,7 +65,7 @@ private:
     QWidget* makeChoices();
     void addPapers(QVBoxLayout* column);
     void addParts(QVBoxLayout* column);
-    void addOutputs(QVBoxLayout* column);
+    void addOutputs(QLayout& row);
     void addAll(QVBoxLayout* column);
     QWidget* makePreview();
     QWidget* makeProgress();

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bookings/tabs/flow_row.h"
 #include "ui/common/segments.h"
 #include "ui/common/text_label.h"
 #include "ui/logic/papers/paper_names.h"
@@ -50,7 +51,6 @@ QWidget* PaperDesk::makeChoices() {
     column->setSpacing(grid(1));
     addPapers(column);
     addParts(column);
-    addOutputs(column);
     addAll(column);
     column->addStretch(1);
     auto* scroll = new QScrollArea;
@@ -125,23 +125,23 @@ void PaperDesk::showDays() {
     days_->setVisible(choices.size() > 1);
 }
 
-void PaperDesk::addOutputs(QVBoxLayout* column) {
-    column->addSpacing(grid(2));
-    const auto button = [&](const char* name, const QString& words, void (PaperDesk::*act)()) {
+/// What a paper is looked at for stands over it, in sight however many papers there are to choose from.
+void PaperDesk::addOutputs(QLayout& row) {
+    const auto button = [&](const char* name, const QString& words, const QString& told,
+                            void (PaperDesk::*act)()) {
         auto* b = new QPushButton(words);
         b->setObjectName(QString::fromLatin1(name));
+        b->setAccessibleName(told);
         connect(b, &QPushButton::clicked, this, act);
         outputs_.push_back(b);
+        row.addWidget(b);
         return b;
     };
-    auto* printing = button("paper.printButton", tr("Pri&nt…"), &PaperDesk::print);
+    auto* printing =
+        button("paper.printButton", tr("Pri&nt…"), tr("Print the paper in view"), &PaperDesk::print);
     printing->setProperty("look", QStringLiteral("main"));
-    column->addWidget(printing);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(grid(2));
-    row->addWidget(button("paper.pdfButton", tr("PD&F…"), &PaperDesk::keepPdf));
-    row->addWidget(button("paper.textButton", tr("Plain te&xt…"), &PaperDesk::keepText));
-    column->addLayout(row);
+    button("paper.pdfButton", tr("PD&F…"), tr("Keep the paper as PDF"), &PaperDesk::keepPdf);
+    button("paper.textButton", tr("Plain te&xt…"), tr("Keep the paper as plain text"), &PaperDesk::keepText);
 }
 
 void PaperDesk::addAll(QVBoxLayout* column) {
@@ -178,14 +178,15 @@ QWidget* PaperDesk::makePreview() {
     empty_->setAlignment(Qt::AlignCenter);
     empty_->setWordWrap(true);
     empty_->hide();
-    auto* top = new QHBoxLayout;
+    auto* over = new QWidget;
+    auto* top = new FlowRow(over);
+    addOutputs(*top);
     top->addWidget(zoom);
-    top->addStretch(1);
     top->addWidget(pages_);
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(grid(2));
-    column->addLayout(top);
+    column->addWidget(over);
     column->addWidget(view_, 1);
     column->addWidget(empty_, 1);
     connect(zoom, &Segments::chosen, this,
