@@ -41,6 +41,14 @@ void drawLeft(QPainter& p, const QRect& box, const QString& words, TypeRole type
                QFontMetrics(font).elidedText(words, Qt::ElideRight, box.width()));
 }
 
+/// Shortened before its last clause, which is how it stands.
+QString keepingEnd(const QString& words, const QFontMetrics& metrics, int width) {
+    const auto at = words.lastIndexOf(QLatin1String(", "));
+    if (at < 0 || metrics.horizontalAdvance(words) <= width) return words;
+    const QString end = words.mid(at);
+    return metrics.elidedText(words.left(at), Qt::ElideRight, width - metrics.horizontalAdvance(end)) + end;
+}
+
 /// How well its stems are covered; while that is not known, whether it is mended.
 JarMark markOf(const QModelIndex& index) {
     const auto standing = static_cast<model::Standing>(index.data(ListModel::StandingRole).toInt());
@@ -117,7 +125,9 @@ void BookingDelegate::paintBooking(QPainter& p, const QStyleOptionViewItem& opti
         drawLeft(p, QRect(box.left(), box.top(), box.width(), half), index.data().toString(), TypeRole::name,
                  Role::ink);
         drawLeft(p, QRect(box.left(), box.top() + half, box.width(), box.height() - half),
-                 index.data(ListModel::SecondRole).toString(), TypeRole::caption, Role::ink2);
+                 keepingEnd(index.data(ListModel::SecondRole).toString(),
+                            QFontMetrics(typeFont(TypeRole::caption)), box.width()),
+                 TypeRole::caption, Role::ink2);
     }
     if ((option.state & QStyle::State_HasFocus) && (option.state & QStyle::State_Selected)) {
         p.setPen(QPen(palette.of(Role::green), focusRing));

@@ -2,10 +2,12 @@
 #include "ui/bookings/booking_list.h"
 
 #include "ui/bookings/booking_delegate.h"
+#include "ui/common/style.h"
 #include "ui/common/text_label.h"
 #include "ui/common/widget_parts.h"
 #include "ui/logic/models/booking_list_model.h"
 #include "ui/logic/models/booking_words.h"
+#include "ui/paint/icons.h"
 #include "ui/paint/spacing.h"
 
 #include <QActionGroup>
@@ -89,23 +91,31 @@ QWidget* BookingList::makeTop() {
     new_ = new QPushButton(tr("New booking"));
     new_->setObjectName(QStringLiteral("bookings.new"));
     new_->setToolTip(tr("Starts a booking (Ctrl+N)"));
-    findNarrow_ = new QToolButton;
-    findNarrow_->setObjectName(QStringLiteral("bookings.findNarrow"));
-    findNarrow_->setProperty("look", QStringLiteral("button"));
-    findNarrow_->setText(tr("Find"));
-    findNarrow_->setAccessibleName(tr("Find a booking"));
-    findNarrow_->setFocusPolicy(Qt::StrongFocus);
-    findNarrow_->hide();
+    findNarrow_ = narrowButton("bookings.findNarrow", tr("Find a booking"));
+    newNarrow_ = narrowButton("bookings.newNarrow", tr("New booking"));
     auto* row = new QHBoxLayout(top);
-    row->setContentsMargins(grid(4), 0, grid(4), 0);
-    row->setSpacing(grid(2));
     row->addWidget(find_, 1);
     row->addWidget(new_);
-    row->addWidget(findNarrow_, 1);
+    row->addWidget(findNarrow_);
+    row->addWidget(newNarrow_);
     connect(find_, &QLineEdit::textChanged, model_, &BookingListModel::setFind);
     connect(new_, &QPushButton::clicked, this, &BookingList::newAsked);
     connect(findNarrow_, &QToolButton::clicked, this, &BookingList::findAsked);
+    connect(newNarrow_, &QToolButton::clicked, this, &BookingList::newAsked);
+    top_ = row;
     return top;
+}
+
+/// Only an icon, for the list without words; its name is said and shown as a tip.
+QToolButton* BookingList::narrowButton(const char* name, const QString& words) {
+    auto* button = new QToolButton;
+    button->setObjectName(QString::fromLatin1(name));
+    button->setProperty("look", QStringLiteral("quiet"));
+    button->setAccessibleName(words);
+    button->setToolTip(words);
+    button->setFocusPolicy(Qt::StrongFocus);
+    button->hide();
+    return button;
 }
 
 QWidget* BookingList::makeFoot() {
@@ -179,7 +189,8 @@ void BookingList::pickCurrent() {
 void BookingList::showFoot() {
     const QString empty = model_->emptyWords();
     empty_->setText(empty);
-    empty_->setVisible(!empty.isEmpty() && !narrow_);
+    // Without any booking the page beside it says so, with the button that mends it.
+    empty_->setVisible(!empty.isEmpty() && !narrow_ && model_->hasAny());
     goneBy_->setVisible(model_->goneBy() > 0);
     goneBy_->setText(model_->choice().goneByOpen ? tr("Fold %n gone by", nullptr, model_->goneBy())
                                                  : tr("%n gone by", nullptr, model_->goneBy()));
@@ -200,6 +211,14 @@ void BookingList::showParts() {
     find_->setVisible(!narrow_);
     new_->setVisible(!narrow_);
     findNarrow_->setVisible(narrow_);
+    newNarrow_->setVisible(narrow_);
+    findNarrow_->setIcon(icon(IconName::search, currentPalette()));
+    newNarrow_->setIcon(icon(IconName::add, currentPalette()));
+    for (auto* button : {findNarrow_, newNarrow_})
+        button->setIconSize({grid(4), grid(4)});
+    const int side = narrow_ ? grid(1) : grid(4);
+    top_->setContentsMargins(side, 0, side, 0);
+    top_->setSpacing(narrow_ ? 0 : grid(2));
     view_->doItemsLayout();
 }
 

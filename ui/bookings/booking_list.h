@@ -5,6 +5,7 @@
 
 #include <QWidget>
 
+class QHBoxLayout;
 class QLineEdit;
 class QListView;
 class QMenu;
@@ -55,12 +56,15 @@ private:
     void showFoot();
     void pickCurrent();
     void showParts();
+    QToolButton* narrowButton(const char* name, const QString& words);
 
     BookingListModel* model_;
     BookingDelegate* delegate_;
+    QHBoxLayout* top_ = nullptr;
     QLineEdit* find_ = nullptr;
     QPushButton* new_ = nullptr;
     QToolButton* findNarrow_ = nullptr;
+    QToolButton* newNarrow_ = nullptr;
     QListView* view_;
     TextLabel* empty_;
     QWidget* foot_ = nullptr;

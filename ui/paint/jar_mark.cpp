@@ -99,7 +99,19 @@ void paintJar(QPainter& painter, const QRectF& box, const JarMark& mark, const P
     QPainterPath fill;
     const double level = s.bottom - (s.bottom - s.top - s.rim) * shareOf(mark);
     fill.addRect(QRectF(s.left - 1, level, s.right - s.left + 2, s.bottom - level + 1));
-    if (level < s.bottom) painter.fillPath(fill.intersected(jar), ink);
+    // A broken outline would not show on the filling: there it stands a little off it.
+    const bool broken = outlineOf(mark.standing) != Qt::SolidLine;
+    QPainterPath inner = jar;
+    if (broken) {
+        const QPointF middle(s.x, (s.top + s.bottom) / 2);
+        const double off = 2 * s.line + 1;
+        QTransform smaller;
+        smaller.translate(middle.x(), middle.y());
+        smaller.scale(1 - off / (s.right - s.left), 1 - off / (s.bottom - s.top));
+        smaller.translate(-middle.x(), -middle.y());
+        inner = smaller.map(jar);
+    }
+    if (level < s.bottom) painter.fillPath(fill.intersected(inner), ink);
     painter.setBrush(Qt::NoBrush);
     painter.setPen(pen(ink, s.line, outlineOf(mark.standing)));
     painter.drawPath(jar);

@@ -72,6 +72,8 @@ public:
     /// What stands where the list would be, when nothing is listed: first the season's, else the search's.
     [[nodiscard]] QString emptyWords() const;
 
+    [[nodiscard]] bool hasAny() const { return !bench_.season().bookings.empty(); }
+
 private:
     struct Row {
         int group = 0;
