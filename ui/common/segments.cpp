@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/common/segments.h"
 
+#include "ui/bookings/tabs/flow_row.h"
 #include "ui/paint/spacing.h"
 
 #include <QButtonGroup>
@@ -13,7 +14,7 @@ namespace withy::ui {
 Segments::Segments(const QString& accessibleName, const QStringList& words, Look look, QWidget* parent)
     : QWidget(parent), group_(new QButtonGroup(this)) {
     setAccessibleName(accessibleName);
-    auto* row = new QHBoxLayout(this);
+    auto* row = look == Look::tabs ? static_cast<QLayout*>(new FlowRow(this)) : new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(look == Look::tabs ? grid(5) : 0);
     for (const auto& word : words) {
@@ -24,7 +25,9 @@ Segments::Segments(const QString& accessibleName, const QStringList& words, Look
         row->addWidget(button);
         group_->addButton(button, count());
     }
-    setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    QSizePolicy policy(look == Look::tabs ? QSizePolicy::Preferred : QSizePolicy::Fixed, QSizePolicy::Fixed);
+    policy.setHeightForWidth(look == Look::tabs); // in two lines where one is too short
+    setSizePolicy(policy);
     setCurrent(0);
     connect(group_, &QButtonGroup::idToggled, this, [this](int id, bool on) {
         if (!on) return;
@@ -48,8 +51,11 @@ void Segments::setCurrent(int index) {
 }
 
 void Segments::tabToChosen() {
-    for (auto* button : group_->buttons())
+    for (auto* button : group_->buttons()) {
         button->setFocusPolicy(button->isChecked() ? Qt::StrongFocus : Qt::ClickFocus);
+        if (button->hasFocus() && !button->isChecked() && group_->checkedButton())
+            group_->checkedButton()->setFocus(Qt::OtherFocusReason); // the ring goes with the choice
+    }
 }
 
 void Segments::setWords(int index, const QString& words) {

@@ -6,10 +6,8 @@
 #include "ui/paint/spacing.h"
 #include "ui/shell/actions.h"
 
-#include <QComboBox>
 #include <QEvent>
 #include <QHBoxLayout>
-#include <QSignalBlocker>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -59,7 +57,6 @@ SubPages::SubPages(const char* place, const QString& title, const std::vector<Na
     , tools_(new SnugStack)
     , answer_(new AnswerLabel)
     , segments_(new Segments(tr("Page of %1").arg(title), wordsOf(pages), Segments::Look::tabs))
-    , list_(new QComboBox)
     , stack_(new SnugStack)
     , made_(pages.size()) {
     auto* column = new QVBoxLayout(this);
@@ -74,13 +71,9 @@ SubPages::SubPages(const char* place, const QString& title, const std::vector<Na
     answer_->setObjectName(place_ + QStringLiteral(".answer"));
     answer_->setWordWrap(true);
     segments_->setObjectName(place_ + QStringLiteral(".pages"));
-    list_->setObjectName(place_ + QStringLiteral(".page_list"));
-    list_->setAccessibleName(tr("Page of %1").arg(title));
-    list_->addItems(wordsOf(pages));
     column->addLayout(head);
     column->addWidget(answer_);
     column->addWidget(segments_);
-    column->addWidget(list_, 0, Qt::AlignLeft);
     column->addWidget(new Rule(Rule::Kind::hair));
     column->addWidget(stack_, 1);
     for (std::size_t i = 0; i < pages_.size(); ++i) {
@@ -88,9 +81,7 @@ SubPages::SubPages(const char* place, const QString& title, const std::vector<Na
         tools_->addWidget(new QWidget);
     }
     connect(segments_, &Segments::chosen, this, &SubPages::choose);
-    connect(list_, &QComboBox::activated, this, &SubPages::choose);
     turnTo(0);
-    layHead();
 }
 
 SubPage& SubPages::at(int index) {
@@ -170,7 +161,6 @@ void SubPages::choose(int page) {
     const auto* now = made_[static_cast<std::size_t>(current())];
     if (page != current() && now && !at(current()).commit()) {
         segments_->setCurrent(current()); // what was typed is not lost: the page stays until it is mended
-        list_->setCurrentIndex(current());
         return;
     }
     at(page);
@@ -183,8 +173,6 @@ void SubPages::turnTo(int page) {
     tools_->setCurrentIndex(page);
     tools_->updateGeometry();
     segments_->setCurrent(page);
-    const QSignalBlocker quiet(list_);
-    list_->setCurrentIndex(page);
 }
 
 int SubPages::current() const {
@@ -193,19 +181,6 @@ int SubPages::current() const {
 
 void SubPages::showAnswer() {
     answer_->setPhrases(phrasesOf(at(current()).answer()));
-}
-
-void SubPages::layHead() {
-    const bool narrow = segments_->sizeHint().width() > width() - 2 * pageMargin();
-    const bool hadFocus = segments_->isAncestorOf(focusWidget()) || list_->hasFocus();
-    segments_->setVisible(!narrow);
-    list_->setVisible(narrow);
-    if (hadFocus && narrow) list_->setFocus();
-}
-
-void SubPages::resizeEvent(QResizeEvent* event) {
-    QWidget::resizeEvent(event);
-    layHead();
 }
 
 void SubPages::showEvent(QShowEvent* event) {
@@ -217,7 +192,6 @@ void SubPages::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() != QEvent::StyleChange && event->type() != QEvent::FontChange) return;
     layout()->setContentsMargins(pageMargin(), grid(2), pageMargin(), grid(2));
-    layHead();
 }
 
 } // namespace withy::ui

@@ -7,7 +7,6 @@
 #include <vector>
 
 class QBoxLayout;
-class QComboBox;
 class QStackedWidget;
 
 namespace withy::ui {
@@ -51,12 +50,10 @@ Q_SIGNALS:
     void wanted();
 
 protected:
-    void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
     void changeEvent(QEvent* event) override;
 
 private:
-    void layHead();
     SubPage& at(int index); ///< made by now
     void wire(int index, SubPage& page);
     void turnTo(int page);
@@ -69,7 +66,6 @@ private:
     QStackedWidget* tools_;
     AnswerLabel* answer_;
     Segments* segments_;
-    QComboBox* list_;
     QStackedWidget* stack_;
     std::vector<SubPage*> made_; ///< by page; null: not yet
     Actions* actions_ = nullptr;
