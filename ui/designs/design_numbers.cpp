@@ -14,6 +14,9 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QResizeEvent>
+
+#include <algorithm>
 
 namespace withy::ui {
 
@@ -90,15 +93,33 @@ void DesignNumbers::refresh() {
     fillFindings();
 }
 
+/// A long name is shortened rather than the figures pushed out of sight.
+int DesignNumbers::useRoom() const {
+    return std::max(grid(44), width() - 2 * grid(5) - grid(2));
+}
+
+void DesignNumbers::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width() && design_ &&
+        bench_.season().designs.find(*design_))
+        fillUses();
+}
+
 void DesignNumbers::fillUses() {
     clearLayout(*uses_);
     const auto uses = edits::usesOf(bench_.season(), *design_);
     const auto stems = stemsOf(bench_.season(), *design_);
     for (std::size_t i = 0; i < uses.size() && i < mostUses; ++i) {
-        auto* link = new QPushButton(useWords(uses[i], stems));
+        const QString words = useWords(uses[i], stems);
+        auto* link = new QPushButton;
+        QFont font = typeFont(TypeRole::text);
+        font.setWeight(QFont::DemiBold);
+        link->setText(QFontMetrics(font).elidedText(words, Qt::ElideRight, useRoom()));
+        link->setAccessibleName(words);
+        link->setMinimumWidth(grid(20)); // a wide one does not hold the panel wide
         link->setObjectName(QStringLiteral("designs.use.%1").arg(uses[i].line.value));
         link->setProperty("look", QStringLiteral("link"));
-        link->setToolTip(tr("Show the booking"));
+        link->setToolTip(tr("Show the booking: %1").arg(words));
         connect(link, &QPushButton::clicked, this, [this, id = uses[i].booking] {
             Q_EMIT leadTo({model::TableKind::bookings, id.value});
         });

@@ -30,7 +30,11 @@ Q_SIGNALS:
     void refused(const QString& sentence);
     void leadTo(const withy::model::Ref& ref);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
+    [[nodiscard]] int useRoom() const;
     void refresh();
     void fillUses();
     void fillFigures();
