@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/common/run_up_layout.h"
 
+#include "ui/logic/models/week_steps.h"
 #include "ui/paint/spacing.h"
 
+#include <QCoreApplication>
 #include <QFontMetricsF>
 
 #include <algorithm>
@@ -72,8 +74,7 @@ double RunUpLayout::layDay(const Board& board, std::size_t d, double top) {
         out.heat = QRectF(left_, top, right_ - left_, grid(13));
         top += grid(13);
     }
-    const double lane =
-        week ? grid(9) : lineHeight(TypeRole::strong) + lineHeight(TypeRole::caption) + grid(11.5);
+    const double lane = laneHeight();
     for (std::size_t l = 0; l < day.lanes.size(); ++l) {
         out.lanes.emplace_back(left_, top, right_ - left_, lane);
         layLane(board, {d, l, 0}, out.lanes.back());
@@ -89,6 +90,12 @@ double RunUpLayout::layDay(const Board& board, std::size_t d, double top) {
                      : QRectF(0, start, left_ - grid(2), top - start);
     days_.push_back(out);
     return top + (week ? 0 : grid(7));
+}
+
+/// Names, the boxes, how long they take, the names of the threads and the threads, each in a row of its own.
+double RunUpLayout::laneHeight() const {
+    if (style_ == BoardStyle::week) return grid(9);
+    return lineHeight(TypeRole::strong) + 2 * lineHeight(TypeRole::caption) + grid(12);
 }
 
 double RunUpLayout::nextStart(const BoardLane& lane, std::size_t box, Day day) const {
@@ -120,6 +127,7 @@ void RunUpLayout::layLane(const Board& board, BoardPlace place, const QRectF& la
     const auto& boxes = day.lanes[place.lane].boxes;
     const bool week = style_ == BoardStyle::week;
     int threads = 0;
+    const std::size_t first = boxes_.size();
     for (place.box = 0; place.box < boxes.size(); ++place.box) {
         const auto& box = boxes[place.box];
         LaidBox laid;
@@ -128,7 +136,7 @@ void RunUpLayout::layLane(const Board& board, BoardPlace place, const QRectF& la
         if (to - from < 0.5) continue; // outside the hours shown
         const double above = lineHeight(TypeRole::strong), below = lineHeight(TypeRole::caption);
         const double middle = week ? lane.top() + grid(0.5) : lane.top() + above + grid(1);
-        const double high = week ? grid(6.5) : lane.height() - above - below - grid(4.5);
+        const double high = week ? grid(6.5) : lane.height() - above - 2 * below - grid(4.5);
         laid.box = QRectF(from, middle, std::max(to - from, 3.0), high);
         if (box.look == BoardLook::busy)
             laid.box = QRectF(from, lane.top() + 1, to - from, lane.height() - 2);
@@ -143,6 +151,96 @@ void RunUpLayout::layLane(const Board& board, BoardPlace place, const QRectF& la
         layWords(box, lane, lastEnd(hands, place.box, day.day), nextStart(hands, place.box, day.day), laid);
         boxes_.push_back(laid);
     }
+    clearWords(day.lanes[place.lane], first);
+}
+
+void RunUpLayout::clearWords(const BoardLane& lane, std::size_t first) {
+    const auto boxOf = [&](const LaidBox& laid) -> const BoardBox& { return lane.boxes[laid.place.box]; };
+    const bool week = style_ == BoardStyle::week;
+    std::vector<QRectF> taken;
+    for (std::size_t i = first; i < boxes_.size(); ++i) {
+        const auto look = boxOf(boxes_[i]).look;
+        if (look != BoardLook::busy && look != BoardLook::thread) taken.push_back(boxes_[i].box);
+    }
+    // What stands in its own box stays; beside and above, who comes first.
+    for (std::size_t i = first; i < boxes_.size(); ++i) {
+        auto& laid = boxes_[i];
+        const auto& box = boxOf(laid);
+        if (box.look == BoardLook::busy || laid.words.isEmpty()) continue;
+        const bool within = laid.box.adjusted(0, -1, 0, 1).contains(laid.words);
+        if (within) continue;
+        const auto role = box.look == BoardLook::thread ? TypeRole::caption : TypeRole::strong;
+        laid.words.setWidth(std::min(laid.words.width(), widthOf(wordsOf(box), role) + 2));
+        const bool meets = std::any_of(taken.begin(), taken.end(), [&](const QRectF& r) {
+            return r.adjusted(1, 1, -1, -1).intersects(laid.words);
+        });
+        if (meets)
+            laid.words = {};
+        else
+            taken.push_back(laid.words);
+    }
+    for (std::size_t i = first; i < boxes_.size(); ++i) {
+        auto& laid = boxes_[i];
+        if (boxOf(laid).look == BoardLook::busy) layBusyWords(boxOf(laid), taken, laid);
+        if (boxOf(laid).look != BoardLook::busy) continue;
+        for (std::size_t other = first; other < boxes_.size(); ++other)
+            if (boxOf(boxes_[other]).look != BoardLook::busy)
+                boxes_[other].overBusy |= laid.box.intersects(boxes_[other].words);
+    }
+    if (!week) layGroups(lane, first, taken);
+}
+
+/// The first place along its middle where nothing else stands; none where there is no room.
+void RunUpLayout::layBusyWords(const BoardBox& box, const std::vector<QRectF>& taken, LaidBox& laid) const {
+    const double wide = std::min(widthOf(box.name, TypeRole::caption) + grid(2), laid.box.width() - grid(2));
+    QRectF at(laid.box.left() + grid(1), laid.box.center().y() - grid(2.5), wide, grid(5));
+    laid.words = {};
+    bool moved = true;
+    while (moved && at.right() <= laid.box.right()) {
+        moved = false;
+        for (const auto& other : taken) {
+            if (!other.intersects(at)) continue;
+            at.moveLeft(other.right() + grid(1));
+            moved = true;
+        }
+    }
+    if (at.right() <= laid.box.right() && wide >= std::min(grid(8), laid.box.toRect().width() - grid(2)))
+        laid.words = at;
+}
+
+/// Steps side by side that have no room for words: how many, and how long.
+void RunUpLayout::layGroups(const BoardLane& lane, std::size_t first, const std::vector<QRectF>& taken) {
+    std::vector<const LaidBox*> run;
+    const double below = lineHeight(TypeRole::caption);
+    const auto settle = [&] {
+        if (run.size() < 2) return run.clear();
+        Minutes work;
+        for (const auto* laid : run) {
+            const auto& box = lane.boxes[laid->place.box];
+            work += box.to - box.from;
+        }
+        const QString said = QCoreApplication::translate("RunUpLayout", "%n step(s), %1", nullptr,
+                                                         static_cast<int>(run.size()))
+                                 .arg(workWords(work));
+        const QRectF at(run.front()->box.left(), run.front()->box.bottom() + grid(0.5),
+                        widthOf(said, TypeRole::caption) + 2, below);
+        bool free = at.right() <= right_;
+        for (std::size_t i = first; i < boxes_.size(); ++i)
+            free &= !boxes_[i].detail.intersects(at);
+        for (const auto& other : taken)
+            free &= !other.intersects(at);
+        if (free) groups_.push_back({at, said});
+        run.clear();
+    };
+    for (std::size_t i = first; i < boxes_.size(); ++i) {
+        const auto& laid = boxes_[i];
+        const auto& box = lane.boxes[laid.place.box];
+        if (box.look != BoardLook::step && box.look != BoardLook::round) continue;
+        const bool nameless = laid.words.isEmpty() && laid.detail.isEmpty();
+        if (!run.empty() && (!nameless || laid.box.left() > run.back()->box.right() + grid(2))) settle();
+        if (nameless) run.push_back(&laid);
+    }
+    settle();
 }
 
 void RunUpLayout::layWords(const BoardBox& box, const QRectF& lane, double from, double limit,
@@ -177,7 +275,8 @@ void RunUpLayout::layWords(const BoardBox& box, const QRectF& lane, double from,
             QRectF(laid.box.left() - name - grid(1.5), laid.box.top(), name + grid(1), laid.box.height());
     else if (week && !box.letter.isEmpty() && widthOf(box.letter, TypeRole::strong) <= inside.width())
         laid.words = inside;
-    if (!week && step && room >= widthOf(box.detail, TypeRole::caption) && box.look != BoardLook::fixed)
+    if (!week && step && room >= widthOf(box.detail, TypeRole::caption) && box.look != BoardLook::fixed &&
+        !box.detail.isEmpty())
         laid.detail = QRectF(laid.box.left(), laid.box.bottom() + grid(0.5), room, below);
 }
 

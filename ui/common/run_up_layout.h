@@ -31,6 +31,13 @@ struct LaidBox {
     QRectF words;  ///< of the name: inside, above or beside; empty: there is no room
     QRectF detail; ///< below it; empty: there is no room
     bool inside = false;
+    bool overBusy = false; ///< the words lie on hatching, and need a ground of their own
+};
+
+/// Several steps too short for words: what they are together, below them.
+struct LaidGroup {
+    QRectF words;
+    QString said;
 };
 
 struct LaidDay {
@@ -54,6 +61,8 @@ public:
 
     [[nodiscard]] const std::vector<LaidBox>& boxes() const { return boxes_; }
 
+    [[nodiscard]] const std::vector<LaidGroup>& groups() const { return groups_; }
+
     [[nodiscard]] double xOf(Day day, LocalTime t) const;
     [[nodiscard]] double xOfHour(double hour) const;
     /// To five minutes.
@@ -70,6 +79,11 @@ private:
     double layDay(const Board& board, std::size_t day, double top);
     void layLane(const Board& board, BoardPlace place, const QRectF& lane);
     void layWords(const BoardBox& box, const QRectF& lane, double from, double limit, LaidBox& laid) const;
+    /// Of a lane that is laid, from its first box on: no words on others, nor busy hours' on any.
+    void clearWords(const BoardLane& lane, std::size_t first);
+    void layBusyWords(const BoardBox& box, const std::vector<QRectF>& taken, LaidBox& laid) const;
+    void layGroups(const BoardLane& lane, std::size_t first, const std::vector<QRectF>& taken);
+    [[nodiscard]] double laneHeight() const;
     [[nodiscard]] double lastEnd(const BoardLane& lane, std::size_t box, Day day) const;
     [[nodiscard]] double nextStart(const BoardLane& lane, std::size_t box, Day day) const;
 
@@ -81,6 +95,7 @@ private:
     double height_ = 0;
     std::vector<LaidDay> days_;
     std::vector<LaidBox> boxes_;
+    std::vector<LaidGroup> groups_;
 };
 
 } // namespace withy::ui

@@ -26,6 +26,8 @@ public:
             if (look == BoardLook::fixed) paintFixed(laid);
             if (look == BoardLook::step || look == BoardLook::round) paintStep(laid);
         }
+        for (const auto& group : layout_.groups())
+            words(group.words, group.said, TypeRole::caption, of(Role::ink2));
     }
 
 private:
@@ -36,14 +38,9 @@ private:
 
     void paintBusy(const LaidBox& laid) {
         hatch(pathOf(laid.box), of(Role::edge), grid(2));
-        if (laid.words.width() < grid(8)) return;
-        const auto& box = boxAt(laid);
-        const double wide =
-            std::min(laid.words.width(),
-                     QFontMetricsF(typeFont(TypeRole::caption)).horizontalAdvance(box.name) + grid(2));
-        const QRectF at(laid.words.left(), laid.box.center().y() - grid(2.5), wide, grid(5));
-        p_.fillRect(at, of(Role::paper));
-        words(at.adjusted(grid(1), 0, 0, 0), box.name, TypeRole::caption, of(Role::ink2));
+        if (laid.words.isEmpty()) return;
+        p_.fillRect(laid.words, of(Role::paper));
+        words(laid.words.adjusted(grid(1), 0, 0, 0), boxAt(laid).name, TypeRole::caption, of(Role::ink2));
     }
 
     void paintThread(const LaidBox& laid) {
@@ -102,6 +99,7 @@ private:
 
     void sayStep(const LaidBox& laid, const BoardBox& box, const QRectF& at, bool round) {
         const QColor ink = !box.mine || box.done ? of(Role::ink2) : of(Role::ink);
+        if (laid.overBusy && !laid.inside) p_.fillRect(laid.words.adjusted(-2, 0, 2, 0), of(Role::paper));
         if (!laid.words.isEmpty()) {
             const QColor name = round && (laid.inside || laid.words.top() == laid.box.top()) &&
                                         laid.box.left() <= laid.words.left() &&

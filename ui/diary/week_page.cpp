@@ -34,6 +34,7 @@ WeekPage::WeekPage(Workbench& bench, QWidget* parent)
     , monday_(firstWeek(bench))
     , desk_(new RunUpDesk(bench, BoardStyle::week, QStringLiteral("diary.week")))
     , todays_(new TextLabel(TypeRole::text))
+    , key_(new TextLabel(TypeRole::caption, {}, Ink::second))
     , week_(new TextLabel(TypeRole::strong))
     , tools_(new QWidget(this)) {
     auto* tools = new QHBoxLayout(tools_);
@@ -49,12 +50,15 @@ WeekPage::WeekPage(Workbench& bench, QWidget* parent)
     connect(now, &QPushButton::clicked, this, [this] { showWeek(firstWeek(bench_)); });
 
     todays_->setObjectName(QStringLiteral("diary.week.today"));
+    key_->setObjectName(QStringLiteral("diary.week.key"));
+    key_->setWordWrap(true);
     auto* page = new QWidget;
     page->setProperty("page", true);
     auto* inside = new QVBoxLayout(page);
     inside->setContentsMargins(0, 0, 0, grid(4));
     inside->setSpacing(grid(3));
     inside->addWidget(todays_);
+    inside->addWidget(key_);
     inside->addWidget(desk_);
     inside->addStretch(1);
     connect(desk_, &RunUpDesk::leadTo, this, &SubPage::leadTo);
@@ -125,6 +129,11 @@ void WeekPage::refresh() {
         today && weekOf(*today) == monday_ ? todayWords(bench_.season(), bench_.plan(), *today) : QString();
     todays_->setText(todays);
     todays_->setVisible(!todays.isEmpty());
+    QStringList key;
+    for (const auto& [letter, booking] : desk_->timeline()->board().key)
+        key << breakable(letter + QChar::Nbsp + QString(booking).replace(QLatin1Char(' '), QChar::Nbsp));
+    key_->setText(key.join(QStringLiteral("   ·  ")));
+    key_->setVisible(!key.isEmpty());
     Q_EMIT answerChanged();
 }
 

@@ -38,6 +38,7 @@ private:
     Day monday_;
     RunUpDesk* desk_;
     TextLabel* todays_;
+    TextLabel* key_;
     TextLabel* week_;
     QWidget* tools_;
 };

@@ -178,6 +178,27 @@ QString hoursWords(LocalTime from, LocalTime to) {
         .arg(clock(from), shortDay(to.day).section(QLatin1Char(' '), 0, 0), clock(to));
 }
 
+std::vector<Id<model::Booking>> bookingsOfBoard(const model::Season& season, const plan::Plan& plan,
+                                                Day monday) {
+    std::vector<Id<model::Booking>> out;
+    const auto isInWeek = [&](Day day) { return monday <= day && day < monday + 7; };
+    const auto add = [&](Id<model::Booking> id) {
+        if (std::find(out.begin(), out.end(), id) == out.end()) out.push_back(id);
+    };
+    for (const auto& booking : season.bookings)
+        if (booking.standing != model::Standing::lost && isInWeek(booking.eventStart.day)) add(booking.id);
+    for (const auto& step : runUpSteps(season, plan))
+        if (isInWeek(step.from.day))
+            for (const auto id : step.bookings)
+                add(id);
+    std::stable_sort(out.begin(), out.end(), [&](auto a, auto b) {
+        const auto* left = season.bookings.find(a);
+        const auto* right = season.bookings.find(b);
+        return left && right && left->eventStart < right->eventStart;
+    });
+    return out;
+}
+
 std::map<Id<model::Booking>, QString> bookingLetters(const model::Season& season,
                                                      const std::vector<Id<model::Booking>>& bookings) {
     std::map<Id<model::Booking>, QString> out;

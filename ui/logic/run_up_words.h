@@ -34,6 +34,10 @@ QString roundFrom(const model::Season& season, const plan::RunUpRound& round);
 /// "06:35 to 07:50", with the day of the end where it is another.
 QString hoursWords(LocalTime from, LocalTime to);
 
+/// The bookings a week's page speaks of, in order of their events: those whose guests come in it, and those
+/// something is done for.
+std::vector<Id<model::Booking>> bookingsOfBoard(const model::Season& season, const plan::Plan& plan,
+                                                Day monday);
 /// One letter for each booking: the first of its title that no other has taken.
 std::map<Id<model::Booking>, QString> bookingLetters(const model::Season& season,
                                                      const std::vector<Id<model::Booking>>& bookings);

@@ -31,8 +31,12 @@ class BoardMaker {
 public:
     BoardMaker(const model::Season& season, const plan::Plan& plan, std::optional<Id<model::Booking>> only,
                std::optional<Day> today)
-        : season_(season), plan_(plan), only_(only), today_(today) {
-        if (!only) giveLetters();
+        : season_(season), plan_(plan), only_(only), today_(today) {}
+
+    /// The same as on the week board on paper.
+    void giveLetters(Day monday) {
+        lettered_ = bookingsOfBoard(season_, plan_, monday);
+        letters_ = bookingLetters(season_, lettered_);
     }
 
     Board board(const std::vector<Day>& days) {
@@ -41,6 +45,10 @@ public:
         for (const Day day : days)
             out.days.push_back(dayOf(day));
         setHours(out);
+        for (const auto id : lettered_)
+            if (const auto found = letters_.find(id); found != letters_.end())
+                if (const auto* booking = season_.bookings.find(id))
+                    out.key.emplace_back(found->second, text(booking->title));
         return out;
     }
 
@@ -68,14 +76,6 @@ private:
 
     [[nodiscard]] bool serves(const RunUpStep& s) const {
         return !only_ || std::find(s.bookings.begin(), s.bookings.end(), *only_) != s.bookings.end();
-    }
-
-    void giveLetters() {
-        std::vector<Id<model::Booking>> all;
-        for (const auto& s : steps())
-            for (const auto b : s.bookings)
-                if (std::find(all.begin(), all.end(), b) == all.end()) all.push_back(b);
-        letters_ = bookingLetters(season_, all);
     }
 
     [[nodiscard]] QString letterOf(const RunUpStep& s) const {
@@ -212,6 +212,13 @@ private:
             box.name = busy.label.empty() ? RunUpBoardSay::tr("Busy") : text(busy.label);
             box.spoken =
                 RunUpBoardSay::tr("%1, busy %2").arg(box.name, hoursWords(busy.span.from, busy.span.to));
+            auto* last = lane.boxes.empty() ? nullptr : &lane.boxes.back();
+            if (last && span.from < last->to) { // one band of hatching with both names
+                last->to = std::max(last->to, box.to);
+                last->name += QStringLiteral(", ") + box.name;
+                last->spoken += QStringLiteral("; ") + box.spoken;
+                continue;
+            }
             lane.boxes.push_back(std::move(box));
         }
     }
@@ -367,6 +374,7 @@ private:
     const plan::Plan& plan_;
     std::optional<Id<model::Booking>> only_;
     std::optional<Day> today_;
+    std::vector<Id<model::Booking>> lettered_;
     std::map<Id<model::Booking>, QString> letters_;
 };
 
@@ -382,7 +390,9 @@ Board weekBoard(const model::Season& season, const plan::Plan& plan, Day monday,
     std::vector<Day> days;
     for (int i = 0; i < 7; ++i)
         days.push_back(monday + i);
-    return BoardMaker(season, plan, std::nullopt, today).board(days);
+    BoardMaker maker(season, plan, std::nullopt, today);
+    maker.giveLetters(monday);
+    return maker.board(days);
 }
 
 } // namespace withy::ui

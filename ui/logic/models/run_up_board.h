@@ -67,6 +67,7 @@ struct Board {
     int lastHour = 20;
     double heatLimit = 0;
     std::vector<BoardDay> days;
+    std::vector<std::pair<QString, QString>> key; ///< letter and booking, where several are shown
 };
 
 /// The days of one booking's work, with what else the same hands do then.

@@ -62,19 +62,7 @@ private:
     [[nodiscard]] bool inWeek(Day day) const { return day >= monday_ && day < monday_ + 7; }
 
     void letter() {
-        const auto add = [&](Id<model::Booking> id) {
-            if (std::find(shown_.begin(), shown_.end(), id) == shown_.end()) shown_.push_back(id);
-        };
-        for (const auto& booking : season_.bookings)
-            if (booking.standing != model::Standing::lost && inWeek(booking.eventStart.day)) add(booking.id);
-        for (const auto& step : steps_)
-            for (const auto id : step.bookings)
-                add(id);
-        std::stable_sort(shown_.begin(), shown_.end(), [&](auto a, auto b) {
-            const auto* left = season_.bookings.find(a);
-            const auto* right = season_.bookings.find(b);
-            return left && right && left->eventStart < right->eventStart;
-        });
+        shown_ = bookingsOfBoard(season_, order_.plan, monday_);
         letters_ = bookingLetters(season_, shown_);
     }
 
