@@ -196,7 +196,7 @@ void ForecastHeads::paintSection(QPainter* painter, const QRect& rect, int secti
     };
     QRectF today;
     if (axis_.today && axis_.from <= *axis_.today && *axis_.today <= axis_.to)
-        today = mark(*axis_.today, tr("today"), Role::osier, {});
+        today = mark(*axis_.today, tr("today, %1").arg(shortDay(*axis_.today).mid(4)), Role::osier, {});
     const int step = axis_.to - axis_.from > 100 ? 31 : 14;
     double free = left - grid(1);
     for (Day d = axis_.from; d <= axis_.to; d = d + 1) {

@@ -7,6 +7,7 @@
 #include "ui/common/segments.h"
 #include "ui/common/text_label.h"
 #include "ui/common/when_seen.h"
+#include "ui/common/widget_parts.h"
 #include "ui/garden/forecast_delegate.h"
 #include "ui/logic/format.h"
 #include "ui/logic/garden_words.h"
@@ -30,6 +31,7 @@ namespace {
 
 constexpr int daysBack = 21;
 constexpr int daysOn = 42;
+constexpr int fortnight = 14;
 
 TextLabel* wrapped(TypeRole type, const QString& words = {}, Ink ink = Ink::text) {
     auto* label = new TextLabel(type, words, ink);
@@ -45,8 +47,10 @@ ForecastPage::ForecastPage(Workbench& bench, QWidget* parent)
     , delegate_(new ForecastDelegate(this))
     , heads_(new ForecastHeads(nullptr))
     , table_(new QTableView)
-    , empty_(wrapped(TypeRole::name,
-                     tr("No patch yet. Write down what grows where; the curves come of themselves.")))
+    , legend_(wrapped(TypeRole::caption,
+                      tr("Line: likely · band: cautious to hopeful · dotted: a usual year · dot: a walk"),
+                      Ink::caption))
+    , fold_(linkButton({}, "garden.forecast.fold"))
     , lead_(new FigureButton)
     , leadWorking_(new WorkingPanel)
     , warmth_(wrapped(TypeRole::text, {}, Ink::second))
@@ -61,6 +65,7 @@ ForecastPage::ForecastPage(Workbench& bench, QWidget* parent)
     , stems_(new WorkingPanel)
     , findings_(new FindingRows(bench, QStringLiteral("garden.forecast.findings")))
     , tools_(new QWidget)
+    , patchButton_(new QPushButton(tr("&Write down a patch")))
     , walkButton_(new QPushButton(tr("&Key in a walk")))
     , sheetButton_(new QPushButton(tr("Print &walk sheet"))) {
     auto* both = new ListAndDetail(makeList(), makeDetail());
@@ -71,11 +76,13 @@ ForecastPage::ForecastPage(Workbench& bench, QWidget* parent)
     walkButton_->setObjectName(QStringLiteral("garden.forecast.walk"));
     walkButton_->setProperty("look", QStringLiteral("main"));
     sheetButton_->setObjectName(QStringLiteral("garden.forecast.sheet"));
+    patchButton_->setObjectName(QStringLiteral("garden.forecast.patch"));
+    patchButton_->setProperty("look", QStringLiteral("main"));
     auto* row = new QHBoxLayout(tools_);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(grid(2));
-    row->addWidget(sheetButton_);
-    row->addWidget(walkButton_);
+    for (auto* button : {patchButton_, sheetButton_, walkButton_})
+        row->addWidget(button);
     auto* seen = new WhenSeen(this, [this] { refresh(); });
     connect(&bench, &Workbench::planned, seen, &WhenSeen::ask);
     connect(&bench, &Workbench::changed, seen, &WhenSeen::ask);
@@ -129,11 +136,14 @@ QWidget* ForecastPage::makeList() {
     column->setContentsMargins(0, grid(2), grid(2), 0);
     column->setSpacing(grid(2));
     column->addWidget(makeLead());
-    column->addWidget(empty_);
     column->addWidget(table_, 1);
-    column->addWidget(wrapped(
-        TypeRole::caption,
-        tr("Line: likely · band: cautious to hopeful · dotted: a usual year · dot: a walk"), Ink::caption));
+    column->addWidget(fold_, 0, Qt::AlignLeft);
+    column->addWidget(legend_);
+    column->addStretch(0);
+    connect(fold_, &QPushButton::clicked, this, [this] {
+        folded_ = !folded_;
+        foldRows();
+    });
     return list;
 }
 
@@ -174,6 +184,8 @@ void ForecastPage::addActions(Actions& actions) {
     };
     press(walkButton_, "garden.walk");
     press(sheetButton_, "paper.walk");
+    press(patchButton_, "page.garden.patches");
+    press(patchButton_, "garden.patches.new"); // there once its page is
 }
 
 void ForecastPage::enter() {
@@ -193,8 +205,12 @@ void ForecastPage::refresh() {
     const auto chosen = at.isValid() ? std::optional(model_->at(at.row()).patch) : std::nullopt;
     model_->setRows(forecastRows(bench_.season(), bench_.plan(), bench_.today()));
     const bool any = model_->rowCount() > 0;
-    empty_->setVisible(bench_.season().patches.empty());
+    const bool none = bench_.season().patches.empty();
+    patchButton_->setVisible(none);
+    walkButton_->setVisible(!none);
+    sheetButton_->setVisible(!none);
     table_->setVisible(any);
+    legend_->setVisible(any);
     zoom_->setVisible(any);
     const auto& garden = bench_.plan().garden;
     const bool leads = garden && garden->lead;
@@ -213,6 +229,7 @@ void ForecastPage::refresh() {
     showAxis();
     const int row = chosen ? model_->rowOf(*chosen) : -1;
     if (any) table_->selectRow(row >= 0 ? row : firstInFlower());
+    foldRows();
     showChosen();
     settle();
     QMetaObject::invokeMethod( // once the page has its width
@@ -224,6 +241,31 @@ void ForecastPage::refresh() {
         },
         Qt::QueuedConnection);
     Q_EMIT answerChanged();
+}
+
+/// Something to cut from today on, within a fortnight, as likely as not.
+bool ForecastPage::isNear(const ForecastRow& row) const {
+    const auto today = bench_.today();
+    if (!today) return true;
+    for (std::size_t i = 0; i < row.curve.likely.size(); ++i) {
+        const int ahead = row.curve.from + static_cast<int>(i) - *today;
+        if (0 <= ahead && ahead <= fortnight && row.curve.likely[i] >= 0.5) return true;
+    }
+    return false;
+}
+
+/// What does not bloom now is folded away, so that the first screen holds what can be cut.
+void ForecastPage::foldRows() {
+    int away = 0;
+    for (int r = 0; r < model_->rowCount(); ++r)
+        away += isNear(model_->at(r)) ? 0 : 1;
+    const bool folds = away > 0 && away < model_->rowCount();
+    for (int r = 0; r < model_->rowCount(); ++r)
+        table_->setRowHidden(r,
+                             folds && folded_ && !isNear(model_->at(r)) && r != table_->currentIndex().row());
+    fold_->setVisible(folds);
+    fold_->setText(folded_ ? tr("%n patch(es) not in bloom: show", nullptr, away)
+                           : tr("Fold the %n patch(es) not in bloom", nullptr, away));
 }
 
 /// Wrapped words changed while nothing was laid out yet: from the innermost outwards, so that each row gets
@@ -307,7 +349,11 @@ void ForecastPage::dress() {
     table_->setColumnWidth(ForecastModel::EarlyColumn, early);
     for (const int c : {ForecastModel::StemsColumn, ForecastModel::TodayColumn, ForecastModel::WeekColumn})
         table_->setColumnWidth(c, figure);
-    const int others = patch + first + early + 3 * figure;
+    // Where there is little room the dates are in the detail alone; curves and stems stay in sight.
+    const bool narrow = room > 0 && patch + first + early + 3 * figure + grid(40) > room;
+    table_->setColumnHidden(ForecastModel::FirstColumn, narrow);
+    table_->setColumnHidden(ForecastModel::EarlyColumn, narrow);
+    const int others = patch + (narrow ? 0 : first + early) + 3 * figure;
     table_->setColumnWidth(ForecastModel::CurveColumn, std::max(grid(40), room - others));
 }
 

@@ -9,6 +9,7 @@ class QTableView;
 namespace withy::ui {
 
 class FigureButton;
+struct ForecastRow;
 class FindingRows;
 class ForecastDelegate;
 class ForecastHeads;
@@ -44,6 +45,8 @@ private:
     [[nodiscard]] int firstInFlower() const;
     void refresh();
     void settle();
+    [[nodiscard]] bool isNear(const ForecastRow& row) const;
+    void foldRows();
     void showAxis();
     void showChosen();
     void dress();
@@ -52,7 +55,8 @@ private:
     ForecastDelegate* delegate_;
     ForecastHeads* heads_;
     QTableView* table_;
-    TextLabel* empty_;
+    TextLabel* legend_;
+    QPushButton* fold_;
     FigureButton* lead_;
     WorkingPanel* leadWorking_;
     TextLabel* warmth_;
@@ -67,8 +71,10 @@ private:
     WorkingPanel* stems_;
     FindingRows* findings_;
     QWidget* tools_;
+    QPushButton* patchButton_;
     QPushButton* walkButton_;
     QPushButton* sheetButton_;
+    bool folded_ = true;
 };
 
 } // namespace withy::ui

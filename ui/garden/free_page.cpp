@@ -2,8 +2,10 @@
 #include "ui/garden/free_page.h"
 
 #include "ui/common/segments.h"
+#include "ui/common/style.h"
 #include "ui/common/text_label.h"
 #include "ui/common/when_seen.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/models/free_weeks.h"
 #include "ui/paint/spacing.h"
 #include "ui/shell/actions.h"
@@ -12,10 +14,14 @@
 #include <QClipboard>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QPainter>
 #include <QPushButton>
 #include <QShortcut>
+#include <QStyledItemDelegate>
 #include <QTableView>
 #include <QVBoxLayout>
+
+#include <cmath>
 
 namespace withy::ui {
 
@@ -31,6 +37,34 @@ QStringList figureNames() {
         names << figureWords(f);
     return names;
 }
+
+/// The more there is, the greener; this week between two lines.
+class FreeDelegate : public QStyledItemDelegate {
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+
+    qlonglong most = 1;
+    int thisWeek = -1;
+
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override {
+        QStyledItemDelegate::paint(painter, option, index);
+        if (index.column() != thisWeek) return;
+        const auto& r = option.rect;
+        for (const int x : {r.left(), r.right() - 1})
+            painter->fillRect(x, r.top(), 2, r.height(), currentPalette().of(Role::osier));
+    }
+
+protected:
+    void initStyleOption(QStyleOptionViewItem* option, const QModelIndex& index) const override {
+        QStyledItemDelegate::initStyleOption(option, index);
+        const auto amount = index.data(FreeWeeksModel::AmountRole).toLongLong();
+        if (amount <= 0) return;
+        const double share = std::sqrt(std::min(1.0, double(amount) / double(std::max<qlonglong>(1, most))));
+        const auto& palette = currentPalette();
+        option->backgroundBrush = mixed(palette.of(Role::paper), palette.of(Role::green), 0.3 * share);
+    }
+};
 
 void dress(QTableView& view) {
     view.setObjectName(QStringLiteral("garden.free.table"));
@@ -61,6 +95,12 @@ FreePage::FreePage(Workbench& bench, QWidget* parent)
     figures_->setObjectName(QStringLiteral("garden.free.figure"));
     dress(*view_);
     view_->setModel(model_);
+    view_->setItemDelegate(new FreeDelegate(view_));
+    fold_ = linkButton({}, "garden.free.fold");
+    connect(fold_, &QPushButton::clicked, this, [this] {
+        folded_ = !folded_;
+        foldRows();
+    });
     told_->setObjectName(QStringLiteral("garden.free.told"));
     told_->setWordWrap(true);
     told_->setMinimumHeight(2 * QFontMetrics(typeFont(TypeRole::text)).lineSpacing());
@@ -73,6 +113,7 @@ FreePage::FreePage(Workbench& bench, QWidget* parent)
     column->setSpacing(grid(2));
     column->addLayout(top);
     column->addWidget(view_, 1);
+    column->addWidget(fold_, 0, Qt::AlignLeft);
     column->addWidget(told_);
     column->addWidget(empty_);
     column->addStretch(0);
@@ -110,9 +151,12 @@ void FreePage::addActions(Actions& actions) {
 void FreePage::enter() {
     if (model_->rowCount() == 0) return figures_->setFocus();
     view_->setFocus();
+    int row = 0;
+    while (row + 1 < model_->rowCount() && view_->isRowHidden(row))
+        ++row;
     if (!view_->currentIndex().isValid())
         view_->setCurrentIndex(
-            model_->index(0, std::max(0, model_->columnOf(bench_.today().value_or(Day())))));
+            model_->index(row, std::max(0, model_->columnOf(bench_.today().value_or(Day())))));
 }
 
 QWidget* FreePage::tools() const {
@@ -130,6 +174,8 @@ void FreePage::refresh() {
     view_->setVisible(any);
     told_->setVisible(any);
     empty_->setVisible(!any);
+    showAmounts();
+    foldRows();
     if (any && plant.isValid() && row < model_->rowCount() && column < model_->columnCount())
         view_->setCurrentIndex(model_->index(row, column));
     if (any && bench_.today() && !std::exchange(placed_, true))
@@ -137,6 +183,31 @@ void FreePage::refresh() {
                         QAbstractItemView::PositionAtCenter);
     tell();
     Q_EMIT answerChanged();
+}
+
+void FreePage::showAmounts() {
+    auto* delegate = static_cast<FreeDelegate*>(view_->itemDelegate());
+    const auto today = bench_.today();
+    delegate->thisWeek = today ? model_->columnOf(*today) : -1;
+    delegate->most = 1;
+    for (int r = 0; r < model_->rowCount(); ++r)
+        for (int c = 0; c < model_->columnCount(); ++c)
+            delegate->most =
+                std::max(delegate->most, model_->index(r, c).data(FreeWeeksModel::AmountRole).toLongLong());
+}
+
+/// What has nothing from this week on is folded away.
+void FreePage::foldRows() {
+    const int from = bench_.today() ? model_->columnOf(*bench_.today()) : 0;
+    int away = 0;
+    for (int r = 0; r < model_->rowCount(); ++r)
+        away += model_->hasAnyFrom(r, from) ? 0 : 1;
+    const bool folds = away > 0 && away < model_->rowCount();
+    for (int r = 0; r < model_->rowCount(); ++r)
+        view_->setRowHidden(r, folds && folded_ && !model_->hasAnyFrom(r, from));
+    fold_->setVisible(folds);
+    fold_->setText(folded_ ? tr("%n plant(s) with nothing from this week on: show", nullptr, away)
+                           : tr("Fold the %n plant(s) with nothing from this week on", nullptr, away));
 }
 
 void FreePage::tell() {

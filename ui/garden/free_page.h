@@ -3,6 +3,7 @@
 
 #include "ui/common/sub_page.h"
 
+class QPushButton;
 class QTableView;
 
 namespace withy::ui {
@@ -26,6 +27,8 @@ public:
 
 private:
     void refresh();
+    void showAmounts();
+    void foldRows();
     void tell();
     void follow();
     void copy();
@@ -36,6 +39,8 @@ private:
     QTableView* view_;
     TextLabel* told_;
     TextLabel* empty_;
+    QPushButton* fold_ = nullptr;
+    bool folded_ = true;
     bool placed_ = false; ///< the view has once been taken to this week
 };
 

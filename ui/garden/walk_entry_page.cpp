@@ -47,8 +47,15 @@ WalkEntryPage::WalkEntryPage(Workbench& bench, QWidget* parent)
     , cellSays_(new TextLabel(TypeRole::text, {}, Ink::osier))
     , table_(new WalkEntryTable(*model_))
     , changes_(new WalkChanges(bench))
+    , patchButton_(new QPushButton(tr("&Write down a patch")))
     , tools_(new QWidget) {
+    patchButton_->setObjectName(QStringLiteral("garden.walk_entry.patch"));
+    patchButton_->setProperty("look", QStringLiteral("main"));
+    auto* tools = new QHBoxLayout(tools_);
+    tools->setContentsMargins(0, 0, 0, 0);
+    tools->addWidget(patchButton_);
     layPage();
+    connect(model_, &QAbstractItemModel::modelReset, this, &WalkEntryPage::showWhetherAny);
     connect(model_, &WalkEntryModel::answerChanged, this, &SubPage::answerChanged);
     connect(model_, &WalkEntryModel::answerChanged, this, &WalkEntryPage::sayCell);
     connect(model_, &WalkEntryModel::refused, this, &SubPage::refused);
@@ -64,6 +71,13 @@ WalkEntryPage::WalkEntryPage(Workbench& bench, QWidget* parent)
     connect(model_, &WalkEntryModel::expectedChanged, seen, &WhenSeen::ask);
     sayDay(walkDayCaution(model_->day(), bench.today()), false);
     showChanges();
+    showWhetherAny();
+}
+
+void WalkEntryPage::showWhetherAny() {
+    const bool any = model_->rowCount() > 0;
+    both_->setVisible(any);
+    patchButton_->setVisible(!any);
 }
 
 WalkEntryPage::~WalkEntryPage() = default;
@@ -117,9 +131,11 @@ void WalkEntryPage::layPage() {
     column->addWidget(keys);
     auto* both = new ListAndDetail(list, changes_);
     both->setListShare(74);
+    both_ = both;
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(both);
+    whole->addStretch(0);
 }
 
 Answer WalkEntryPage::answer() const {
@@ -133,10 +149,14 @@ void WalkEntryPage::addActions(Actions& actions) {
                     Q_EMIT wanted();
                     table_->begin();
                 });
+    connect(patchButton_, &QPushButton::clicked, this, [&actions] {
+        for (const auto* id : {"page.garden.patches", "garden.patches.new"}) // the second comes with the page
+            if (auto* action = actions.find(QString::fromLatin1(id))) action->trigger();
+    });
 }
 
 void WalkEntryPage::enter() {
-    date_->widget()->setFocus();
+    model_->rowCount() > 0 ? date_->widget()->setFocus() : patchButton_->setFocus();
 }
 
 bool WalkEntryPage::commit() {

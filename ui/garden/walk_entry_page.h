@@ -3,6 +3,8 @@
 
 #include "ui/common/sub_page.h"
 
+class QPushButton;
+
 namespace withy::ui {
 
 class FieldControl;
@@ -38,6 +40,8 @@ private:
     /// What is wrong or odd at the cell in hand.
     void sayCell();
     void showChanges();
+    /// Without a patch there is nothing to key in: only the way to the first.
+    void showWhetherAny();
 
     WalkEntryModel* model_;
     std::unique_ptr<FieldControl> date_;
@@ -45,6 +49,8 @@ private:
     TextLabel* cellSays_;
     WalkEntryTable* table_;
     WalkChanges* changes_;
+    QPushButton* patchButton_;
+    QWidget* both_ = nullptr;
     QWidget* tools_;
 };
 

@@ -24,10 +24,13 @@ OrdersPage::OrdersPage(Workbench& bench, QWidget* parent)
     : SubPage(bench, parent)
     , model_(new OrdersModel(this))
     , view_(new QTableView)
+    , start_(new QPushButton(tr("New booking")))
     , tools_(new QWidget(this)) {
     auto* tools = new QHBoxLayout(tools_);
     tools->setContentsMargins(0, 0, 0, 0);
     tools->setSpacing(grid(2));
+    start_->setObjectName(QStringLiteral("season.orders.start"));
+    start_->setProperty("look", QStringLiteral("main"));
     view_->setModel(model_);
     view_->setObjectName(QStringLiteral("season.orders.table"));
     view_->setAccessibleName(tr("Orders of the season"));
@@ -49,7 +52,9 @@ OrdersPage::OrdersPage(Workbench& bench, QWidget* parent)
     connect(copyKey, &QShortcut::activated, this, &OrdersPage::copy);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, grid(2), 0, 0);
+    column->addWidget(start_, 0, Qt::AlignLeft);
     column->addWidget(view_, 1);
+    column->addStretch(0);
     const auto refreshSeen = [this] {
         if (isVisible()) refresh(); // otherwise when it is seen
     };
@@ -74,6 +79,9 @@ void OrdersPage::addActions(Actions& actions) {
         Q_EMIT paperWanted();
     });
     connect(print, &QPushButton::clicked, paper, &QAction::trigger);
+    connect(start_, &QPushButton::clicked, this, [&actions] {
+        if (auto* action = actions.find(QStringLiteral("booking.new"))) action->trigger();
+    });
     auto* csv = new QPushButton(tr("E&xport CSV"));
     csv->setObjectName(QStringLiteral("season.orders.export_button"));
     connect(csv, &QPushButton::clicked, save, &QAction::trigger);
@@ -82,6 +90,7 @@ void OrdersPage::addActions(Actions& actions) {
 }
 
 void OrdersPage::enter() {
+    if (start_->isVisibleTo(this)) return start_->setFocus();
     view_->setFocus();
     if (!view_->currentIndex().isValid() && model_->rowCount() > 0)
         view_->setCurrentIndex(model_->index(0, OrdersModel::title));
@@ -111,6 +120,9 @@ void OrdersPage::refresh() {
     const auto current = view_->currentIndex().data(OrdersModel::BookingRole);
     const int column = view_->currentIndex().column();
     model_->show(bench_.season(), bench_.plan());
+    const bool none = bench_.season().bookings.empty();
+    start_->setVisible(none);
+    view_->setVisible(!none);
     if (current.isValid()) {
         const int row = model_->rowOf(Id<model::Booking>(current.toLongLong()));
         if (row >= 0) view_->setCurrentIndex(model_->index(row, column));

@@ -4,6 +4,7 @@
 #include "ui/common/sub_page.h"
 
 class QLineEdit;
+class QPushButton;
 class QTableView;
 
 namespace withy::ui {
@@ -40,6 +41,7 @@ private:
 
     OrdersModel* model_;
     QTableView* view_;
+    QPushButton* start_;
     QWidget* tools_;
 };
 

@@ -208,14 +208,21 @@ int ForecastModel::rowOf(Id<model::Patch> patch) const {
 
 std::optional<std::pair<Day, Day>> ForecastModel::span() const {
     std::optional<std::pair<Day, Day>> span;
-    for (const auto& row : rows_) {
-        const auto length = std::max(row.curve.usual.size(), row.curve.likely.size());
-        if (length == 0) continue;
-        const Day to = row.curve.from + static_cast<int>(length) - 1;
-        if (!span) span = {row.curve.from, to};
-        span->first = std::min(span->first, row.curve.from);
-        span->second = std::max(span->second, to);
-    }
+    const auto hold = [&](Day day) {
+        if (!span) span = {day, day};
+        span->first = std::min(span->first, day);
+        span->second = std::max(span->second, day);
+    };
+    for (const auto& row : rows_)
+        for (const auto* line : {&row.curve.usual, &row.curve.hopeful}) {
+            const auto stands = [](double stems) { return stems >= 0.5; };
+            const auto first = std::find_if(line->begin(), line->end(), stands);
+            if (first == line->end()) continue;
+            const auto last = std::find_if(line->rbegin(), line->rend(), stands);
+            hold(row.curve.from + static_cast<int>(first - line->begin()));
+            hold(row.curve.from + static_cast<int>(line->rend() - last) - 1);
+        }
+    if (span) span = {span->first - 7, span->second + 7};
     return span;
 }
 

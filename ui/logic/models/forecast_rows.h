@@ -36,11 +36,11 @@ struct ForecastRow {
     QColor bloom; ///< invalid: none given
     QString firstUsual;
     QString firstNow;
-    QString early;   ///< "6 early", "2 late", "as usual"
-    QString by;      ///< what moved the dates: "by warmth"
-    QString stems;   ///< expected, after the walks
-    QString today;   ///< standing likely
-    QString week;    ///< coming within the week, likely
+    QString early; ///< "6 early", "2 late", "as usual"
+    QString by;    ///< what moved the dates: "by warmth"
+    QString stems; ///< expected, after the walks
+    QString today; ///< standing likely
+    QString week;  ///< coming within the week, likely
     QString lastWalk;
     ForecastCurve curve;
 };
@@ -67,7 +67,16 @@ class ForecastModel : public QAbstractTableModel {
     Q_OBJECT
 
 public:
-    enum Column { PatchColumn, CurveColumn, FirstColumn, EarlyColumn, StemsColumn, TodayColumn, WeekColumn, Columns };
+    enum Column {
+        PatchColumn,
+        CurveColumn,
+        FirstColumn,
+        EarlyColumn,
+        StemsColumn,
+        TodayColumn,
+        WeekColumn,
+        Columns
+    };
 
     using QAbstractTableModel::QAbstractTableModel;
 
@@ -76,7 +85,7 @@ public:
     [[nodiscard]] const ForecastRow& at(int row) const { return rows_[static_cast<std::size_t>(row)]; }
 
     [[nodiscard]] int rowOf(Id<model::Patch> patch) const;
-    /// First and last day any curve has.
+    /// First and last day on which any curve stands above nought, with a week about it.
     [[nodiscard]] std::optional<std::pair<Day, Day>> span() const;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;

@@ -90,6 +90,8 @@ QVariant FreeWeeksModel::data(const QModelIndex& index, int role) const {
     case Qt::ToolTipRole:
     case Qt::AccessibleTextRole:
         return levels ? QVariant(sentence(index)) : QVariant();
+    case AmountRole:
+        return levels ? QVariant(qlonglong(figureOf((*levels)[0], figure_))) : QVariant();
     case PlantRole:
         return index.isValid() ? QVariant(qlonglong(rows_[static_cast<std::size_t>(index.row())].plant.value))
                                : QVariant();
@@ -111,6 +113,12 @@ QVariant FreeWeeksModel::headerData(int section, Qt::Orientation orientation, in
     if (role == Qt::ToolTipRole)
         return tr("Week %1, from %2").arg(cover::isoWeek(monday).week).arg(longDay(monday));
     return {};
+}
+
+bool FreeWeeksModel::hasAnyFrom(int row, int column) const {
+    for (int c = std::max(0, column); c < columnCount(); ++c)
+        if (const auto* levels = at(row, c); levels && figureOf((*levels)[1], figure_) > 0) return true;
+    return false;
 }
 
 int FreeWeeksModel::columnOf(Day day) const {

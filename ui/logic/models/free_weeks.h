@@ -22,7 +22,10 @@ class FreeWeeksModel : public QAbstractTableModel {
 public:
     enum class Figure { free, promised, asked, expected };
 
-    enum Role { PlantRole = Qt::UserRole + 1 };
+    enum Role {
+        PlantRole = Qt::UserRole + 1,
+        AmountRole ///< the cautious figure as a number; invalid in a blank cell
+    };
 
     using QAbstractTableModel::QAbstractTableModel;
 
@@ -34,6 +37,8 @@ public:
     QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role = Qt::DisplayRole) const override;
 
+    /// Whether the row has a figure above nought in that column or a later one.
+    [[nodiscard]] bool hasAnyFrom(int row, int column) const;
     /// The column of the week of `day`, or of the first one after it; the last one when all are over, -1
     /// when there is none.
     [[nodiscard]] int columnOf(Day day) const;
