@@ -35,6 +35,36 @@ std::vector<Day> weeksOf(Day first, Day last, double width, double needs) {
     return weeks;
 }
 
+/// Today and the weeks by name along `base`.
+void paintAxis(QPainter& p, const ShelfSpan& span, double width, double base) {
+    const auto& palette = currentPalette();
+    p.setFont(typeFont(TypeRole::caption));
+    const QFontMetricsF metrics(p.font());
+    double taken = -1e9, takenTo = -1e9;
+    const auto name = [](Day d) { return shortDay(d).section(QLatin1Char(' '), 1); };
+    if (span.today) {
+        QFont bold = p.font();
+        bold.setWeight(QFont::Bold);
+        p.setFont(bold);
+        p.setPen(palette.of(Role::osier));
+        const double x = dayX(*span.today, span.first, span.last, width);
+        const double w = QFontMetricsF(bold).horizontalAdvance(name(*span.today));
+        p.drawText(QPointF(x - w / 2, base), name(*span.today));
+        taken = x - w / 2 - grid(1);
+        takenTo = x + w / 2 + grid(1);
+    }
+    p.setFont(typeFont(TypeRole::caption));
+    p.setPen(palette.of(Role::ink3));
+    for (const auto week :
+         weeksOf(span.first, span.last, width - leadWidth(), metrics.horizontalAdvance("30 Sep "))) {
+        const double w = metrics.horizontalAdvance(name(week));
+        const double x = dayX(week, span.first, span.last, width) - w / 2;
+        if (x + w > taken && x < takenTo) continue;
+        if (x < 0 || x + w > width) continue;
+        p.drawText(QPointF(x, base), name(week));
+    }
+}
+
 } // namespace
 
 FreeGraph::FreeGraph(QWidget* parent) : QWidget(parent) {
@@ -49,6 +79,12 @@ void FreeGraph::setGraph(const ShelfGraph& graph, std::optional<Day> today, cons
     update();
 }
 
+void FreeGraph::setDated(bool dated) {
+    dated_ = dated;
+    setMinimumHeight(grid(dated ? 18 : 13));
+    update();
+}
+
 double FreeGraph::xOf(Day day) const {
     return dayX(day, graph_.first, graph_.last, width());
 }
@@ -59,20 +95,23 @@ void FreeGraph::paintEvent(QPaintEvent*) {
     const auto& palette = currentPalette();
     p.setFont(typeFont(TypeRole::caption));
     const QFontMetricsF metrics(p.font());
+    const double foot = dated_ ? height() - metrics.height() - 1 : height();
+    if (dated_) paintAxis(p, {graph_.first, graph_.last, today_}, width(), height() - metrics.descent() - 1);
+    p.setFont(typeFont(TypeRole::caption));
     p.setPen(palette.of(Role::line));
     for (const auto week :
          weeksOf(graph_.first, graph_.last, width() - leadWidth(), metrics.horizontalAdvance("30 Sep ")))
-        p.drawLine(QPointF(xOf(week), 0), QPointF(xOf(week), height()));
+        p.drawLine(QPointF(xOf(week), 0), QPointF(xOf(week), foot));
     if (today_) {
         p.setPen(QPen(palette.of(Role::osier), iconLine));
-        p.drawLine(QPointF(xOf(*today_), 0), QPointF(xOf(*today_), height()));
+        p.drawLine(QPointF(xOf(*today_), 0), QPointF(xOf(*today_), foot));
     }
     if (!graph_.known) return;
     double least = 0;
     for (const auto& step : graph_.steps)
         least = std::min(least, step.free);
     const double most = std::max(graph_.owned, 1.0);
-    const double top = metrics.capHeight() / 2 + 3, bottom = height() - metrics.capHeight() / 2 - 3;
+    const double top = metrics.capHeight() / 2 + 3, bottom = foot - metrics.capHeight() / 2 - 3;
     const double k = (bottom - top) / (most - least);
     const double zero = bottom + least * k;
     const auto y = [&](double free) { return zero - free * k; };
@@ -130,33 +169,7 @@ void FreeAxis::setSpan(const ShelfSpan& span) {
 
 void FreeAxis::paintEvent(QPaintEvent*) {
     QPainter p(this);
-    const auto& palette = currentPalette();
-    p.setFont(typeFont(TypeRole::caption));
-    const QFontMetricsF metrics(p.font());
-    const double base = height() - metrics.descent() - 1;
-    double taken = -1e9, takenTo = -1e9;
-    const auto name = [](Day d) { return shortDay(d).section(QLatin1Char(' '), 1); };
-    if (span_.today) {
-        QFont bold = p.font();
-        bold.setWeight(QFont::Bold);
-        p.setFont(bold);
-        p.setPen(palette.of(Role::osier));
-        const double x = dayX(*span_.today, span_.first, span_.last, width());
-        const double w = QFontMetricsF(bold).horizontalAdvance(name(*span_.today));
-        p.drawText(QPointF(x - w / 2, base), name(*span_.today));
-        taken = x - w / 2 - grid(1);
-        takenTo = x + w / 2 + grid(1);
-    }
-    p.setFont(typeFont(TypeRole::caption));
-    p.setPen(palette.of(Role::ink3));
-    for (const auto week :
-         weeksOf(span_.first, span_.last, width() - leadWidth(), metrics.horizontalAdvance("30 Sep "))) {
-        const double w = metrics.horizontalAdvance(name(week));
-        const double x = dayX(week, span_.first, span_.last, width()) - w / 2;
-        if (x + w > taken && x < takenTo) continue;
-        if (x < 0 || x + w > width()) continue;
-        p.drawText(QPointF(x, base), name(week));
-    }
+    paintAxis(p, span_, width(), height() - QFontMetricsF(typeFont(TypeRole::caption)).descent() - 1);
 }
 
 } // namespace withy::ui

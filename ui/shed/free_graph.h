@@ -14,6 +14,8 @@ class FreeGraph : public QWidget {
 public:
     explicit FreeGraph(QWidget* parent = nullptr);
     void setGraph(const ShelfGraph& graph, std::optional<Day> today, const QString& inWords);
+    /// Its days at its own foot, where no axis stands above it.
+    void setDated(bool dated);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -23,6 +25,7 @@ private:
 
     ShelfGraph graph_;
     std::optional<Day> today_;
+    bool dated_ = false;
 };
 
 /// The weeks above the graphs, today marked.

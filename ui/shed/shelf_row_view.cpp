@@ -69,6 +69,7 @@ int ShelfRowView::lowestWidth() {
 void ShelfRowView::setNarrow(bool narrow) {
     if (narrow_ == narrow) return;
     narrow_ = narrow;
+    graph_->setDated(narrow);
     lay();
 }
 
