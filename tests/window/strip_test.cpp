@@ -80,7 +80,11 @@ TEST_F(StripTest, StandsWholeOverBookingsAndSlimElsewhere) {
     const int whole = strip().height();
     EXPECT_GE(whole, 140);
     EXPECT_FALSE(strip().laidOut().slim);
-    for (int i = 1; i < window_->view()->placeCount(); ++i) {
+    const int fit = window_->view()->placeCount() - 1; // a matter of bookings, and seen with them
+    window_->view()->showPlace(fit);
+    QApplication::processEvents();
+    EXPECT_EQ(strip().height(), whole);
+    for (int i = 1; i < fit; ++i) {
         window_->view()->showPlace(i);
         QApplication::processEvents();
         EXPECT_TRUE(strip().laidOut().slim) << i;

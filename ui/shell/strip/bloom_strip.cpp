@@ -93,7 +93,7 @@ QSize BloomStrip::sizeHint() const {
 }
 
 QSize BloomStrip::minimumSizeHint() const {
-    return {grid(60), slimStripHeight()};
+    return {grid(60), whole_ ? lowStripHeight() : slimStripHeight()};
 }
 
 void BloomStrip::setSpan(const StripSpan& span) {
@@ -180,7 +180,11 @@ void BloomStrip::paintReadout(QPainter& p) const {
     const QFontMetricsF strongMetrics(strong);
     const QFontMetricsF metrics(typeFont(TypeRole::caption));
     const double strongWidth = strongMetrics.horizontalAdvance(said.strong);
-    const QString rest = said.rest.isEmpty() ? QString() : QStringLiteral(", ") + said.rest;
+    QString rest = said.rest.isEmpty() ? QString() : QStringLiteral(", ") + said.rest;
+    // Where it is too long its last clauses go, not the half of a word.
+    const double most = geometry_.readoutBox(1e6).width() - strongWidth;
+    while (rest.contains(QLatin1String(", ")) && metrics.horizontalAdvance(rest) + 1 > most)
+        rest.truncate(rest.lastIndexOf(QLatin1String(", ")));
     const QString more = idle ? rest + QStringLiteral("   ·   ") + stripLegend() : rest;
     const double need = std::ceil(strongWidth + metrics.horizontalAdvance(rest)) + 1;
     const QRectF box = geometry_.readoutBox(need);

@@ -34,7 +34,12 @@ int slimStripHeight() {
     return grid(13);
 }
 
+int lowStripHeight() {
+    return grid(21);
+}
+
 int wholeStripHeight(QSize view) {
+    if (view.height() < grid(140)) return grid(24);
     if (view.width() < grid(252) || view.height() < grid(150)) return grid(31.5);
     return view.width() >= grid(327) && view.height() >= grid(200) ? grid(50) : grid(41);
 }
@@ -48,12 +53,13 @@ StripGeometry::StripGeometry(const StripFigures& figures, const StripSpan& shown
 }
 
 void StripGeometry::setPlot(const StripFigures& figures, QSize size) {
-    slim = size.height() < grid(24);
-    const double top = slim ? grid(4.75) : grid(15.5);
-    const double foot = slim ? grid(1.5) : grid(6.5);
+    slim = size.height() < lowStripHeight();
+    low = !slim && size.height() < grid(28);
+    const double top = slim ? grid(4.75) : low ? grid(9) : grid(15.5);
+    const double foot = slim ? grid(1.5) : low ? grid(5) : grid(6.5);
     plot =
         QRectF(grid(4), top, std::max(1, size.width() - grid(9)), std::max(1.0, size.height() - top - foot));
-    firstRow = slim ? grid(2.75) : grid(4.5);
+    firstRow = slim || low ? grid(2.75) : grid(4.5);
     dayWidth = plot.width() / std::max(1.0, span.days);
     stemHeight = plot.height() / topStems(figures);
 }
@@ -62,12 +68,14 @@ void StripGeometry::setMarks(const StripFigures& figures, std::optional<Id<model
     std::optional<std::size_t> chosenPin;
     for (std::size_t i = 0; i < figures.pins.size(); ++i)
         if (figures.pins[i].booking == id) chosenPin = i;
-    const double high = grid(5.5);
+    const double high = low ? grid(4) : grid(5.5);
+    const double wide = low ? grid(3.75) : grid(5);
+    const double foot = low ? grid(9.5) : grid(14);
     for (std::size_t i = 0; i < figures.pins.size(); ++i) {
         const double at = noon(figures.pins[i].day);
         if (i == chosenPin || !isInView(at)) continue;
         const bool shares = !marks.empty() && at - marks.back().x < grid(3.75);
-        if (!shares) marks.push_back({{}, at, QRectF(at - grid(2.5), grid(14) - high, grid(5), high), false});
+        if (!shares) marks.push_back({{}, at, QRectF(at - wide / 2, foot - high, wide, high), false});
         marks.back().pins.push_back(i);
     }
     if (!chosenPin || !isInView(noon(figures.pins[*chosenPin].day))) return;
@@ -77,7 +85,9 @@ void StripGeometry::setMarks(const StripFigures& figures, std::optional<Id<model
         const double off = m.x - at;
         if (std::abs(off) < grid(4.75)) m.jar.translate((off < 0 ? -1 : 1) * grid(4.75) - off, 0);
     }
-    StripMark big{{*chosenPin}, at, QRectF(at - grid(3.25), grid(5.5), grid(6.5), grid(9)), true};
+    const QRectF jar = low ? QRectF(at - grid(2.5), grid(5), grid(5), grid(5))
+                           : QRectF(at - grid(3.25), grid(5.5), grid(6.5), grid(9));
+    StripMark big{{*chosenPin}, at, jar, true};
     marks.push_back(big);
 }
 
@@ -96,7 +106,7 @@ void StripGeometry::setLabels(const StripFigures& figures) {
     std::vector<StripLabel> todays{{}};
     if (figures.today && isInView(noon(*figures.today))) {
         const double at = noon(*figures.today);
-        const bool brief = slim || plot.width() < grid(200);
+        const bool brief = slim || low || plot.width() < grid(200);
         const QString words = todayWords(figures.dayAt(*figures.today), brief);
         todays = {place(words, at - grid(1.75), Qt::AlignRight),
                   place(words, at + grid(1.75), Qt::AlignLeft)};

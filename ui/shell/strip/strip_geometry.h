@@ -51,6 +51,7 @@ struct StripGeometry {
 
     StripSpan span;
     bool slim = false;
+    bool low = false; ///< whole, but with everything close together
     QRectF plot;
     double dayWidth = 1;
     double stemHeight = 0;
@@ -65,8 +66,9 @@ private:
     void setLabels(const StripFigures& figures);
 };
 
-/// Heights of the strip: slim, and whole in a view of this size.
+/// Heights of the strip: slim, whole with everything close together, and whole in a view of this size.
 int slimStripHeight();
+int lowStripHeight();
 int wholeStripHeight(QSize view);
 
 /// The band under a point of the plot, as it is drawn there.
