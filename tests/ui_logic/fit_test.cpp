@@ -90,6 +90,25 @@ TEST(FitAsk, ADayIsReadOrRefusedByItsField) {
 }
 
 /// 150 in store, 90 of them promised, three a jar: twenty jars, counted by hand. The shed has 70 jars.
+/// 11 September 2027 is a Saturday (ISO 8601: 2027-W36-6); the supper is on it.
+TEST(FitAsk, SaturdaysWithSomethingPromisedBesideThemAreNotOffered) {
+    auto season = oneSupper(150);
+    const auto on = [](int month, int day) { return model::sample::day(2027, month, day); };
+    EXPECT_EQ(freeSaturdays(season, on(9, 6), 2), (std::vector{on(9, 18), on(9, 25)}));
+    auto supper = *season.bookings.begin();
+    supper.eventStart.day = on(9, 19); // the Sunday after
+    supper.eventEnd.day = on(9, 19);
+    season.bookings.put(supper);
+    EXPECT_EQ(freeSaturdays(season, on(9, 6), 2), (std::vector{on(9, 11), on(9, 25)}));
+    supper.standing = model::Standing::lost;
+    season.bookings.put(supper);
+    EXPECT_EQ(freeSaturdays(season, on(9, 11), 2), (std::vector{on(9, 11), on(9, 18)}));
+    for (const auto day : freeSaturdays(season, {}, 100)) {
+        EXPECT_EQ(day.weekday(), 6);
+        EXPECT_LE(day, season.theSettings().lastDay);
+    }
+}
+
 TEST(FitWords, SayYesNoAndTheMostThatFits) {
     const auto season = oneSupper(150);
     const auto yes = draftOf(20);

@@ -83,7 +83,10 @@ void FitPlace::ask() {
     if (!question || !bench_.plan().cover) {
         waiting_ = false;
         shown_.reset();
-        return reply_->showWords(fitWaiting(questions_->draft()));
+        const auto& draft = questions_->draft();
+        return reply_->showWords(fitWaiting(draft), draft.day
+                                                        ? std::vector<Day>{}
+                                                        : freeSaturdays(bench_.season(), bench_.today(), 6));
     }
     if (!bench_.planIsCurrent()) { // planned() asks; an answer on its way is to an older question
         waiting_ = false;

@@ -6,6 +6,7 @@
 #include "ui/bookings/tabs/sheet_table.h"
 #include "ui/common/answer_phrases.h"
 #include "ui/common/text_label.h"
+#include "ui/logic/format.h"
 #include "ui/paint/spacing.h"
 
 #include <QHBoxLayout>
@@ -39,7 +40,9 @@ FitReply::FitReply(Workbench& bench, QWidget* parent)
     , dates_(new QWidget)
     , dateRow_(new FlowRow(dates_))
     , leaning_(wrapped(TypeRole::text, Ink::second, "fit.leaning"))
-    , buttons_(makeButtons()) {
+    , buttons_(makeButtons())
+    , freeHead_(new TextLabel(TypeRole::head, tr("Nearest Saturdays with nothing promised")))
+    , before_(makeBefore()) {
     head_->setObjectName(QStringLiteral("fit.answer"));
     head_->setWordWrap(true);
     auto* top = new QHBoxLayout;
@@ -69,7 +72,26 @@ FitReply::FitReply(Workbench& bench, QWidget* parent)
     rows->setSpacing(grid(3));
     rows->addLayout(top);
     rows->addWidget(body_);
+    rows->addWidget(before_);
     rows->addStretch(1);
+}
+
+QWidget* FitReply::makeBefore() {
+    auto* before = new QWidget;
+    auto* rows = new QVBoxLayout(before);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(grid(3));
+    auto* buttons = new QWidget;
+    freeRow_ = new FlowRow(buttons);
+    rows->addWidget(freeHead_);
+    rows->addWidget(buttons);
+    auto* told = wrapped(TypeRole::text, Ink::second, "fit.told");
+    told->setText(
+        tr("The answer counts the stems you expect that week, what is already promised, the hours of "
+           "those who make, and the containers and buckets that are in. It says how many fit, the words "
+           "for the caller, and the nearest days when all of it would. Nothing is kept until you say so."));
+    rows->addWidget(told);
+    return before;
 }
 
 QWidget* FitReply::makeButtons() {
@@ -91,6 +113,7 @@ QWidget* FitReply::makeButtons() {
 }
 
 void FitReply::showAnswer(const FitView& view, const QString& holdWords) {
+    before_->setVisible(false);
     jar_->setVisible(true);
     jar_->setJar({fitState(view.answer.fit), 0.3});
     head_->setPhrases(phrasesOf(fitAnswer(view)));
@@ -128,9 +151,27 @@ void FitReply::showDates(const std::vector<plan::FitDate>& dates) {
     dates_->updateGeometry();
 }
 
-void FitReply::showWords(const QString& words) {
+void FitReply::showWords(const QString& words, const std::vector<Day>& free) {
     jar_->setVisible(false);
     body_->setVisible(false);
+    before_->setVisible(true);
+    shownFree_ = free;
+    while (freeButtons_.size() < free.size()) {
+        const auto index = freeButtons_.size();
+        auto* button = new QPushButton;
+        button->setObjectName(QStringLiteral("fit.free.%1").arg(index));
+        freeRow_->addWidget(button);
+        freeButtons_.push_back(button);
+        connect(button, &QPushButton::clicked, this, [this, index] {
+            if (index < shownFree_.size()) Q_EMIT dayChosen(shownFree_[index]);
+        });
+    }
+    for (std::size_t i = 0; i < freeButtons_.size(); ++i) {
+        if (i < free.size()) freeButtons_[i]->setText(shortDay(free[i]));
+        freeButtons_[i]->setVisible(i < free.size());
+    }
+    freeHead_->setVisible(!free.empty());
+    freeRow_->invalidate();
     head_->setPhrases({{words, Phrase::Weight::plain}});
 }
 

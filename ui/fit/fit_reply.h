@@ -26,8 +26,8 @@ class FitReply : public QWidget {
 public:
     explicit FitReply(Workbench& bench, QWidget* parent = nullptr);
     void showAnswer(const FitView& view, const QString& holdWords);
-    /// Nothing to answer yet, or why not.
-    void showWords(const QString& words);
+    /// Nothing to answer yet, or why not; before a day is said, those a caller may be offered.
+    void showWords(const QString& words, const std::vector<Day>& free = {});
     /// An older answer stays, quieter, while the new one is worked out.
     void setThinking(bool thinking);
 
@@ -39,6 +39,7 @@ Q_SIGNALS:
 
 private:
     QWidget* makeButtons();
+    QWidget* makeBefore();
     void showDates(const std::vector<plan::FitDate>& dates);
 
     JarCell* jar_;
@@ -57,6 +58,11 @@ private:
     TextLabel* leaning_;
     QPushButton* hold_ = nullptr;
     QWidget* buttons_;
+    TextLabel* freeHead_;
+    FlowRow* freeRow_ = nullptr;
+    QWidget* before_; ///< while nothing is asked
+    std::vector<QPushButton*> freeButtons_;
+    std::vector<Day> shownFree_;
 };
 
 } // namespace withy::ui

@@ -52,7 +52,7 @@ std::vector<PlaceEntry> placesOf(Workbench& bench) {
          PlacesSay::tr("Stems, hours, containers and buckets against a date"),
          {},
          making<FitPlace>(bench),
-         false,
+         true,
          Qt::Key_F9},
     };
 }

@@ -26,6 +26,12 @@ constexpr auto stripKey = "view/strip"; ///< of this computer, not of a season
 class Pages : public QStackedWidget {
 public:
     [[nodiscard]] QSize sizeHint() const override { return minimumSizeHint(); }
+
+    /// Only the page that is seen takes height from the strip.
+    [[nodiscard]] QSize minimumSizeHint() const override {
+        const QSize all = QStackedWidget::minimumSizeHint();
+        return currentWidget() ? QSize(all.width(), currentWidget()->minimumSizeHint().height()) : all;
+    }
 };
 
 } // namespace
@@ -118,6 +124,7 @@ void SeasonView::addStripActions() {
 
 /// Whole where bookings are looked at, slim beside other work; the booking in view is the chosen one.
 void SeasonView::fitStrip() {
+    stack_->updateGeometry();
     const auto index = static_cast<std::size_t>(std::max(0, stack_->currentIndex()));
     const auto* place = current();
     strip_->setWhole(entries_[std::min(index, entries_.size() - 1)].wholeStrip &&
@@ -212,8 +219,9 @@ void SeasonView::showPlace(int index) {
     if (index != stack_->currentIndex() && !commitFocusedField(this)) return rail_->setCurrent(cameFrom_);
     place(index);
     stack_->setCurrentIndex(index);
-    if (entries_[static_cast<std::size_t>(index)].icon) cameFrom_ = index;
-    rail_->setCurrent(cameFrom_);
+    const bool inTheRail = static_cast<bool>(entries_[static_cast<std::size_t>(index)].icon);
+    if (inTheRail) cameFrom_ = index;
+    rail_->setCurrent(inTheRail ? index : 0); // what has no button of its own is a matter of bookings
     place(index).enter();
     Q_EMIT placeChanged(index);
 }

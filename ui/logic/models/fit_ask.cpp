@@ -84,6 +84,23 @@ FitPiecesReading readDesign(const model::Season& season, const QString& typed, s
 
 } // namespace
 
+std::vector<Day> freeSaturdays(const model::Season& season, std::optional<Day> today, std::size_t most) {
+    const auto& s = season.theSettings();
+    std::vector<Day> out;
+    const auto isTaken = [&](Day saturday) {
+        return std::any_of(season.bookings.begin(), season.bookings.end(), [&](const model::Booking& b) {
+            return b.standing != model::Standing::lost && b.eventEnd.day >= saturday - 1 &&
+                   b.eventStart.day <= saturday + 1;
+        });
+    };
+    Day day = std::max(today.value_or(s.firstDay), s.firstDay);
+    while (day.weekday() != 6)
+        day = day + 1;
+    for (; day <= s.lastDay && out.size() < most; day = day + 7)
+        if (!isTaken(day)) out.push_back(day);
+    return out;
+}
+
 std::optional<plan::FitAsk> askOf(const FitDraft& draft) {
     if (!draft.day || draft.lines.empty()) return std::nullopt;
     plan::FitAsk ask;

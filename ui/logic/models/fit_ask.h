@@ -34,6 +34,10 @@ inline constexpr Minutes usualStay{4 * 60};
 /// Blank while the day or the pieces are.
 std::optional<plan::FitAsk> askOf(const FitDraft& draft);
 
+/// The next Saturdays on which no booking that stands has its guests, nor on the day before or after; for a
+/// caller who has not said when. No more than `most`, none beyond the season.
+std::vector<Day> freeSaturdays(const model::Season& season, std::optional<Day> today, std::size_t most);
+
 /// "16 tables of supper jar", "16 tables of 2 supper jar", "24 supper jar", "pedestal"; "this jar" and "this
 /// one" are `current`, where there is one.
 struct FitPiecesReading {
