@@ -42,10 +42,8 @@ void fillMenus(QMenuBar& bar, const Actions& actions) {
                 if (action->objectName().startsWith(start)) menu->addAction(action);
             }
         }
-        if (menu->isEmpty())
-            delete menu;
-        else
-            bar.addMenu(menu);
+        // All from the start, so that none moves under the pointer when the pages have come.
+        bar.addMenu(menu)->setEnabled(!menu->isEmpty());
     }
 }
 

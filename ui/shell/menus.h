@@ -7,8 +7,8 @@ namespace withy::ui {
 
 class Actions;
 
-/// Puts every action into the menu its id begins with ("booking.new" into Booking). Menus without any
-/// are left out.
+/// Puts every action into the menu its id begins with ("booking.new" into Booking). A menu without any
+/// stands there all the same and cannot be opened.
 void fillMenus(QMenuBar& bar, const Actions& actions);
 
 } // namespace withy::ui
