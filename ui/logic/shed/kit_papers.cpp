@@ -242,8 +242,11 @@ papers::Document buyingListPaper(const PaperOrder& order) {
     d.key = any ? utf8(shortDay(shed->buying.front().neededBy)) : utf8(KitPapersSay::tr("nothing"));
     d.keyNote = utf8(any ? KitPapersSay::tr("the first day something is short") : KitPapersSay::tr("to buy"));
     if (!any) {
+        const bool counted =
+            !season.containers.empty() || !season.ribbons.empty() || !season.sundries.empty();
         d.body.push_back(Block{papers::Paragraph{plain(
-            utf8(KitPapersSay::tr("What is counted is enough for all that is booked and asked for.")))}});
+            utf8(counted ? KitPapersSay::tr("What is counted is enough for all that is booked and asked for.")
+                         : KitPapersSay::tr("Nothing is counted yet, so nothing can be missing.")))}});
         return d;
     }
     Money sum;
