@@ -12,7 +12,7 @@ namespace withy::ui {
 
 namespace {
 
-constexpr double leastPost = 0.55; ///< of the width
+constexpr double leastPost = 0.25; ///< of the width: up to four times what is needed is in view
 
 void hatch(QPainter& p, const QRectF& at, const QColor& ink) {
     QPainterPath clip;

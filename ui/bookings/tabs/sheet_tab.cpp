@@ -20,7 +20,7 @@ SheetTab::SheetTab(Workbench& bench, const QString& name, QWidget* parent) : Boo
     body_ = new QVBoxLayout(sheet_);
     body_->setContentsMargins(pageMargin(), grid(3), pageMargin(), pageMargin());
     body_->setSpacing(grid(3));
-    sheet_->setMaximumWidth(grid(320)); // wider, and the eye loses the row
+    sheet_->setMaximumWidth(grid(400)); // wider, and the eye loses the row
     body_->addWidget(answer_);
     body_->addStretch(1);
     scroll_ = new QScrollArea;

@@ -144,6 +144,11 @@ void SheetTable::rebuild() {
     cells->setHorizontalSpacing(grid(4));
     cells->setVerticalSpacing(0);
     cells->setColumnStretch(nameColumn(), 1);
+    // Where stems come from takes more words than the plant's name.
+    for (int c = 0; c < static_cast<int>(sheet_.columns.size()) && !folded_; ++c)
+        if (std::any_of(sheet_.rows.begin(), sheet_.rows.end(),
+                        [&](const auto& row) { return !cellAt(row, c).sources.empty(); }))
+            cells->setColumnStretch(placeOf(c), 2);
     addHeads(cells);
     for (std::size_t i = 0; i < sheet_.rows.size(); ++i)
         addRow(cells, i, 2 + static_cast<int>(i) * linesARow);
@@ -157,6 +162,7 @@ void SheetTable::rebuild() {
 void SheetTable::addHeads(QGridLayout* cells) {
     const auto head = [&](const QString& words, int place, bool right) {
         auto* label = new TextLabel(TypeRole::caption, words, Ink::caption);
+        label->setContentsMargins(0, 0, right ? besideFigure : 0, grid(1)); // over its figures, off the rule
         cells->addWidget(label, 0, place, (right ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignBottom);
     };
     head(sheet_.firstTitle, nameColumn(), false);
@@ -164,7 +170,7 @@ void SheetTable::addHeads(QGridLayout* cells) {
         if (!folded_ || !sheet_.columns[c].folds)
             head(sheet_.columns[c].title, placeOf(static_cast<int>(c)), sheet_.columns[c].right);
     cells->addWidget(new Rule(Rule::Kind::head), 1, 0, 1, places());
-    cells->setRowMinimumHeight(0, grid(6));
+    cells->setRowMinimumHeight(0, grid(7));
 }
 
 void SheetTable::addName(QGridLayout* cells, const SheetRow& from, Row& row, int line) {

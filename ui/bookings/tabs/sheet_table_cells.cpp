@@ -29,7 +29,7 @@ void SheetTable::addCell(QGridLayout* cells, std::size_t index, int column, int 
         auto* holder = new QWidget;
         stack = new QVBoxLayout(holder);
         stack->setContentsMargins(0, grid(1), 0, grid(1));
-        stack->setSpacing(0);
+        stack->setSpacing(from.sources.size() > 1 ? grid(1) : 0);
         cells->addWidget(holder, line, placeOf(column),
                          isHead(sheet_.rows[index].look) ? Qt::AlignBottom : Qt::AlignVCenter);
     }
@@ -61,7 +61,7 @@ void SheetTable::addCell(QGridLayout* cells, std::size_t index, int column, int 
     }
     for (std::size_t i = 0; i < from.sources.size(); ++i) {
         cell.sources.push_back(new SourceRow);
-        put(cell.sources.back());
+        under ? below->addWidget(cell.sources.back()) : stack->addWidget(cell.sources.back());
     }
     if (from.reach) {
         cell.reach = new ReachCell;
@@ -69,6 +69,7 @@ void SheetTable::addCell(QGridLayout* cells, std::size_t index, int column, int 
     }
     if (!from.words.isEmpty()) {
         cell.words = new TextLabel(typeOf(from.tone), {}, inkOf(from.tone));
+        if (head.right) cell.words->setContentsMargins(0, 0, besideFigure, 0);
         if (!from.jar) {
             put(cell.words);
         } else {

@@ -10,6 +10,9 @@ namespace withy::ui {
 inline constexpr int linesARow =
     5; // the row, what is folded below it, its working, the ways out, its hairline
 
+/// At the right of a column of figures, as a figure that opens has beside it; pixels.
+inline constexpr int besideFigure = 2;
+
 inline const SheetCell& cellAt(const SheetRow& row, int column) {
     static const SheetCell none;
     return static_cast<std::size_t>(column) < row.cells.size() ? row.cells[static_cast<std::size_t>(column)]
