@@ -104,6 +104,7 @@ TEST_F(SharePanelTest, MadePiecesAreWrittenDownWithTheirMinutesWhenAsked) {
 
 TEST_F(SharePanelTest, AMixIsChosenStepByStepAndTakenAtOnce) {
     open(tests::supperSeason());
+    if (button("share.others")->isVisible()) QTest::mouseClick(button("share.others"), Qt::LeftButton);
     auto* swap = card(shareout::WayKind::swap);
     ASSERT_NE(swap, nullptr);
     QTest::mouseClick(swap, Qt::LeftButton);

@@ -15,6 +15,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace withy::ui {
 
 namespace {
@@ -64,7 +66,7 @@ QWidget* CuttingDay::makeHead() {
     for (auto* button : {earlier_, later_, list, back})
         row->addWidget(button, 0, Qt::AlignVCenter);
     auto* column = new QVBoxLayout(head);
-    column->setContentsMargins(pageMargin(), grid(2), pageMargin(), 0);
+    column->setContentsMargins(pageMargin(), grid(2), pageMargin(), grid(2));
     column->setSpacing(0);
     column->addLayout(row);
     column->addWidget(facts_);
@@ -130,7 +132,7 @@ void CuttingDay::arrange() {
     line_->setVisible(!narrow);
     tally_->setVisible(!narrow || tallyOnly);
     beside_->setVisible(!narrow || !tallyOnly);
-    tally_->setMaximumWidth(narrow ? QWIDGETSIZE_MAX : grid(150));
+    tally_->setMaximumWidth(narrow ? QWIDGETSIZE_MAX : std::max(grid(150), width() * 2 / 5));
 }
 
 void CuttingDay::resizeEvent(QResizeEvent* event) {

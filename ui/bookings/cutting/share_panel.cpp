@@ -28,6 +28,8 @@ namespace withy::ui {
 
 namespace {
 
+constexpr int cardsShown = 3;
+
 TextLabel* wordsBelow(TypeRole type, Ink ink, const char* name) {
     auto* label = new TextLabel(type, {}, ink);
     label->setWordWrap(true);
@@ -101,9 +103,15 @@ void SharePanel::layPage() {
     in->addWidget(makeForms());
     in->addWidget(workings_);
     in->addWidget(notes_);
+    others_ = linkButton({}, "share.others");
+    in->insertWidget(in->indexOf(kept_), others_, 0, Qt::AlignLeft);
+    connect(others_, &QPushButton::clicked, this, [this] {
+        allShown_ = true;
+        showCards();
+    });
     auto* page = new QWidget;
     auto* column = new QVBoxLayout(page);
-    column->setContentsMargins(pageMargin(), grid(4), pageMargin(), grid(4));
+    column->setContentsMargins(pageMargin(), grid(2), pageMargin(), grid(4));
     column->setSpacing(grid(2));
     column->addWidget(small_);
     column->addWidget(head_);
@@ -166,6 +174,7 @@ void SharePanel::show(Id<model::Booking> booking) {
         booking_ = booking;
         mixed_.clear();
         found_.reset();
+        allShown_ = false;
         made_->clear();
         openForm(nullptr);
     }
@@ -257,6 +266,20 @@ void SharePanel::showChoices(const ShareView& view) {
         if (focused) card->setFocus();
     }
     filling_ = false;
+    showCards();
+}
+
+/// The best, and the one that is chosen; the others when they are asked for.
+void SharePanel::showCards() {
+    int away = 0;
+    for (int i = 0; i < cards_->count(); ++i) {
+        auto* card = cards_->itemAt(i)->widget();
+        const bool shown = allShown_ || i < cardsShown || card == chosen();
+        card->setVisible(shown);
+        away += shown ? 0 : 1;
+    }
+    others_->setVisible(away > 0);
+    others_->setText(tr("%n other way(s)", nullptr, away));
 }
 
 void SharePanel::showBench() {

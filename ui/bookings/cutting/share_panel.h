@@ -53,6 +53,7 @@ private:
     void take(std::uint64_t turn, const std::shared_ptr<const ShareFound>& found);
     void showAnswer();
     void showChoices(const ShareView& view);
+    void showCards();
     void showBench();
     [[nodiscard]] ShareCard* chosen() const;
     [[nodiscard]] const shareout::ShareOut* shared() const;
@@ -87,6 +88,8 @@ private:
     QPushButton* card_ = nullptr;
     QPushButton* mix_ = nullptr;
     QPushButton* over_ = nullptr;
+    QPushButton* others_ = nullptr;
+    bool allShown_ = false;
     QPushButton* tell_ = nullptr;
     QPushButton* note_ = nullptr;
     MadeForm* made_;

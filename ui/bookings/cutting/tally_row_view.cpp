@@ -180,6 +180,11 @@ void TallyRowView::showRow(const TallyRow& row, bool throwing) {
     against_->setInk(throwing || row.asks ? Ink::osier : Ink::second);
     count_->setAccessibleDescription(row.stage.isEmpty() ? below : tr("%1. %2").arg(below, row.stage));
     bunch_->setVisible(row.bunch > 1 && row.bunch != 10);
+    // By size; where there is no bunch its room stays at the end.
+    const bool first = row.bunch > 1 && row.bunch < 10;
+    auto* keys = static_cast<QHBoxLayout*>(layout());
+    keys->removeWidget(bunch_);
+    keys->insertWidget(keys->indexOf(ten_) + (first ? 0 : 1), bunch_);
     nameKeys();
     showOffers();
     update();
