@@ -6,6 +6,7 @@
 #include "ui/common/text_label.h"
 #include "ui/logic/edits/finding_edits.h"
 #include "ui/logic/wording.h"
+#include "ui/paint/icons.h"
 #include "ui/paint/spacing.h"
 
 #include <QDate>
@@ -20,7 +21,8 @@ namespace withy::ui {
 
 namespace {
 
-/// A lidless jar in osier for what is wrong, a small ring for what is only worth knowing.
+/// A triangle for what is wrong (the lidless jar is for stems that are short), a small ring for what is only
+/// worth knowing.
 class FindingMark : public QWidget {
 public:
     FindingMark() {
@@ -41,10 +43,7 @@ protected:
             p.drawEllipse(QRectF(w * 0.2, w * 0.3, w * 0.4, w * 0.4));
             return;
         }
-        p.setPen(QPen(palette.of(Role::osier), jarLine));
-        p.drawRoundedRect(QRectF(w * 0.1, w * 0.35, w * 0.6, w * 0.58), corner, corner);
-        p.fillRect(QRectF(w * 0.1, w * 0.72, w * 0.6, w * 0.2), palette.of(Role::osier));
-        p.drawLine(QPointF(w * 0.08, w * 0.25), QPointF(w * 0.7, w * 0.06));
+        icon(IconName::caution, palette, Role::osier).paint(&p, rect());
     }
 };
 
@@ -99,7 +98,7 @@ FindingRows::Row FindingRows::makeRow(std::size_t index) {
     auto* cells = new QGridLayout(row.all);
     cells->setContentsMargins(0, grid(1), 0, grid(1));
     cells->setHorizontalSpacing(grid(2));
-    cells->setVerticalSpacing(0);
+    cells->setVerticalSpacing(grid(1));
     cells->setColumnStretch(1, 1);
     cells->addWidget(row.mark, 0, 0, Qt::AlignTop);
     cells->addWidget(row.words, 0, 1);

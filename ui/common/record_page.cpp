@@ -35,7 +35,7 @@ RecordPage::RecordPage(Workbench& bench, RecordPageSpec spec, QWidget* parent)
     const QString id = QString::fromLatin1(spec_.id);
     table_->setObjectName(id + QStringLiteral(".table"));
     table_->setAccessibleName(spec_.name);
-    table_->setEmptyWords(spec_.emptyWords);
+    if (!spec_.answer) table_->setEmptyWords(spec_.emptyWords); // the answer above says it already
     auto* tools = new QHBoxLayout(tools_);
     tools->setContentsMargins(0, 0, 0, 0);
     tools->setSpacing(grid(2));

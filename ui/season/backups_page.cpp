@@ -42,6 +42,7 @@ BackupsPage::BackupsPage(Workbench& bench, QWidget* parent)
     view_->setSelectionMode(QAbstractItemView::SingleSelection);
     view_->setShowGrid(false);
     view_->setTabKeyNavigation(false);
+    view_->setWordWrap(false);
     view_->verticalHeader()->hide();
     view_->verticalHeader()->setDefaultSectionSize(tableRow());
     view_->horizontalHeader()->setHighlightSections(false);

@@ -88,7 +88,15 @@ void LightChart::paintEvent(QPaintEvent*) {
     const auto& palette = currentPalette();
     const QRectF box(grid(10), grid(1), width() - grid(11), height() - grid(18));
     p.fillRect(box, palette.of(Role::night));
-    if (!samples_.empty()) paintLight(p, box);
+    if (!samples_.empty()) {
+        paintLight(p, box);
+    } else {
+        p.setFont(typeFont(TypeRole::text));
+        p.setPen(palette.of(Role::ink2));
+        p.drawText(box.adjusted(grid(4), 0, -grid(4), 0), Qt::AlignCenter | Qt::TextWordWrap,
+                   tr("Type a county or region, and the light of its year stands here."));
+        p.setFont(typeFont(TypeRole::caption));
+    }
     p.setPen(QPen(palette.of(Role::edge), hairline));
     p.drawLine(box.bottomLeft(), box.bottomRight());
     p.setPen(palette.of(Role::ink3));
