@@ -7,6 +7,7 @@
 #include <libical/ical.h>
 
 #include <algorithm>
+#include <limits>
 #include <map>
 #include <memory>
 #include <optional>
@@ -25,6 +26,15 @@ constexpr int firstRuleYear = 1971;
 constexpr int lastRuleYear = 2040;
 
 using Component = std::unique_ptr<icalcomponent, FreeComponent>;
+
+/// Of two files the later has the larger number, as RFC 5545 (3.8.7.4) asks of a revised event: seconds since
+/// 2020 began, which fit the 31 bits of an integer until 2088. Larger than the minutes since 1970 that files
+/// of an earlier make bear.
+int revisionAt(Instant written) {
+    constexpr std::int64_t since = 1'577'836'800;
+    return static_cast<int>(
+        std::clamp<std::int64_t>(written.seconds - since, 0, std::numeric_limits<std::int32_t>::max()));
+}
 
 void add(icalcomponent* component, icalproperty* property) {
     icalcomponent_add_property(component, property);
@@ -162,8 +172,7 @@ private:
         add(event, icalproperty_new_uid(tidy(entry.uid).c_str()));
         add(event, icalproperty_new_dtstamp(universalTime(calendar_.written)));
         add(event, icalproperty_new_lastmodified(universalTime(calendar_.written)));
-        // Minutes since 1970: grows with every file, and fits the 31 bits of an integer until the year 6000.
-        add(event, icalproperty_new_sequence(static_cast<int>(calendar_.written.seconds / 60)));
+        add(event, icalproperty_new_sequence(revisionAt(calendar_.written)));
         addTimes(event, entry);
         add(event, icalproperty_new_summary(tidy(entry.summary).c_str()));
         if (!entry.location.empty()) add(event, icalproperty_new_location(tidy(entry.location).c_str()));

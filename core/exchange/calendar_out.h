@@ -32,8 +32,8 @@ struct CalendarOut {
 /// as a VTIMEZONE of yearly rules where the changes keep to one, else of dates from 1971 to 2040; a time that
 /// the clocks leap over becomes the first after the gap, of an hour that comes twice the first is meant (as
 /// RFC 5545, 3.3.5, reads it too). With a rule that cannot be read, times are written without a zone. A file
-/// of a later minute has the larger SEQUENCE and the later DTSTAMP in every entry, so that who takes it in
-/// updates what an earlier one brought and doubles nothing.
+/// of a later second has the larger SEQUENCE (3.8.7.4) and the later DTSTAMP in every entry, so that who
+/// takes it in updates what an earlier one brought and doubles nothing.
 std::string calendarText(const CalendarOut& calendar);
 
 } // namespace withy::exchange

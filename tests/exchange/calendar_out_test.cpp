@@ -5,6 +5,8 @@
 
 #include <gtest/gtest.h>
 
+#include <limits>
+
 namespace withy::exchange::tests {
 
 namespace {
@@ -245,6 +247,25 @@ TEST(CalendarOut, SecondReadersAreThere) {
             missing += " python3-" + library;
     EXPECT_EQ(missing, "") << "not installed, so our calendars were not read; tests/run installs them";
     EXPECT_EQ(complaints, std::vector<std::string>{});
+}
+
+/// "The revision sequence number of the calendar component ... MUST be incremented each time" the organiser
+/// makes a significant revision (RFC 5545, 3.8.7.4): a file written seconds later has changed too. Integers
+/// are of 32 bits with a sign (3.3.8).
+TEST(CalendarOut, AFileOfTheNextSecondIsALaterRevision) {
+    const auto sequenceAt = [](const char* day, std::int64_t second) {
+        auto file = calendar(london, {entry("round", "2027-09-10T06:35", "2027-09-10T07:50")});
+        file.written = Instant{utc(day) + second};
+        std::vector<std::string> complaints;
+        return readByLibical({calendarText(file)}, complaints).at("round").sequence;
+    };
+    EXPECT_LT(sequenceAt("2027-09-06T07:00", 1), sequenceAt("2027-09-06T07:00", 2));
+    EXPECT_LT(sequenceAt("2027-09-06T07:00", 59), sequenceAt("2027-09-06T07:01", 0));
+    // Files of an earlier make counted minutes since 1970: none of them is the later one.
+    EXPECT_GT(sequenceAt("2026-01-01T00:00", 0), (utc("2040-01-01T00:00")) / 60);
+    EXPECT_GE(sequenceAt("2019-01-01T00:00", 0), 0);
+    EXPECT_LE(sequenceAt("2087-12-31T00:00", 0), std::numeric_limits<std::int32_t>::max());
+    EXPECT_LT(sequenceAt("2087-12-30T00:00", 0), sequenceAt("2087-12-31T00:00", 0));
 }
 
 } // namespace withy::exchange::tests
