@@ -44,20 +44,6 @@ struct PieceWork {
     }
 };
 
-std::vector<designs::StemGroup> stemGroups(const PieceWork& w) {
-    std::vector<designs::StemGroup> groups;
-    for (const auto* slot : Index::of(w.index.slots, w.design.id)) {
-        const auto fill = slotFill(w.index, slot->id);
-        const Plant* plant = fill.empty() ? nullptr : w.index.season.plants.find(fill.front().first);
-        garden::Sourced diameter{usualStem.value, usualStem.basis, usualStem.source};
-        if (plant)
-            diameter = PlantFacts(w.index, *plant).get("stem_diameter_mm", plant->stemDiameterMm, usualStem);
-        groups.push_back(
-            {slot->count.value, diameter.value, diameter.basis, plant ? plant->name : slot->label});
-    }
-    return groups;
-}
-
 /// The plant's longest stem against the tier; names what is missing and what would do.
 template <class Piece>
 void checkReach(PieceWork& w, const Piece& piece, const Slot& slot, const Plant& plant) {
@@ -108,7 +94,7 @@ void planNeck(PieceWork& w, const designs::ProfileShape& shape,
 }
 
 void planVesselWater(PieceWork& w) {
-    const auto groups = stemGroups(w);
+    const auto groups = stemGroups(w.index, w.design.id);
     const auto shape = shapeOf(*w.container);
     planNeck(w, shape, groups);
     auto water = designs::waterFill({shape, w.container->measuredVolume, tenThousandths(w.design.waterShare),
@@ -136,7 +122,7 @@ std::optional<Result<Figure, Problem>> girth(const PieceWork& w) {
         return designs::outerGirth(shapeOf(*w.container), usualWall);
     }
     if (w.plan.stemsPerPiece.value < 1) return std::nullopt;
-    return shed::girthOfBound(w.plan.stemsPerPiece, meanStemDiameter(stemGroups(w)));
+    return shed::girthOfBound(w.plan.stemsPerPiece, meanStemDiameter(stemGroups(w.index, w.design.id)));
 }
 
 void planRibbon(PieceWork& w) {
@@ -180,6 +166,20 @@ std::vector<std::pair<Id<Plant>, double>> slotFill(const Index& index, Id<Slot> 
     for (auto& [plant, share] : fill)
         share /= sum;
     return fill;
+}
+
+std::vector<designs::StemGroup> stemGroups(const Index& index, Id<Design> design) {
+    std::vector<designs::StemGroup> groups;
+    for (const auto* slot : Index::of(index.slots, design)) {
+        const auto fill = slotFill(index, slot->id);
+        const Plant* plant = fill.empty() ? nullptr : index.season.plants.find(fill.front().first);
+        garden::Sourced diameter{usualStem.value, usualStem.basis, usualStem.source};
+        if (plant)
+            diameter = PlantFacts(index, *plant).get("stem_diameter_mm", plant->stemDiameterMm, usualStem);
+        groups.push_back(
+            {slot->count.value, diameter.value, diameter.basis, plant ? plant->name : slot->label});
+    }
+    return groups;
 }
 
 DesignPlan designPlan(const Index& index, const Design& design) {

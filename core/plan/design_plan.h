@@ -12,4 +12,7 @@ DesignPlan designPlan(const Index& index, const model::Design& design);
 /// all to the best plant where not. Empty when the slot names no plant.
 std::vector<std::pair<Id<model::Plant>, double>> slotFill(const Index& index, Id<model::Slot> slot);
 
+/// The stems that stand in the neck, slot by slot, each as thick as its best plant.
+std::vector<designs::StemGroup> stemGroups(const Index& index, Id<model::Design> design);
+
 } // namespace withy::plan

@@ -2,9 +2,9 @@
 #include "core/plan/grown_on.h"
 
 #include "core/designs/growing_on.h"
+#include "core/plan/best_plant.h"
 
 #include <algorithm>
-#include <map>
 
 namespace withy::plan {
 
@@ -22,11 +22,6 @@ double grownOn(const model::Season& season, Id<model::Design> design,
                const std::vector<designs::WaterPhase>& stood) {
     const auto* d = season.designs.find(design);
     if (!d) return 0;
-    std::map<Id<model::Slot>, const model::SlotPlant*> best;
-    for (const auto& choice : season.slotPlants) {
-        auto& kept = best[choice.slot];
-        if (!kept || choice.position < kept->position) kept = &choice;
-    }
     // What counts is the top: a low stem may grow past no taller one.
     const auto heightOf = [&](model::Tier tier) {
         return tier == model::Tier::low      ? d->heightLow.value
@@ -36,8 +31,7 @@ double grownOn(const model::Season& season, Id<model::Design> design,
     double before = 0, after = 0;
     for (const auto& slot : season.slots) {
         if (slot.design != design || slot.count.value < 1) continue;
-        const auto choice = best.find(slot.id);
-        const auto* plant = choice == best.end() ? nullptr : season.plants.find(choice->second->plant);
+        const auto* plant = bestPlant(season, slot.id);
         const double height = static_cast<double>(heightOf(slot.tier));
         before = std::max(before, height);
         after = std::max(after, height + (plant ? grownOn(*plant, stood) : 0));

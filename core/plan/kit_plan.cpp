@@ -3,6 +3,7 @@
 
 #include "core/base/working_lines.h"
 #include "core/plan/needs_plan.h"
+#include "core/plan/usual_holder.h"
 
 namespace withy::plan {
 
@@ -166,13 +167,10 @@ void planBuckets(KitWork& w) {
         const auto length = need.longestCut.value_or(Millimetres(500));
         stems[static_cast<std::size_t>(shed::lengthClass(length))] += need.need.total;
     }
-    const model::Holder* usual = nullptr; // the commonest bucket sets the measure
+    const auto* usual = commonestHolder(w.index.season, model::HolderKind::bucket);
     std::optional<std::int64_t> owned;
-    for (const auto& h : w.index.season.holders) {
-        if (h.kind != model::HolderKind::bucket) continue;
-        if (h.owned) owned = owned.value_or(0) + *h.owned;
-        if (!usual || h.owned.value_or(0) > usual->owned.value_or(0)) usual = &h;
-    }
+    for (const auto& h : w.index.season.holders)
+        if (h.kind == model::HolderKind::bucket && h.owned) owned = owned.value_or(0) + *h.owned;
     if (!usual) return;
     auto buckets = shed::bucketsFor(stems, {usual->shortStems, usual->middleStems, usual->longStems});
     if (!buckets.ok()) return;

@@ -13,8 +13,6 @@ namespace withy::plan {
 
 namespace {
 
-constexpr double waterStemMm = 4; ///< from memory, as in the design's own plan
-
 Zone waterZone(const model::Season& season) {
     return Zone::fromPosix(season.theSettings().zoneRule).value_or(Zone::utc());
 }
@@ -26,18 +24,6 @@ LocalTime arrivalOf(const BookingPlan& plan) {
         if (step.kind == StepKind::drive && (!arrive || step.to < *arrive)) arrive = step.to;
     }
     return arrive.value_or(plan.driveStart);
-}
-
-std::vector<designs::StemGroup> waterGroups(const Index& index, Id<model::Design> design) {
-    std::vector<designs::StemGroup> groups;
-    for (const auto* slot : Index::of(index.slots, design)) {
-        const auto fill = slotFill(index, slot->id);
-        const auto* plant = fill.empty() ? nullptr : index.season.plants.find(fill.front().first);
-        groups.push_back({slot->count.value,
-                          plant && plant->stemDiameterMm ? *plant->stemDiameterMm : waterStemMm,
-                          Basis::fromMemory, plant ? plant->name : slot->label});
-    }
-    return groups;
 }
 
 /// Each slot's stems by the plants that fill it; what a share leaves over goes to the first.
@@ -77,6 +63,16 @@ std::int64_t piecesOfDesign(const model::Season& season, Id<model::Booking> book
     return pieces;
 }
 
+} // namespace
+
+LocalTime looksGoodTo(const model::Booking& booking) {
+    return std::max(booking.eventEnd, booking.lookGoodUntil.value_or(booking.eventEnd));
+}
+
+double realHours(const model::Season& season, LocalTime from, LocalTime to) {
+    return waterZone(season).hoursBetween(from, to);
+}
+
 LocalTime hoursAfter(const model::Season& season, LocalTime from, double hours) {
     const auto zone = waterZone(season);
     auto at = zone.instantNear(from);
@@ -84,7 +80,17 @@ LocalTime hoursAfter(const model::Season& season, LocalTime from, double hours) 
     return zone.local(at);
 }
 
-} // namespace
+std::optional<designs::WaterCourseAsked> waterAsked(const Index& index, const model::Design& design,
+                                                    std::vector<designs::WaterPhase> phases) {
+    const auto* c = design.container ? index.season.containers.find(*design.container) : nullptr;
+    if (!c) return std::nullopt;
+    designs::WaterCourseAsked asked;
+    asked.filling = {shapeOf(*c), c->measuredVolume, tenThousandths(design.waterShare),
+                     static_cast<double>(design.lift.value), stemGroups(index, design.id)};
+    asked.drinkers = drinkersOf(index, design.id);
+    asked.phases = std::move(phases);
+    return asked;
+}
 
 std::optional<StandingTime> standingTime(const model::Season& season, const model::Booking& booking,
                                          const BookingPlan& plan) {
@@ -92,7 +98,7 @@ std::optional<StandingTime> standingTime(const model::Season& season, const mode
     const auto zone = waterZone(season);
     StandingTime st;
     st.from = plan.makeUpStart;
-    st.to = std::max(booking.eventEnd, booking.lookGoodUntil.value_or(booking.eventEnd));
+    st.to = looksGoodTo(booking);
     st.arrive = arrivalOf(plan);
     const LocalTime times[]{st.from, plan.makeUpEnd, plan.driveStart, st.arrive, st.to};
     const double celsius[]{s.benchCelsius, s.storeCelsius, s.vanCelsius, s.venueCelsius};
@@ -119,15 +125,11 @@ std::optional<PieceWater> pieceWater(const model::Season& season, Id<model::Desi
     } else {
         out.phases = {{usualHours, season.theSettings().venueCelsius}};
     }
-    designs::WaterCourseAsked asked;
-    asked.filling = {shapeOf(*c), c->measuredVolume, tenThousandths(d->waterShare),
-                     static_cast<double>(d->lift.value), waterGroups(index, id)};
-    asked.drinkers = drinkersOf(index, id);
-    if (asked.drinkers.empty()) return std::nullopt;
-    asked.phases = out.phases;
-    asked.pieces = out.pieces;
-    asked.points = 49;
-    auto course = designs::waterCourse(asked);
+    auto asked = waterAsked(index, *d, out.phases);
+    if (!asked || asked->drinkers.empty()) return std::nullopt;
+    asked->pieces = out.pieces;
+    asked->points = 49;
+    auto course = designs::waterCourse(*asked);
     if (!course.ok()) return std::nullopt;
     out.course = std::move(course).value();
     out.depth = static_cast<double>(c->innerDepth.value);

@@ -2,10 +2,24 @@
 #pragma once
 
 #include "core/designs/water_level.h"
+#include "core/plan/index.h"
 #include "core/plan/plan.h"
 
-/// The water of a design through a booking: how it falls from the make-up to the event's last hour.
+/// The water of a design through a booking: how it falls from the make-up to the event's last hour. The bench
+/// and the packing sheet ask the same of it: the same stems, the same hours, the same end.
 namespace withy::plan {
+
+/// The last hour a piece must look good: the event's end, or later where somebody asked for later.
+LocalTime looksGoodTo(const model::Booking& booking);
+
+/// Real hours on the place's clock, the night of a change of the clocks as long as it is.
+double realHours(const model::Season& season, LocalTime from, LocalTime to);
+LocalTime hoursAfter(const model::Season& season, LocalTime from, double hours);
+
+/// One filled piece of the design through `phases`: whole stems that add up to each slot's count, what the
+/// shares leave over going to the slot's best plant. Nothing for a bound piece.
+std::optional<designs::WaterCourseAsked> waterAsked(const Index& index, const model::Design& design,
+                                                    std::vector<designs::WaterPhase> phases);
 
 /// What a piece stands through in water: bench, cool rest, van, venue, at the settings' temperatures.
 struct StandingTime {

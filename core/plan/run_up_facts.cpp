@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/cover_plan.h"
 #include "core/plan/run_up_draft.h"
+#include "core/plan/usual_holder.h"
 #include "core/runup/time_spans.h"
 
 #include <algorithm>
@@ -12,15 +13,6 @@ namespace {
 
 constexpr std::int64_t quarter = 15;
 constexpr double goodStretch = 3; ///< hours after sunrise and before sunset, as in garden/good_hours.h
-
-const model::Holder* usualBucket(const model::Season& season) {
-    const model::Holder* usual = nullptr; // the commonest sets the measure, as in the kit
-    for (const auto& h : season.holders) {
-        if (h.kind != model::HolderKind::bucket) continue;
-        if (!usual || h.owned.value_or(0) > usual->owned.value_or(0)) usual = &h;
-    }
-    return usual;
-}
 
 /// The quarter hours from..to (hours of the clock) that are not too warm.
 std::vector<runup::TimeSpan> coolQuarters(const garden::GardenDay& day, double from, double to,
@@ -61,7 +53,7 @@ RunUpFacts::RunUpFacts(const model::Season& s, const Plan& p, const RunUpOptions
     , index(s)
     , hands(s)
     , days_(p.days ? p.days : std::make_shared<PlaceDays>(s))
-    , bucket_(usualBucket(s)) {
+    , bucket_(commonestHolder(s, model::HolderKind::bucket)) {
     for (const auto& m : s.stepMarks)
         marks_.emplace(StepKey{m.step, m.booking, m.line, m.drop, m.day, m.number}, &m);
     if (!p.cover) return;

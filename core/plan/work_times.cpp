@@ -2,6 +2,7 @@
 #include "core/plan/work_times.h"
 
 #include "core/base/working_lines.h"
+#include "core/plan/piece_water.h"
 #include "core/runup/rates.h"
 
 #include <algorithm>
@@ -17,7 +18,6 @@ using Designs = std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>>;
 
 constexpr Minutes usualTravel{30};        ///< when the venue does not say (common practice, no source)
 constexpr Minutes checkingWater{10};      ///< all of them (common practice, no source)
-constexpr Minutes beforeGuests{60};       ///< a drop nobody named: an hour before the guests
 constexpr std::int64_t piecesPerTray = 8; ///< until packing says better (common practice, no source)
 
 Minutes rounded(double minutes) {
@@ -154,7 +154,7 @@ WorkTimes workTimes(const Index& index, const model::Booking& booking, const Boo
     WorkTimes t{{},
                 venue && venue->travel ? *venue->travel : usualTravel,
                 !(venue && venue->travel),
-                booking.lookGoodUntil.value_or(booking.eventEnd),
+                looksGoodTo(booking),
                 {static_cast<int>(s.workFrom), static_cast<int>(s.workTo), {}},
                 {}};
     for (const auto* drop : drops)

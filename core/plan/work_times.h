@@ -7,6 +7,9 @@
 
 namespace withy::plan {
 
+/// A drop nobody named is reached so long before the guests (common practice, no source).
+inline constexpr Minutes beforeGuests{60};
+
 /// The fixed times of a booking, worked back from its first drop. One pair of hands: the run-up proper,
 /// with helpers and all bookings together, takes this over later.
 struct Drive {
@@ -22,7 +25,7 @@ struct WorkTimes {
     std::vector<Drive> drives; ///< in order of leaving
     Minutes travel;
     bool travelGuessed = false;
-    LocalTime lastHour; ///< look-good-until, or the event's end
+    LocalTime lastHour; ///< as looksGoodTo() has it
     runup::WorkCalendar calendar;
     std::vector<const model::Line*> makeOrder; ///< water-held first, buttonholes last
 };

@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace withy::plan::tests {
 
 namespace {
@@ -159,6 +161,59 @@ TEST(KitThroughTime, DemoDayByDay) {
         }
     }
     EXPECT_GT(days, 1000);
+}
+
+/// By hand: the 4th wants 60 of 46 alone, and says so itself. On the 11th 24 and 30 are away together, 54 of
+/// 46: that is found, with its first day, whatever one booking wants at another time.
+TEST(KitThroughTime, OneBookingThatWantsTooMuchSilencesNoOther) {
+    const auto season = shedSeason({{1, 4, 60}, {2, 11, 24}, {3, 12, 30}});
+    const auto plan = plan::plan(season, on(9, 1));
+    std::vector<const Finding*> found;
+    for (const auto& f : plan.shed->findings)
+        if (f.finding.code == ShedCode::kitRunsShort) found.push_back(&f.finding);
+    ASSERT_EQ(found.size(), 1u);
+    EXPECT_EQ(found[0]->place, jars);
+    EXPECT_EQ(found[0]->subjects.at(1), "2027-09-11");
+    EXPECT_EQ(found[0]->numbers.at(0), 8);
+    const auto& own = plan.bookings.at(Id<model::Booking>(1))->findings;
+    EXPECT_TRUE(std::any_of(own.begin(), own.end(),
+                            [](const Finding& f) { return f.code == FindingCode::containerShort; }));
+}
+
+/// Short twice in a season, found twice.
+TEST(KitThroughTime, EachTimeItIsShortIsFound) {
+    const auto season = shedSeason({{1, 4, 24}, {2, 5, 30}, {3, 18, 40}, {4, 19, 20}});
+    const auto plan = plan::plan(season, on(9, 1));
+    std::vector<std::string> days;
+    for (const auto& f : plan.shed->findings)
+        if (f.finding.code == ShedCode::kitRunsShort) days.push_back(f.finding.subjects.at(1));
+    EXPECT_EQ(days, (std::vector<std::string>{"2027-09-04", "2027-09-18"}));
+}
+
+/// Trays of which one booking alone wants more than there are: no booking's own kit list counts them, so the
+/// shelf says it, and they are on the buying list. Eight jars of 215 mm stand in 860 x 430.
+TEST(KitThroughTime, TraysThatRunShortAreFoundAndBought) {
+    model::Holder tray;
+    tray.id = slatted;
+    tray.name = "Slatted tray";
+    tray.kind = model::HolderKind::tray;
+    tray.innerLength = Millimetres(860);
+    tray.innerWidth = Millimetres(430);
+    tray.owned = 2;
+    const auto season = applied(shedSeason({{1, 11, 24}}), model::Edit("t").put(tray));
+    const auto plan = plan::plan(season, on(9, 1));
+    const model::Ref trays{model::TableKind::holders, slatted.value};
+    const Finding* found = nullptr;
+    for (const auto& f : plan.shed->findings)
+        if (f.finding.code == ShedCode::kitRunsShort && f.finding.place == trays) found = &f.finding;
+    ASSERT_NE(found, nullptr);
+    EXPECT_EQ(found->subjects.at(1), "2027-09-11") << "the day they go on the road";
+    EXPECT_EQ(found->numbers.at(0), 1);
+    const auto bought = std::find_if(plan.shed->buying.begin(), plan.shed->buying.end(),
+                                     [&](const BuyingLine& l) { return l.item == trays; });
+    ASSERT_NE(bought, plan.shed->buying.end());
+    EXPECT_EQ(bought->amount, 1);
+    EXPECT_EQ(bought->neededBy.iso(), "2027-09-11");
 }
 
 } // namespace withy::plan::tests

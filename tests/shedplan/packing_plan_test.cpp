@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/piece_water.h"
 #include "tests/cover/demo_files.h"
 #include "tests/shedplan/shed_sample.h"
 
@@ -69,6 +70,43 @@ void expectPacked(const BookingPacking& packed, const BookingPlan& plan) {
         if (entry.line && entry.kind != LoadKind::bucket) pieces[*entry.line] -= entry.count;
     for (const auto& [line, open] : pieces)
         EXPECT_EQ(open, 0) << "line " << line.value;
+}
+
+/// The jar's four stems, shared by three plants that drink; a booking in a hall from the afternoon on.
+model::Edit drinkingJars(std::int64_t stems, double uptake) {
+    model::Edit e("t");
+    model::Slot slot;
+    slot.id = Id<model::Slot>(1);
+    slot.design = supperJar;
+    slot.label = "faces";
+    slot.count = Stems(stems);
+    e.put(slot);
+    for (std::int64_t i = 1; i <= 3; ++i) {
+        auto plant = model::sample::plant(i, "Plant " + std::to_string(i));
+        plant.uptakeMlPerDay = uptake;
+        e.put(plant);
+        model::SlotPlant choice;
+        choice.id = Id<model::SlotPlant>(i);
+        choice.slot = slot.id;
+        choice.plant = plant.id;
+        choice.position = i;
+        choice.share = 1;
+        e.put(choice);
+    }
+    return e;
+}
+
+std::int64_t stemsIn(const designs::WaterCourse& course) {
+    double stems = 0;
+    for (const auto& line : course.working)
+        if (line.what == "stems") stems += line.value;
+    return std::llround(stems);
+}
+
+const Finding* findingOf(const ShedPlan& shed, FindingCode code) {
+    for (const auto& f : shed.findings)
+        if (f.finding.code == code) return &f.finding;
+    return nullptr;
 }
 
 bool overlap(const packing::LoadedItem& a, const packing::LoadedItem& b) {
@@ -163,6 +201,85 @@ TEST(PackingPlan, DemoIsSoundAndLastDropGoesInFirst) {
         several += packed->drops.size() > 1 ? 1 : 0;
     }
     EXPECT_GE(several, 2);
+}
+
+/// Four stems in three equal shares are four stems, on the packing sheet as on the bench: a third of four
+/// rounded by itself, three times, would leave one out.
+TEST(PackingWater, SharesAddUpToTheStemsAsOnTheBench) {
+    const auto season = applied(packedSeason(trayRecord(860, 430), vanRecord(620)), drinkingJars(4, 20));
+    const auto plan = plan::plan(season, on(9, 1));
+    const auto& water = packingOf(plan).waters.at(0);
+    EXPECT_EQ(stemsIn(water.course), 4);
+    const auto bench = pieceWater(season, supperJar, nullptr, nullptr);
+    ASSERT_TRUE(bench);
+    EXPECT_EQ(stemsIn(bench->course), stemsIn(water.course));
+    EXPECT_NEAR(bench->course.curve.front().millilitres, water.course.curve.front().millilitres, 1e-9);
+}
+
+/// The clocks go back in the night to Sunday, 31 October 2027 (last Sunday of October: directive 2000/84/EC):
+/// from 13:00 on Saturday to 13:00 on Sunday are 25 hours, and what is drunk is drunk in 25 hours.
+TEST(PackingWater, ANightOfTheClocksIsAsLongAsItIs) {
+    auto season = applied(packedSeason(trayRecord(860, 430), vanRecord(620)), drinkingJars(4, 80));
+    const auto moved = [&](int month, int day) {
+        auto booking = *season.bookings.find(Id<model::Booking>(1));
+        booking.eventStart = model::sample::at(2027, month, day, 14);
+        booking.eventEnd = model::sample::at(2027, month, day, 23);
+        booking.lookGoodUntil = model::sample::at(2027, month, day, 13) + Minutes(24 * 60);
+        booking.makeFrom = model::sample::at(2027, month, day, 6);
+        auto drop = *season.drops.find(Id<model::Drop>(1));
+        drop.time = model::sample::at(2027, month, day, 13);
+        drop.clearedAt = *booking.lookGoodUntil + Minutes(60);
+        const auto plan = plan::plan(applied(season, model::Edit("t").put(booking).put(drop)), on(9, 1));
+        return packingOf(plan).waters.at(0);
+    };
+    const auto plain = moved(9, 11), longer = moved(10, 30);
+    EXPECT_NEAR(plain.course.curve.back().hours, 24, 1e-9);
+    EXPECT_NEAR(longer.course.curve.back().hours, 25, 1e-9);
+    EXPECT_NEAR(longer.course.wantedByEnd / plain.course.wantedByEnd, 25.0 / 24, 1e-9);
+    // Straight lines: dry after the same real hours, and so an hour earlier by the clock of that night.
+    ASSERT_TRUE(plain.dryAt && longer.dryAt);
+    const auto wall = [](const LineWater& w) { return (*w.dryAt - w.placed).value; };
+    EXPECT_EQ(wall(plain) - wall(longer), 60);
+}
+
+/// Flowers stand as long as the guests do, whatever earlier hour was written down.
+TEST(PackingWater, LooksGoodToTheEndOfTheEventAtLeast) {
+    const auto season = applied(packedSeason(trayRecord(860, 430), vanRecord(620)), drinkingJars(4, 20));
+    auto booking = *season.bookings.find(Id<model::Booking>(1));
+    booking.lookGoodUntil = booking.eventStart + Minutes(30);
+    const auto plan = plan::plan(applied(season, model::Edit("t").put(booking)), on(9, 1));
+    // 13:00 to 22:30.
+    EXPECT_NEAR(packingOf(plan).waters.at(0).course.curve.back().hours, 9.5, 1e-9);
+}
+
+/// 600 jars that no tray takes: 600 x 0.21 x 0.21 m are 26.46 m2, the floor has 2.3 x 1.4 = 3.22 m2, so nine
+/// trips are the least; and nobody says that they find no room.
+TEST(PackingPlan, TooManyThingsAreSaidToBeTooMany) {
+    const auto plan = plan::plan(packedSeason(trayRecord(200, 180), vanRecord(6200), 600), on(9, 1));
+    EXPECT_FALSE(finds(*plan.shed, ShedCode::loadNoRoom));
+    const auto* found = findingOf(*plan.shed, ShedCode::loadTooMany);
+    ASSERT_NE(found, nullptr);
+    ASSERT_EQ(found->numbers.size(), 3u);
+    EXPECT_EQ(found->numbers[0], static_cast<double>(packingOf(plan).entries.size()));
+    EXPECT_EQ(found->numbers[1], static_cast<double>(packing::mostLoadItems));
+    EXPECT_GE(found->numbers[2], 9);
+    EXPECT_LE(found->numbers[2], 10) << "cans of water take little more";
+}
+
+/// What stands alone and cannot be got through the doors goes in no trip.
+TEST(PackingPlan, WhatIsLargerThanTheFloorIsCountedApart) {
+    const auto plan = plan::plan(packedSeason(trayRecord(2400, 1500), vanRecord(620), 24), on(9, 1));
+    const auto* found = findingOf(*plan.shed, ShedCode::loadNoRoom);
+    ASSERT_NE(found, nullptr);
+    EXPECT_EQ(found->numbers.at(2), static_cast<double>(packingOf(plan).drops[0].trays.size()))
+        << "trays of 2.4 x 1.5 m for a floor of 2.3 x 1.4 m";
+}
+
+/// More jars than are filled at once go into trays all the same: nobody says that a tray is too small.
+TEST(PackingPlan, TwentyFiveThousandJarsStandInTrays) {
+    const auto plan = plan::plan(packedSeason(trayRecord(860, 430), vanRecord(620), 25'000), on(9, 1));
+    EXPECT_FALSE(finds(*plan.shed, ShedCode::trayTooSmall));
+    EXPECT_EQ(packingOf(plan).drops[0].trays.size(), 25'000u / 8);
 }
 
 } // namespace withy::plan::tests

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/shed/ribbon_days.h"
 #include "tests/cover/demo_files.h"
 #include "tests/cutting/box_outside.h"
 #include "tests/shedplan/shed_sample.h"
@@ -189,6 +190,29 @@ TEST(RibbonDays, RandomSeasonsAreTheOutsideSolversOptimum) {
         compared += expectOutsideOptimum(*plan.shed);
     }
     EXPECT_GE(compared, 30);
+}
+
+/// 120,000 pieces in a day are beyond what is cut: it is said with the most there may be, nothing is called
+/// missing, and the reels stay for the days after.
+TEST(RibbonDays, WhatIsBeyondAllCuttingIsSaid) {
+    const auto season = withLengths(shedSeason({{1, 11, 60'000}, {2, 11, 60'000}, {3, 18, 4}}),
+                                    {{RibbonPieceKind::reel, 9000}});
+    const auto plan = plan::plan(season, on(9, 1));
+    ASSERT_EQ(plan.shed->ribbon.size(), 2u);
+    ASSERT_EQ(plan.shed->ribbon[0]->ribbons.size(), 1u);
+    EXPECT_TRUE(ribbonIsNotCut(*plan.shed->ribbon[0]->ribbons[0]));
+    const Finding* found = nullptr;
+    for (const auto& f : plan.shed->findings)
+        if (f.finding.code == ShedCode::ribbonNotCut) found = &f.finding;
+    ASSERT_NE(found, nullptr);
+    // So many pieces begin to be made long before.
+    EXPECT_EQ(found->subjects, (std::vector<std::string>{"Moss", plan.shed->ribbon[0]->day.iso(), "pieces"}));
+    EXPECT_EQ(found->numbers.at(0), 100'000);
+    EXPECT_FALSE(finds(*plan.shed, ShedCode::ribbonRunsOut));
+    const auto& later = *plan.shed->ribbon[1]->ribbons.at(0);
+    EXPECT_FALSE(ribbonIsNotCut(later));
+    EXPECT_EQ(later.missingLength.value, 0);
+    EXPECT_EQ(later.shelf.at(0).length.value, 9000);
 }
 
 } // namespace withy::plan::tests

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/papers/text_render.h"
+#include "core/plan/shed/ribbon_days.h"
 #include "core/plan/shed/shed_codes.h"
 #include "tests/ui_logic/logic_fixture.h"
 #include "ui/logic/edits/shed_edits.h"
@@ -7,6 +8,7 @@
 #include "ui/logic/paper_shop.h"
 #include "ui/logic/shed/packing_words.h"
 #include "ui/logic/shed/return_words.h"
+#include "ui/logic/shed/ribbon_scene.h"
 #include "ui/logic/shed/shelf_rows.h"
 #include "ui/logic/shed/table_scenes.h"
 #include "ui/logic/wording.h"
@@ -129,7 +131,7 @@ TEST(ShelfRows, AnEmptyShedSaysWhatToDo) {
 TEST(ShedFindings, EachHasItsSentence) {
     using plan::ShedCode;
     const auto first = static_cast<int>(ShedCode::ribbonLengthNought);
-    const auto last = static_cast<int>(ShedCode::sightInTheWay);
+    const auto last = static_cast<int>(ShedCode::ribbonNotCut);
     for (int code = first; code <= last; ++code) {
         plan::Finding f;
         f.code = static_cast<plan::FindingCode>(code);
@@ -209,6 +211,100 @@ TEST(ShedPapers, StandForEveryBooking) {
             SCOPED_TRACE(demo.season.bookings.find(id)->title);
             EXPECT_GT(demo.paper(kind, id).size(), 300u);
         }
+}
+
+/// What the cutting leaves of each reel and end is told before it is written, for the first day that is still
+/// to be written back and for no other.
+TEST(RibbonBack, TellsWhatItWillWrite) {
+    DemoShed demo;
+    const auto day = demo.plan.shed->ribbon.front();
+    const auto back = ribbonBack(demo.season, demo.plan.shed.get(), day->bookings.front());
+    EXPECT_EQ(back.state, RibbonBack::State::offered);
+    EXPECT_EQ(back.day, day->day);
+    int cutInto = 0;
+    for (const auto& plan : day->ribbons)
+        for (const auto& bar : plan->bars)
+            if (!bar.cuts.empty()) {
+                ++cutInto;
+                EXPECT_TRUE(back.lines.join(QLatin1Char(' ')).contains(leftWords(bar)));
+            }
+    ASSERT_GT(cutInto, 0);
+    ASSERT_GT(demo.plan.shed->ribbon.size(), 1u);
+    const auto later = demo.plan.shed->ribbon[1]->bookings.front();
+    EXPECT_EQ(ribbonBack(demo.season, demo.plan.shed.get(), later).state, RibbonBack::State::waits);
+    demo.take(*edits::writeRibbonBack(demo.season, *day, LocalTime{day->day, 600}));
+    EXPECT_EQ(ribbonBack(demo.season, demo.plan.shed.get(), day->bookings.front()).state,
+              RibbonBack::State::done);
+    EXPECT_EQ(ribbonBack(demo.season, demo.plan.shed.get(), later).state, RibbonBack::State::offered);
+    EXPECT_EQ(ribbonBack(demo.season, nullptr, later).state, RibbonBack::State::none);
+}
+
+/// A ribbon that is not planned says why, on its page, on its papers and in the shelf's answer.
+TEST(ShelfRows, ARibbonThatIsNotPlannedSaysWhy) {
+    DemoShed demo;
+    const auto day = demo.plan.shed->ribbon.front();
+    auto line = *demo.season.lines.find(day->ribbons.front()->wanted.front().line);
+    line.pieces = Pieces(100'000);
+    line.sparePieces = Pieces(100'000);
+    const auto booking = line.booking;
+    demo.take(model::Edit("t").put(line));
+    bool found = false;
+    for (const auto& one : demo.plan.shed->ribbon)
+        for (const auto& plan : one->ribbons) {
+            if (!plan::ribbonIsNotCut(*plan)) continue;
+            found = true;
+            const auto row = ribbonRow(demo.season, *plan, demo.plan.shed.get(), one->day);
+            EXPECT_TRUE(row.asks);
+            EXPECT_THAT(row.under.toStdString(), HasSubstr("Part the make-up over several days"));
+        }
+    ASSERT_TRUE(found);
+    EXPECT_THAT(plainWords(shelfAnswer(demo.season, *demo.plan.shed)).toStdString(),
+                HasSubstr("is not planned"));
+    EXPECT_THAT(demo.paper(PaperKind::ribbonPlan, booking), HasSubstr("Not planned"));
+    EXPECT_THAT(demo.paper(PaperKind::kitList, booking), HasSubstr("not planned"));
+}
+
+/// The model has no plan of the hall, and the drawing does not pretend to be one.
+TEST(TablePlan, SaysThatItIsASketch) {
+    DemoShed demo;
+    EXPECT_THAT(demo.paper(PaperKind::tablePlan), HasSubstr("A sketch"));
+    auto table = *demo.season.venueTables.find(Id<model::VenueTable>(1));
+    table.howMany = 75;
+    demo.take(model::Edit("t").put(table));
+    EXPECT_THAT(hallNote(demo.season, *demo.plan.shed->tables.at(shedSupper)).toStdString(),
+                HasSubstr("60 of 75 are drawn"));
+}
+
+/// More than the floor is laid out with: said as that, on the page and on the sheet, not as want of room.
+TEST(PackingWords, TooManyThingsAreNotCalledWantOfRoom) {
+    DemoShed demo;
+    std::int64_t id = 0;
+    model::Edit edit("t");
+    for (auto holder : demo.season.holders)
+        if (holder.kind == model::HolderKind::tray) {
+            holder.innerLength = Millimetres(50);
+            edit.put(holder);
+            ++id;
+        }
+    ASSERT_GT(id, 0);
+    for (const auto& line : demo.season.lines)
+        if (line.booking == shedSupper) {
+            auto many = line;
+            many.pieces = Pieces(900);
+            edit.put(many);
+            break;
+        }
+    demo.take(edit);
+    const auto& packed = *demo.plan.shed->packing.at(shedSupper);
+    ASSERT_TRUE(tooManyToLay(packed));
+    const auto answer = plainWords(packingAnswer(demo.season, &packed)).toStdString();
+    EXPECT_THAT(answer, HasSubstr("too many to be laid out at once"));
+    EXPECT_THAT(answer, testing::Not(HasSubstr("no room")));
+    const auto sheet = demo.paper(PaperKind::packingSheet);
+    EXPECT_THAT(sheet, HasSubstr("too many to be laid out at once"));
+    EXPECT_THAT(sheet, testing::Not(HasSubstr("no room")));
+    EXPECT_THAT(sheet, testing::Not(HasSubstr("No vehicle")));
+    EXPECT_EQ(loadLines(demo.season, packed).size(), mostLoadLines + 1);
 }
 
 } // namespace withy::ui

@@ -2,6 +2,7 @@
 #include "ui/paint/piece_drawing.h"
 
 #include "core/designs/volume.h"
+#include "core/plan/best_plant.h"
 #include "core/plan/convert.h"
 #include "core/plan/grown_on.h"
 #include "ui/paint/piece_index.h"
@@ -132,14 +133,6 @@ std::optional<RibbonDrawing> ribbonOf(const model::Season& season, const model::
     return r;
 }
 
-const model::Plant* bestPlant(const model::Season& season, Id<model::Slot> slot) {
-    const model::SlotPlant* best = nullptr;
-    for (const auto& choice : season.slotPlants) {
-        if (choice.slot == slot && (!best || choice.position < best->position)) best = &choice;
-    }
-    return best ? season.plants.find(best->plant) : nullptr;
-}
-
 void inMakingOrder(std::vector<const model::Slot*>& slots) {
     std::stable_sort(slots.begin(), slots.end(),
                      [](const auto* a, const auto* b) { return a->position < b->position; });
@@ -152,7 +145,7 @@ PieceIndex::Filled filledOf(const model::Season& season, Id<model::Design> desig
     }
     inMakingOrder(filled.slots);
     for (const auto* slot : filled.slots)
-        filled.plants.push_back(bestPlant(season, slot->id));
+        filled.plants.push_back(plan::bestPlant(season, slot->id));
     return filled;
 }
 
@@ -234,7 +227,7 @@ PieceIndex::PieceIndex(const model::Season& season) : season_(season) {
     std::map<Id<model::Slot>, const model::SlotPlant*> best;
     for (const auto& choice : season.slotPlants) {
         auto& first = best[choice.slot];
-        if (!first || choice.position < first->position) first = &choice;
+        if (!first || plan::isBefore(choice, *first)) first = &choice;
     }
     for (const auto& slot : season.slots) {
         if (slot.count.value > 0) filled_[slot.design].slots.push_back(&slot);

@@ -128,13 +128,6 @@ bool stemsTravel(const BookingPacking& packing) {
 
 } // namespace
 
-const model::Holder* commonestHolder(const model::Season& season, HolderKind kind) {
-    const model::Holder* found = nullptr;
-    for (const auto& h : season.holders)
-        if (h.kind == kind && (!found || h.owned.value_or(0) > found->owned.value_or(0))) found = &h;
-    return found;
-}
-
 DueHome dueHome(const ShedInput& in, const model::Booking& booking, Id<model::Container> container) {
     DueHome due{booking.eventEnd.day, false};
     bool named = false;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/plan/shed/kit_through_time.h"
+#include "core/plan/usual_holder.h"
 
 namespace withy::plan {
 
@@ -15,9 +16,6 @@ std::vector<HeldItem> containerHolds(const ShedInput& in);
 /// Buckets while the stems stand in them, boxes for what is worn, trays while they are on the road.
 std::vector<HeldItem> holderHolds(const ShedInput& in, const PackingOf& packing);
 std::vector<HeldItem> sundryHolds(const ShedInput& in, const PackingOf& packing);
-
-/// The kind of bucket or box there is most of; null when there is none.
-const model::Holder* commonestHolder(const model::Season& season, model::HolderKind kind);
 
 /// When a booking's container is due home: the last clearing of the drops it went to.
 struct DueHome {

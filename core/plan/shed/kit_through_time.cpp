@@ -164,6 +164,38 @@ std::set<model::Ref> countedItems(const model::Season& season) {
     return refs;
 }
 
+/// A booking that wants more than there is says so itself, of what its own kit list counts.
+bool bookingSaysIt(const model::Season& season, const KitItem& item, const KitShort& at) {
+    if (at.bookings.size() != 1) return false;
+    const auto* holder = item.item.table == TableKind::holders
+                             ? season.holders.find(Id<model::Holder>(item.item.id))
+                             : nullptr;
+    if (holder && holder->kind != model::HolderKind::bucket) return false;
+    return std::any_of(item.holds.begin(), item.holds.end(), [&](const KitHold& h) {
+        return h.booking == at.bookings.front() && h.amount > *item.owned;
+    });
+}
+
+/// The first day of each stretch of days on which it is short, as far as no booking says so itself; said of
+/// each booking once, of the last that came to it.
+std::vector<KitShort> shortStretches(const ShedInput& in, const KitItem& item) {
+    std::vector<KitShort> out;
+    if (!item.owned) return out;
+    bool said = false;
+    const auto isSaidOf = [&](Id<model::Booking> id) {
+        return std::any_of(out.begin(), out.end(),
+                           [&](const KitShort& s) { return s.bookings.back() == id; });
+    };
+    forEachToCome(item, in.today, [&](const KitLevel& level, Day day) {
+        auto at = shortOn(item, level, day);
+        said = said && at.by > 0;
+        if (said || at.by <= 0 || at.bookings.empty() || bookingSaysIt(in.season(), item, at)) return;
+        said = true;
+        if (!isSaidOf(at.bookings.back())) out.push_back(std::move(at));
+    });
+    return out;
+}
+
 bool before(const KitItem& a, const KitItem& b) {
     if (a.firstShort.has_value() != b.firstShort.has_value()) return a.firstShort.has_value();
     if (a.firstShort && a.firstShort->day != b.firstShort->day) return a.firstShort->day < b.firstShort->day;
@@ -223,17 +255,13 @@ std::vector<ShedFinding> kitFindings(const ShedInput& in, const std::vector<KitI
                                      const std::vector<OutstandingReturn>& returns) {
     std::vector<ShedFinding> out;
     for (const auto& item : kit) {
-        if (!item.firstShort || item.firstShort->bookings.empty()) continue;
-        const bool alone = std::any_of(item.holds.begin(), item.holds.end(),
-                                       [&](const KitHold& h) { return h.amount > *item.owned; });
-        if (alone) continue; // the booking says so itself
         const double scale = item.inThousandths ? 1000 : 1;
-        const auto& at = *item.firstShort;
-        out.push_back(
-            {at.bookings.back(),
-             findingOf(ShedCode::kitRunsShort, at.firm ? Severity::warning : Severity::note, item.item,
-                       {factsOf(in.season(), item.item).name, at.day.iso()},
-                       {static_cast<double>(at.by) / scale, static_cast<double>(at.bookings.size())})});
+        for (const auto& at : shortStretches(in, item))
+            out.push_back(
+                {at.bookings.back(),
+                 findingOf(ShedCode::kitRunsShort, at.firm ? Severity::warning : Severity::note, item.item,
+                           {factsOf(in.season(), item.item).name, at.day.iso()},
+                           {static_cast<double>(at.by) / scale, static_cast<double>(at.bookings.size())})});
     }
     for (const auto& r : returns) {
         if (!r.late) continue;

@@ -18,7 +18,8 @@ std::vector<OutstandingReturn> outstandingReturns(const ShedInput& in);
 std::vector<BuyingLine> buyingList(const ShedInput& in, const std::vector<KitItem>& kit,
                                    const std::vector<std::shared_ptr<const RibbonDay>>& ribbon);
 
-/// Shelves that run short because bookings overlap, and jars that are late.
+/// Each time a shelf runs short, with its first day, where no booking says so by itself (of trays and boxes
+/// none does); and jars that are late.
 std::vector<ShedFinding> kitFindings(const ShedInput& in, const std::vector<KitItem>& kit,
                                      const std::vector<OutstandingReturn>& returns);
 

@@ -59,26 +59,67 @@ void addBuckets(const ShedInput& in, const LinePlan& line, std::size_t drop, Boo
     }
 }
 
-packing::LoadPlan loadOnto(const model::Vehicle& vehicle, const BookingPacking& packed) {
+packing::LoadFloor floorOf(const model::Vehicle& vehicle) {
     packing::LoadFloor floor{*vehicle.floorLength, *vehicle.floorWidth, std::nullopt};
     if (vehicle.plateLoadKg)
         floor.plateLoad = Grams(static_cast<std::int64_t>(std::llround(*vehicle.plateLoadKg * 1000)));
+    return floor;
+}
+
+packing::LoadPlan loadOnto(const model::Vehicle& vehicle, const BookingPacking& packed) {
+    const auto floor = floorOf(vehicle);
     std::vector<packing::LoadItem> items;
     for (const auto& e : packed.entries)
         items.push_back({e.length, e.width, e.mass, static_cast<std::int64_t>(e.drop) + 1, true, {}});
     auto load = packing::loadVehicle(floor, items);
     if (load.ok()) return std::move(load).value();
-    packing::LoadPlan none; // sizes beyond what can be loaded at all: nothing is
+    packing::LoadPlan none; // too many to be laid out at once: nothing is, and that is what is said
     for (std::size_t i = 0; i < items.size(); ++i)
         none.notLoaded.push_back(i);
     return none;
 }
 
+double over(double whole, double part) {
+    return part > 0 ? std::ceil(whole / part - 1e-9) : 1;
+}
+
+/// Fewer cannot do, by the floor's area and by the plate; how many really do is for the laying out.
+double tripsAtLeast(const model::Vehicle& vehicle, const BookingPacking& packing) {
+    const auto floor = floorOf(vehicle);
+    const auto area = [](Millimetres length, Millimetres width) {
+        return static_cast<double>(length.value) * static_cast<double>(width.value);
+    };
+    double things = 0, grams = 0;
+    for (const auto& e : packing.entries) {
+        things += area(e.length, e.width);
+        if (e.mass) grams += static_cast<double>(e.mass->value);
+    }
+    const double byPlate = floor.plateLoad ? over(grams, static_cast<double>(floor.plateLoad->value)) : 1;
+    return std::max({2.0, over(things, area(floor.length, floor.width)), byPlate});
+}
+
+/// Those that no trip takes, however they are turned.
+double largerThanFloor(const model::Vehicle& vehicle, const BookingPacking& packing) {
+    const auto [floorShort, floorLong] = std::minmax(*vehicle.floorLength, *vehicle.floorWidth);
+    return static_cast<double>(
+        std::count_if(packing.load->notLoaded.begin(), packing.load->notLoaded.end(), [&](std::size_t i) {
+            const auto& e = packing.entries[i];
+            return std::min(e.length, e.width) > floorShort || std::max(e.length, e.width) > floorLong;
+        }));
+}
+
 void findLoad(const model::Vehicle& vehicle, BookingPacking& packing) {
     const model::Ref place{TableKind::vehicles, vehicle.id.value};
-    if (!packing.load->notLoaded.empty())
-        packing.findings.push_back(findingOf(ShedCode::loadNoRoom, Severity::warning, place, {vehicle.name},
-                                             {static_cast<double>(packing.load->notLoaded.size())}));
+    const double things = static_cast<double>(packing.entries.size());
+    if (packing.entries.size() > packing::mostLoadItems)
+        packing.findings.push_back(
+            findingOf(ShedCode::loadTooMany, Severity::warning, place, {vehicle.name},
+                      {things, static_cast<double>(packing::mostLoadItems), tripsAtLeast(vehicle, packing)}));
+    else if (!packing.load->notLoaded.empty())
+        packing.findings.push_back(
+            findingOf(ShedCode::loadNoRoom, Severity::warning, place, {vehicle.name},
+                      {static_cast<double>(packing.load->notLoaded.size()), tripsAtLeast(vehicle, packing),
+                       largerThanFloor(vehicle, packing)}));
     if (packing.load->overPlate && packing.load->overPlate->value > 0)
         packing.findings.push_back(
             findingOf(ShedCode::loadOverPlate, Severity::fault, place, {vehicle.name},

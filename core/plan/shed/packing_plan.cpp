@@ -5,6 +5,7 @@
 #include "core/plan/shed/load_entries.h"
 #include "core/plan/shed/piece_sizes.h"
 #include "core/plan/shed/water_plan.h"
+#include "core/plan/work_times.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,8 +15,6 @@ namespace withy::plan {
 namespace {
 
 using model::TableKind;
-
-constexpr Minutes beforeGuests{60}; // a drop nobody named: an hour before the guests, as the run-up has it
 
 /// The drops in the order they are driven to; one without a name where there are none.
 std::vector<DropPacking> dropsOf(const ShedInput& in, const model::Booking& booking) {
@@ -157,7 +156,7 @@ private:
         out_.drops[d].trays = std::move(filled.trays);
         for (const auto& line : filled.loose) {
             addLoose(d, line.line, line.count, line.diameter, line.diameter, line.weight, !line.partlyKnown);
-            findTooWide(line);
+            if (shelf_.tooWide(line.diameter)) findTooWide(line);
         }
     }
 

@@ -9,7 +9,7 @@ namespace withy::plan {
 /// the kind of tray that needs fewest first, as far as there are any.
 BookingPacking bookingPacking(const ShedInput& in, const model::Booking& booking, const BookingPlan& plan);
 
-/// The trays of one drop. Pieces wider than every tray come back in `loose`.
+/// The trays of one drop. Pieces wider than every tray, or of a tonne and more, come back in `loose`.
 struct TrayLine {
     Id<model::Line> line;
     Millimetres diameter;
@@ -32,6 +32,7 @@ public:
 
     /// The tray with the widest short side; null when none is measured.
     [[nodiscard]] const model::Holder* widest() const;
+    [[nodiscard]] bool tooWide(Millimetres diameter) const; ///< for every tray there is
     DropTrays fill(const std::vector<TrayLine>& lines);
 
 private:
@@ -46,6 +47,8 @@ private:
     };
 
     [[nodiscard]] DropTrays fillFrom(std::size_t kind, const std::vector<TrayLine>& lines) const;
+    [[nodiscard]] std::vector<PackedTray> filled(const model::Holder& holder,
+                                                 const std::vector<TrayLine>& in) const;
     [[nodiscard]] std::optional<Choice> choose(const std::vector<TrayLine>& lines,
                                                const std::vector<bool>& tried) const;
     [[nodiscard]] bool otherTakes(std::size_t kind, const std::vector<TrayLine>& lines,

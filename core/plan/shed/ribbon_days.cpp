@@ -104,12 +104,13 @@ void fillBars(const cutting::RibbonCuts& cuts, RibbonCutPlan& plan) {
     plan.missing = dealer.take(cuts.missing);
 }
 
-/// Nothing when it was stopped, or when the sizes are beyond what can be cut at all.
+/// Nothing when it was stopped. What is beyond all cutting stays as it was asked for, without a cut.
 std::shared_ptr<const RibbonCutPlan> cutPlan(RibbonCutPlan plan, std::stop_token stop) {
     for (const auto& pieces : plan.wanted)
         plan.needed += pieces.each * pieces.count;
     const auto cuts = cutting::cutFromBox(boxOf(plan), effortOfADay, stop);
-    if (!cuts.ok() || cuts->stopped) return nullptr;
+    if (!cuts.ok()) return std::make_shared<const RibbonCutPlan>(std::move(plan));
+    if (cuts->stopped) return nullptr;
     fillBars(*cuts, plan);
     plan.missingLength = Millimetres(cuts->cost.missing);
     plan.waste = Millimetres(cuts->cost.waste);
@@ -177,6 +178,23 @@ void addShades(const ShedInput& in, Id<model::Booking> booking, RibbonDay& day) 
     }
 }
 
+/// What it is that is beyond all cutting, and the most it may be.
+Finding notCutFinding(const RibbonCutPlan& plan, std::string ribbon, Day day) {
+    const auto cuts = cutting::cutFromBox(boxOf(plan), effortOfADay); // refused before anything is cut
+    std::string field;
+    double most = 0;
+    if (!cuts.ok()) {
+        field = cuts.error().field;
+        most = field == "pieces"            ? static_cast<double>(cutting::mostPieces)
+               : field == "kinds"           ? static_cast<double>(cutting::mostKinds)
+               : field == "lengths_on_hand" ? static_cast<double>(cutting::mostOnHand)
+                                            : static_cast<double>(cutting::longestRoll);
+    }
+    return findingOf(ShedCode::ribbonNotCut, Severity::warning,
+                     {model::TableKind::ribbons, plan.ribbon.value},
+                     {std::move(ribbon), day.iso(), std::move(field)}, {most});
+}
+
 bool saysSoItself(const ShedInput& in, const RibbonDay& day, RibbonId ribbon) {
     for (const auto id : day.bookings)
         for (const auto& need : in.plan.bookings.at(id)->kit.ribbons)
@@ -185,6 +203,10 @@ bool saysSoItself(const ShedInput& in, const RibbonDay& day, RibbonId ribbon) {
 }
 
 } // namespace
+
+bool ribbonIsNotCut(const RibbonCutPlan& plan) {
+    return plan.needed.value > 0 && plan.bars.empty() && plan.missing.empty();
+}
 
 bool ribbonIsWrittenBack(const model::Season& season, Id<model::Booking> booking) {
     return std::any_of(season.stepMarks.begin(), season.stepMarks.end(), [&](const model::StepMark& m) {
@@ -212,7 +234,7 @@ std::vector<std::shared_ptr<const RibbonDay>> ribbonDays(const ShedInput& in) {
             auto done = keptPlan(in.before, when, plan);
             if (!done) done = cutPlan(std::move(plan), in.stop);
             if (!done) continue;
-            if (done->counted) shelves[ribbon] = leftOnShelf(*done);
+            if (done->counted && !ribbonIsNotCut(*done)) shelves[ribbon] = leftOnShelf(*done);
             day.ribbons.push_back(std::move(done));
         }
         for (const auto id : day.bookings)
@@ -234,9 +256,12 @@ std::vector<ShedFinding> ribbonFindings(const ShedInput& in,
     }
     for (const auto& day : days)
         for (const auto& plan : day->ribbons) {
+            const auto* ribbon = in.season().ribbons.find(plan->ribbon);
+            if (ribbonIsNotCut(*plan))
+                out.push_back({day->bookings.front(),
+                               notCutFinding(*plan, ribbon ? ribbon->name : std::string(), day->day)});
             if (!plan->counted || plan->missingLength.value == 0 || saysSoItself(in, *day, plan->ribbon))
                 continue;
-            const auto* ribbon = in.season().ribbons.find(plan->ribbon);
             const auto* line =
                 plan->missing.empty() ? nullptr : in.season().lines.find(plan->missing.front().line);
             out.push_back({line ? line->booking : day->bookings.front(),

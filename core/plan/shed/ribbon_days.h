@@ -10,8 +10,12 @@ namespace withy::plan {
 /// same as before.
 std::vector<std::shared_ptr<const RibbonDay>> ribbonDays(const ShedInput& in);
 
-/// Ribbon that cannot be cut whole from what is there, where no booking by itself says so already, and reels
-/// without a length.
+/// Whether the day asks for more of it than can be planned at all (see ribbonFindings()): it is neither cut
+/// nor missing.
+bool ribbonIsNotCut(const RibbonCutPlan& plan);
+
+/// Ribbon that cannot be cut whole from what is there, where no booking by itself says so already, reels
+/// without a length, and ribbon of which too much is asked to be planned.
 std::vector<ShedFinding> ribbonFindings(const ShedInput& in,
                                         const std::vector<std::shared_ptr<const RibbonDay>>& days);
 

@@ -11,6 +11,7 @@ std::string_view shedFindingWord(FindingCode code) {
         "tray too small",        "trays not measured",      "vehicle not measured",   "lift too heavy",
         "load without room",     "load over the plate",     "table sizes impossible", "too many covers",
         "tables without pieces", "piece too big for table", "piece tight on table",   "sight in the way",
+        "too many for the load", "ribbon not cut",
     };
     const auto place = static_cast<int>(code) - static_cast<int>(ShedCode::ribbonLengthNought);
     return place >= 0 && place < static_cast<int>(std::size(words)) ? words[place] : std::string_view();

@@ -19,7 +19,8 @@ struct ShedCode {
     static constexpr FindingCode traysNotMeasured{1005};   ///< no tray has its sizes
     static constexpr FindingCode vehicleNotMeasured{1006}; ///< no vehicle has its load floor
     static constexpr FindingCode liftTooHeavy{1007};       ///< subjects: design; numbers: kg, limit kg
-    static constexpr FindingCode loadNoRoom{1008};    ///< subjects: vehicle; numbers: things left standing
+    static constexpr FindingCode loadNoRoom{
+        1008}; ///< subjects: vehicle; numbers: things left standing, trips at least, larger than the floor
     static constexpr FindingCode loadOverPlate{1009}; ///< subjects: vehicle; numbers: kg over, plate kg
     static constexpr FindingCode tableSizesImpossible{1010}; ///< subjects: table, field
     static constexpr FindingCode tooManyCovers{1011};        ///< subjects: table; numbers: covers, most
@@ -29,6 +30,10 @@ struct ShedCode {
         1013}; ///< subjects: design, table, container that fits; numbers: mm over
     static constexpr FindingCode pieceTightOnTable{1014}; ///< subjects: as above; numbers: mm on each side
     static constexpr FindingCode sightInTheWay{1015}; ///< subjects: design, table; numbers: mm lower would do
+    static constexpr FindingCode loadTooMany{
+        1016}; ///< subjects: vehicle; numbers: things, most that are laid out, trips at least
+    static constexpr FindingCode ribbonNotCut{
+        1017}; ///< subjects: ribbon, day, what is beyond; numbers: the most it may be
 };
 
 /// As findingWord(); empty for a code that is not the shed's.

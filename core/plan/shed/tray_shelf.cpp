@@ -17,6 +17,25 @@ bool goesIn(const model::Holder& h, Millimetres diameter) {
     return diameter + usualPadding <= std::min(*h.innerLength, *h.innerWidth);
 }
 
+/// As many as can be filled at once; more are filled in several goes.
+std::vector<std::vector<TrayLine>> inGoes(const std::vector<TrayLine>& lines) {
+    std::vector<std::vector<TrayLine>> goes;
+    std::int64_t room = 0;
+    for (TrayLine line : lines)
+        while (line.count > 0) {
+            if (room == 0) {
+                goes.emplace_back();
+                room = packing::mostTrayPieces;
+            }
+            TrayLine part = line;
+            part.count = std::min(line.count, room);
+            line.count -= part.count;
+            room -= part.count;
+            goes.back().push_back(std::move(part));
+        }
+    return goes;
+}
+
 PackedTray packedOf(const model::Holder& holder, packing::FilledTray&& filled,
                     const std::vector<TrayLine>& lines) {
     PackedTray tray{holder.id,     *holder.innerLength, *holder.innerWidth, {},
@@ -66,13 +85,28 @@ const model::Holder* TrayShelf::widest() const {
     return widest;
 }
 
+bool TrayShelf::tooWide(Millimetres diameter) const {
+    return std::none_of(kinds_.begin(), kinds_.end(),
+                        [&](const Kind& kind) { return goesIn(*kind.holder, diameter); });
+}
+
 /// All that goes into trays of this kind; the rest comes back loose.
 DropTrays TrayShelf::fillFrom(std::size_t kind, const std::vector<TrayLine>& lines) const {
     const auto& holder = *kinds_[kind].holder;
     DropTrays out;
     std::vector<TrayLine> in;
-    for (const auto& line : lines)
-        (goesIn(holder, line.diameter) ? in : out.loose).push_back(line);
+    for (const auto& line : lines) {
+        const bool goes = goesIn(holder, line.diameter) && line.weight.value <= packing::heaviestPiece;
+        (goes ? in : out.loose).push_back(line);
+    }
+    for (const auto& go : inGoes(in))
+        for (auto& tray : filled(holder, go))
+            out.trays.push_back(std::move(tray));
+    return out;
+}
+
+std::vector<PackedTray> TrayShelf::filled(const model::Holder& holder,
+                                          const std::vector<TrayLine>& in) const {
     packing::TrayTask task;
     task.tray = trayOf(holder);
     task.padding = usualPadding;
@@ -82,11 +116,12 @@ DropTrays TrayShelf::fillFrom(std::size_t kind, const std::vector<TrayLine>& lin
     // A limit of nought says that none was set, not that nothing may be lifted.
     if (const Grams limit(std::llround(season_.theSettings().liftingLimitKg * 1000)); limit.value > 0)
         task.liftingLimit = limit;
-    auto filled = packing::fillTrays(task);
-    if (!filled.ok()) return {{}, lines};
-    auto trays = std::move(filled).value().trays;
+    auto fill = packing::fillTrays(task);
+    std::vector<PackedTray> out;
+    if (!fill.ok()) return out; // nothing that the model takes comes to this
+    auto trays = std::move(fill).value().trays;
     for (auto& tray : trays)
-        out.trays.push_back(packedOf(holder, std::move(tray), in));
+        out.push_back(packedOf(holder, std::move(tray), in));
     return out;
 }
 

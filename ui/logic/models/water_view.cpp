@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/models/water_view.h"
 
+#include "core/plan/best_plant.h"
 #include "core/plan/grown_on.h"
 #include "ui/logic/edits/design_edits.h"
 #include "ui/logic/format.h"
@@ -157,8 +158,7 @@ QString growingOnWords(const model::Season& season, const plan::Plan& plan, Id<m
     const auto stood = nextStanding(season, plan, design, today);
     QStringList words;
     for (const auto* slot : edits::slotsOf(season, design)) {
-        const auto plants = edits::plantsOf(season, slot->id);
-        const auto* plant = plants.empty() ? nullptr : season.plants.find(plants.front()->plant);
+        const auto* plant = plan::bestPlant(season, slot->id);
         const auto grown = plant && use.booking ? std::lround(plan::grownOn(*plant, stood)) : 0;
         if (grown > 0)
             words << WaterViewSay::tr("%1 grows on: %2 mm taller by the end of %3.")

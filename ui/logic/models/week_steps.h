@@ -83,6 +83,7 @@ public:
     /// Without a workbench nothing can be ticked.
     void setBench(Workbench* bench) { bench_ = bench; }
 
+    /// Rows that stay are changed in place, so that what is being typed into one of them stays too.
     void show(std::vector<WeekDay> days);
     /// Null for a head.
     [[nodiscard]] const WeekStep* stepAt(int row) const;

@@ -7,6 +7,9 @@
 #include <QCoreApplication>
 #include <QTime>
 
+#include <algorithm>
+#include <iterator>
+
 namespace withy::ui {
 
 namespace {
@@ -27,6 +30,32 @@ QVariant checked(bool on) {
     return on ? Qt::Checked : Qt::Unchecked;
 }
 
+/// What a row is told by, whatever it says now: a head by its day, a step by its key, what has none by what
+/// it is and when.
+struct RowName {
+    Day day;
+    std::optional<plan::StepKey> key;
+    std::optional<Id<model::BusyHours>> busy;
+    std::optional<Id<model::Booking>> booking;
+    std::optional<LocalTime> from;
+    QString words;
+    friend bool operator==(const RowName&, const RowName&) = default;
+};
+
+std::vector<RowName> namesOf(const std::vector<WeekDay>& days) {
+    std::vector<RowName> names;
+    for (const auto& day : days) {
+        names.push_back({day.day, {}, {}, {}, {}, {}});
+        for (const auto& step : day.steps) {
+            if (step.key)
+                names.push_back({day.day, step.key, {}, {}, {}, {}});
+            else
+                names.push_back({day.day, {}, step.busy, step.booking, step.from, step.words});
+        }
+    }
+    return names;
+}
+
 bool isTick(int column) {
     return column == WeekStepsModel::doneColumn || column == WeekStepsModel::keptColumn;
 }
@@ -41,7 +70,20 @@ std::optional<LocalTime> nowOf(const Workbench& bench) {
 } // namespace
 
 void WeekStepsModel::show(std::vector<WeekDay> days) {
-    beginResetModel();
+    const auto was = namesOf(days_), now = namesOf(days);
+    const auto [oldBegin, newBegin] = std::mismatch(was.begin(), was.end(), now.begin(), now.end());
+    const auto same = static_cast<int>(oldBegin - was.begin());
+    const auto ends = std::mismatch(was.rbegin(), std::make_reverse_iterator(oldBegin), now.rbegin(),
+                                    std::make_reverse_iterator(newBegin));
+    const auto below = static_cast<int>(ends.first - was.rbegin());
+    const auto gone = static_cast<int>(was.size()) - same - below;
+    const auto come = static_cast<int>(now.size()) - same - below;
+    if (gone > 0) {
+        beginRemoveRows({}, same, same + gone - 1);
+        rows_.erase(rows_.begin() + same, rows_.begin() + same + gone);
+        endRemoveRows();
+    }
+    if (come > 0) beginInsertRows({}, same, same + come - 1);
     days_ = std::move(days);
     rows_.clear();
     for (std::size_t d = 0; d < days_.size(); ++d) {
@@ -49,7 +91,8 @@ void WeekStepsModel::show(std::vector<WeekDay> days) {
         for (int s = 0; s < static_cast<int>(days_[d].steps.size()); ++s)
             rows_.push_back({d, s});
     }
-    endResetModel();
+    if (come > 0) endInsertRows();
+    if (!rows_.empty()) Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columns - 1));
 }
 
 bool WeekStepsModel::isHead(int row) const {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/index.h"
+#include "core/plan/piece_water.h"
 #include "ui/logic/format.h"
 #include "ui/logic/papers/drop_answers.h"
 #include "ui/logic/papers/paper_cautions.h"
@@ -197,7 +198,7 @@ private:
         for (const auto* drop : drops_)
             if (!drop->clearedBy.empty())
                 words = words + strong(drop->place) + plain(": " + drop->clearedBy + ". ");
-        const auto last = lastHour();
+        const auto last = plan::looksGoodTo(booking_);
         words =
             words +
             strong(utf8(
@@ -205,10 +206,6 @@ private:
             plain(
                 utf8(tr("Fresh water, a finger's width off the ends. What they stand in comes home empty.")));
         body.push_back(Block{papers::Paragraph{std::move(words), true}});
-    }
-
-    [[nodiscard]] LocalTime lastHour() const {
-        return std::max(booking_.lookGoodUntil.value_or(booking_.eventEnd), booking_.eventEnd);
     }
 
     [[nodiscard]] papers::Table returnsTable(const std::vector<ComingHome>& home) const {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/shed/ribbon_days.h"
 #include "ui/logic/edits/shed_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/papers/papers.h"
@@ -148,7 +149,9 @@ private:
             const QString there = need.onHand ? metres(*need.onHand) : tr("not measured");
             QString lacking;
             if (need.onHand)
-                lacking = cut && cut->missingLength.value > 0 ? metres(cut->missingLength) : tr("none");
+                lacking = cut && plan::ribbonIsNotCut(*cut)     ? tr("not planned")
+                          : cut && cut->missingLength.value > 0 ? metres(cut->missingLength)
+                                                                : tr("none");
             t.rows.push_back(rowOf({itemName(season_, {TableKind::ribbons, need.ribbon.value}),
                                     metres(need.needed), there, lacking, shortDay(plan_.makeUpStart.day)}));
         }
@@ -286,7 +289,7 @@ papers::Document ribbonPlanPaper(const PaperOrder& order) {
     }
     d.facts.push_back(plain(utf8(ribbonDayWords(season, *day))));
     for (const auto& plan : day->ribbons) {
-        const auto row = ribbonRow(season, *plan);
+        const auto row = ribbonRow(season, *plan, order.plan.shed.get(), day->day);
         d.body.push_back(Block{papers::SectionHead{utf8(row.name), plain(utf8(row.needs))}});
         const RibbonSceneRoom room{183 * kitPx, 8 * kitPx, 46 * kitPx};
         const auto scene = ribbonScene(season, *plan, room, {Palette{}, true});

@@ -2,6 +2,7 @@
 #include "ui/logic/format.h"
 #include "ui/logic/papers/papers.h"
 #include "ui/logic/shed/packing_scenes.h"
+#include "ui/logic/shed/packing_words.h"
 #include "ui/logic/shed/shed_papers.h"
 
 #include <QCoreApplication>
@@ -133,20 +134,27 @@ private:
                                                  plain(utf8(tr("last drop goes in first")))}});
         std::vector<Block> rows;
         const auto order = loadOrder(*packed_);
-        for (std::size_t i = 0; i < order.size(); ++i) {
+        const bool tooMany = tooManyToLay(*packed_);
+        for (std::size_t i = 0; i < std::min(order.size(), mostLoadLines); ++i) {
             const auto& entry = packed_->entries[order[i]];
             papers::Text words = strong(utf8(whole(asCount(i) + 1))) + plain("  ") +
                                  strong(utf8(entryWords(season_, *packed_, order[i])));
             if (packed_->drops.size() > 1) words = words + plain(utf8(tr(", drop %1").arg(entry.drop + 1)));
-            if (packed_->load && i >= packed_->load->loaded.size())
+            if (packed_->load && !tooMany && i >= packed_->load->loaded.size())
                 words = words + plain(utf8(tr(", no room on the floor")));
             const QString kg = entry.mass ? weightWords(*entry.mass, false) : tr("not weighed");
             rows.push_back(Block{papers::TickRow{words, strong(utf8(kg)), true}});
         }
-        if (!vehicle || !packed_->load) {
-            body.push_back(Block{papers::Paragraph{
-                plain(utf8(tr("No vehicle has its load floor measured, so the order alone is given."))),
-                true}});
+        if (order.size() > mostLoadLines)
+            rows.push_back(Block{
+                papers::Paragraph{plain(utf8(moreThings(asCount(order.size() - mostLoadLines)))), true}});
+        const QString trips = tripsWords(*packed_);
+        if (!trips.isEmpty()) body.push_back(Block{papers::Paragraph{strong(utf8(trips))}});
+        if (!vehicle || !packed_->load || tooMany) {
+            if (!tooMany)
+                body.push_back(Block{papers::Paragraph{
+                    plain(utf8(tr("No vehicle has its load floor measured, so the order alone is given."))),
+                    true}});
             body.insert(body.end(), rows.begin(), rows.end());
             return;
         }
@@ -222,7 +230,8 @@ private:
         if (packed_->load && packed_->load->overPlate && packed_->load->overPlate->value > 0)
             cautions.items.push_back(
                 {utf8(tr("Over the plate")),
-                 utf8(tr("by %1: drive twice.").arg(weightWords(*packed_->load->overPlate, false)))});
+                 utf8(
+                     tr("by %1: drive more than once.").arg(weightWords(*packed_->load->overPlate, false)))});
         body.push_back(Block{std::move(cautions)});
     }
 

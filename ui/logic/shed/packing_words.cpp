@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/shed/packing_words.h"
 
+#include "core/plan/shed/shed_codes.h"
 #include "ui/logic/format.h"
 #include "ui/logic/shed/packing_scenes.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <cmath>
 
 namespace withy::ui {
 
@@ -16,7 +18,35 @@ struct PackingWordsSay {
     Q_DECLARE_TR_FUNCTIONS(Packing)
 };
 
+const plan::Finding* findingIn(const plan::BookingPacking& packed, plan::FindingCode code) {
+    const auto found = std::find_if(packed.findings.begin(), packed.findings.end(),
+                                    [&](const plan::Finding& f) { return f.code == code; });
+    return found == packed.findings.end() ? nullptr : &*found;
+}
+
+int numberOf(const plan::Finding& finding, std::size_t i) {
+    return i < finding.numbers.size() ? static_cast<int>(std::lround(finding.numbers[i])) : 0;
+}
+
 } // namespace
+
+bool tooManyToLay(const plan::BookingPacking& packed) {
+    return findingIn(packed, plan::ShedCode::loadTooMany) != nullptr;
+}
+
+QString tripsWords(const plan::BookingPacking& packed) {
+    if (const auto* f = findingIn(packed, plan::ShedCode::loadTooMany))
+        return PackingWordsSay::tr("%1 things are too many to be laid out at once: %n trip(s) at least.",
+                                   nullptr, numberOf(*f, 2))
+            .arg(whole(numberOf(*f, 0)));
+    const auto* f = findingIn(packed, plan::ShedCode::loadNoRoom);
+    if (!f) return {};
+    const QString words =
+        PackingWordsSay::tr("%n thing(s) (finds|find) no room on the floor", nullptr, numberOf(*f, 0));
+    return numberOf(*f, 2) >= numberOf(*f, 0)
+               ? words + QLatin1Char('.')
+               : PackingWordsSay::tr("%1: %n trip(s) at least.", nullptr, numberOf(*f, 1)).arg(words);
+}
 
 Answer packingAnswer(const model::Season& season, const plan::BookingPacking* packed) {
     using Weight = AnswerPart::Weight;
@@ -37,10 +67,8 @@ Answer packingAnswer(const model::Season& season, const plan::BookingPacking* pa
                           .arg(weightWords(packed->heaviest, false))
                           .arg(limit),
                       heavy ? Weight::asks : Weight::plain});
-    if (packed->load && !packed->load->notLoaded.empty())
-        answer.push_back({PackingWordsSay::tr(" %n thing(s) (finds|find) no room on the floor.", nullptr,
-                                              asCount(packed->load->notLoaded.size())),
-                          Weight::asks});
+    if (const auto trips = tripsWords(*packed); !trips.isEmpty())
+        answer.push_back({QLatin1Char(' ') + trips, Weight::asks});
     if (packed->load && packed->load->overPlate && packed->load->overPlate->value > 0)
         answer.push_back(
             {PackingWordsSay::tr(" %1 over the plate.").arg(weightWords(*packed->load->overPlate, false)),
@@ -55,10 +83,10 @@ Scene traysScene(const model::Season& season, const plan::BookingPacking& packed
     for (const auto& drop : packed.drops)
         for (const auto& tray : drop.trays)
             longest = std::max(longest, static_cast<double>(tray.length.value));
-    constexpr double gap = 20, least = 170;
+    const double gap = sized(look, 20, 20), least = sized(look, 170, 170);
     const int across = std::clamp(static_cast<int>((width + gap) / (least + gap)), 1, 5);
     const double each = (width - gap * (across - 1)) / across;
-    const double k = std::min(each / longest, 0.42);
+    const double k = std::min(each / longest, sized(look, 0.42, 0.42));
     double y = 0, deep = 0;
     int column = 0;
     QStringList words;
@@ -96,13 +124,14 @@ QString loadCaution() {
 std::vector<LoadLine> loadLines(const model::Season& season, const plan::BookingPacking& packed) {
     std::vector<LoadLine> lines;
     const auto order = loadOrder(packed);
-    for (std::size_t i = 0; i < order.size(); ++i) {
+    const bool tooMany = tooManyToLay(packed);
+    for (std::size_t i = 0; i < std::min(order.size(), mostLoadLines); ++i) {
         const auto& entry = packed.entries[order[i]];
         LoadLine line;
         line.number = whole(asCount(i) + 1);
         line.words = entryWords(season, packed, order[i]);
         if (packed.drops.size() > 1) line.words += PackingWordsSay::tr(", drop %1").arg(entry.drop + 1);
-        if (packed.load && i >= packed.load->loaded.size()) {
+        if (packed.load && !tooMany && i >= packed.load->loaded.size()) {
             line.words += PackingWordsSay::tr(", no room on the floor");
             line.asks = true;
         }
@@ -113,7 +142,13 @@ std::vector<LoadLine> loadLines(const model::Season& season, const plan::Booking
         }
         lines.push_back(line);
     }
+    if (order.size() > mostLoadLines)
+        lines.push_back({{}, moreThings(asCount(order.size() - mostLoadLines)), {}, false});
     return lines;
+}
+
+QString moreThings(int count) {
+    return PackingWordsSay::tr("and %n more thing(s)", nullptr, count);
 }
 
 QString carryWords(const plan::BookingPacking& packed) {

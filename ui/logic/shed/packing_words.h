@@ -16,6 +16,16 @@ Scene traysScene(const model::Season& season, const plan::BookingPacking& packed
 QString loadHead(const model::Season& season, const plan::BookingPacking* packed);
 QString loadCaution();
 
+/// More things than the vehicle's floor is laid out with at once.
+bool tooManyToLay(const plan::BookingPacking& packed);
+/// "3 things find no room on the floor: 2 trips at least."; empty when all goes in.
+QString tripsWords(const plan::BookingPacking& packed);
+
+/// So many things are listed; what is over is counted.
+inline constexpr std::size_t mostLoadLines = 500;
+/// "and 12 more things".
+QString moreThings(int count);
+
 struct LoadLine {
     QString number;
     QString words;

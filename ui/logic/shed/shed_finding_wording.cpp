@@ -27,6 +27,7 @@ public:
                       "some "
                       "with another.")
                 .arg(subject(0), day(1), metres(Millimetres(std::llround(number(0)))));
+        if (c == ShedCode::ribbonNotCut) return notCut();
         if (c == ShedCode::kitRunsShort)
             return tr("%1: %2 short on %3, when %n booking(s) (has|have) some at once. Get more, bring some "
                       "home "
@@ -41,6 +42,27 @@ public:
     }
 
 private:
+    [[nodiscard]] QString notCut() const {
+        const QString most = whole(std::llround(number(0)));
+        const std::string what = f_.subjects.size() > 2 ? f_.subjects[2] : std::string();
+        if (what == "pieces")
+            return tr("%1 on %2 is not planned: more than %3 pieces are asked of it in one day. Part the "
+                      "make-up over several days.")
+                .arg(subject(0), day(1), most);
+        if (what == "kinds")
+            return tr("%1 on %2 is not planned: more than %3 different lengths are asked of it in one day. "
+                      "Tie more pieces alike.")
+                .arg(subject(0), day(1), most);
+        if (what == "lengths_on_hand")
+            return tr("%1 on %2 is not planned: it has more than %3 reels and ends. Take the shortest ends "
+                      "out.")
+                .arg(subject(0), day(1), most);
+        return tr("%1 on %2 is not planned: a piece of it would have no length, or more than %3 mm. Check "
+                  "the "
+                  "wraps, loops and tails.")
+            .arg(subject(0), day(1), most);
+    }
+
     [[nodiscard]] QString packing() const {
         using plan::ShedCode;
         const auto c = f_.code;
@@ -61,13 +83,16 @@ private:
                       "stands.")
                 .arg(subject(0), oneDecimal(0), oneDecimal(1));
         if (c == ShedCode::loadNoRoom)
-            return tr("%1: %n thing(s) (finds|find) no room on the floor. Drive twice, or leave something "
-                      "for the "
-                      "second trip.",
-                      nullptr, count())
-                .arg(subject(0));
+            return tr("%1: %n thing(s) (finds|find) no room on the floor. %2", nullptr, count())
+                .arg(subject(0), trips());
+        if (c == ShedCode::loadTooMany)
+            return tr("%1: %2 things are too many to be laid out at once, which is done for %3. By their "
+                      "size "
+                      "and weight they are at least %4 trips: make a booking of each trip.")
+                .arg(subject(0), mm(0), mm(1), mm(2));
         if (c == ShedCode::loadOverPlate)
-            return tr("%1: the load is %2 kg over the plate's %3 kg. Drive twice; what may be carried is for "
+            return tr("%1: the load is %2 kg over the plate's %3 kg. Drive more than once; what may be "
+                      "carried is for "
                       "the "
                       "plate and the law of the road.")
                 .arg(subject(0), oneDecimal(0), oneDecimal(1));
@@ -104,6 +129,19 @@ private:
     [[nodiscard]] QString largest() const {
         return subject(2).isEmpty() ? tr("Spread it less, or put it elsewhere.")
                                     : tr("Spread it less, or use the %1.").arg(subject(2));
+    }
+
+    /// Those larger than the floor itself go in no trip.
+    [[nodiscard]] QString trips() const {
+        const auto larger = static_cast<int>(std::lround(number(2)));
+        if (larger >= count())
+            return tr("(It|They) (is|are) larger than the floor itself: take a larger vehicle.", nullptr,
+                      larger);
+        const QString drive = tr("Drive %n time(s) at least, or take a larger vehicle.", nullptr,
+                                 static_cast<int>(std::lround(number(1))));
+        return larger == 0 ? drive
+                           : drive + QLatin1Char(' ') +
+                                 tr("%n of them (is|are) larger than the floor itself.", nullptr, larger);
     }
 
     [[nodiscard]] QString mm(std::size_t i) const { return whole(std::llround(number(i))); }

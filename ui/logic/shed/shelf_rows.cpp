@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/shed/shelf_rows.h"
 
+#include "core/plan/shed/ribbon_days.h"
+#include "core/plan/shed/shed_codes.h"
 #include "ui/logic/format.h"
+#include "ui/logic/shed/shed_finding_wording.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -106,6 +109,17 @@ ShelfRow rowOf(const model::Season& season, const plan::KitItem& item, const She
     return row;
 }
 
+/// The finding that says why a ribbon is not planned on that day.
+QString notCutWords(const plan::ShedPlan* shed, Id<model::Ribbon> ribbon, Day day) {
+    for (std::size_t i = 0; shed && i < shed->findings.size(); ++i) {
+        const auto& f = shed->findings[i].finding;
+        if (f.code == plan::ShedCode::ribbonNotCut && f.place.id == ribbon.value && f.subjects.size() > 1 &&
+            f.subjects[1] == day.iso())
+            return shedSentence(f);
+    }
+    return {};
+}
+
 } // namespace
 
 QString itemName(const model::Season& season, const model::Ref& item) {
@@ -162,6 +176,13 @@ Answer shelfAnswer(const model::Season& season, const plan::ShedPlan& shed) {
     }
     for (const auto& day : shed.ribbon)
         for (const auto& plan : day->ribbons) {
+            if (plan::ribbonIsNotCut(*plan)) {
+                answer.push_back(
+                    {ShelfRowsSay::tr(" %1 is not planned on %2.")
+                         .arg(itemName(season, {TableKind::ribbons, plan->ribbon.value}), shortDay(day->day)),
+                     Weight::asks});
+                return answer;
+            }
             if (!plan->counted || plan->missingLength.value == 0) continue;
             answer.push_back(
                 {ShelfRowsSay::tr(" %1 of %2 missing by %3.")
@@ -178,7 +199,8 @@ QString ribbonDayWords(const model::Season& season, const plan::RibbonDay& day) 
     return ShelfRowsSay::tr("%1, for %2").arg(shortDay(day.day), titlesOf(season, day.bookings));
 }
 
-RibbonRow ribbonRow(const model::Season& season, const plan::RibbonCutPlan& plan) {
+RibbonRow ribbonRow(const model::Season& season, const plan::RibbonCutPlan& plan, const plan::ShedPlan* shed,
+                    Day day) {
     RibbonRow row;
     row.name = itemName(season, {TableKind::ribbons, plan.ribbon.value});
     row.needs = ShelfRowsSay::tr("needs %1").arg(metres(plan.needed));
@@ -186,6 +208,12 @@ RibbonRow ribbonRow(const model::Season& season, const plan::RibbonCutPlan& plan
     if (!plan.counted) {
         row.verdict = ShelfRowsSay::tr("Nobody has measured it yet");
         row.under = ShelfRowsSay::tr("Measure its reels and ends.");
+        return row;
+    }
+    if (plan::ribbonIsNotCut(plan)) {
+        row.asks = true;
+        row.verdict = ShelfRowsSay::tr("Not planned: too much is asked of it");
+        row.under = notCutWords(shed, plan.ribbon, day);
         return row;
     }
     const QString proof = plan.proved

@@ -64,7 +64,9 @@ struct RibbonRow {
     QString figure; ///< opens the working: "0.46 m waste"
 };
 
-RibbonRow ribbonRow(const model::Season& season, const plan::RibbonCutPlan& plan);
+/// What keeps it from being planned is told from `shed`'s findings of that day.
+RibbonRow ribbonRow(const model::Season& season, const plan::RibbonCutPlan& plan,
+                    const plan::ShedPlan* shed = nullptr, Day day = {});
 /// "Fri 10 Sep, for Library roof supper".
 QString ribbonDayWords(const model::Season& season, const plan::RibbonDay& day);
 /// "Plum velvet, Dusk satin, Plum velvet ...": the order in which shades stand; empty for one shade alone.

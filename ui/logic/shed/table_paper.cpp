@@ -46,6 +46,7 @@ public:
         const Hall hall =
             hallScene(season_, *tables_, tableColumn * tablePx, std::nullopt, {Palette{}, true});
         d.body.push_back(Block{onPaper(hall.scene, tablePx)});
+        d.body.push_back(Block{papers::Paragraph{plain(utf8(hallNote(season_, *tables_))), true}});
         for (std::size_t t = 0; t < tables_->tables.size(); ++t)
             if (tables_->tables[t].onEach > 0) addNear(t, d.body);
         addTicks(d.body);

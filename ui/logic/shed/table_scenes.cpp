@@ -18,7 +18,7 @@ struct TableScenesSay {
     Q_DECLARE_TR_FUNCTIONS(Tables)
 };
 
-constexpr std::int64_t mostDrawn = 60;
+constexpr std::int64_t mostTablesDrawn = 60;
 constexpr double aisle = 700; // mm between two tables' chairs
 
 double tableMm(Millimetres v) {
@@ -78,7 +78,7 @@ std::vector<Cell> cellsOf(const model::Season& season, const plan::BookingTables
     for (std::size_t t = 0; t < tables.tables.size(); ++t) {
         const auto* record = season.venueTables.find(tables.tables[t].table);
         if (!record) continue;
-        const auto many = std::min(record->howMany, mostDrawn);
+        const auto many = std::min(record->howMany, mostTablesDrawn);
         for (std::int64_t n = 1; n <= many; ++n)
             cells.push_back({t, n, tableBoundsMm(tables.tables[t].top, true)});
     }
@@ -146,6 +146,17 @@ void addScaleBar(Scene& scene, double k, double y, const SceneLook& look) {
 }
 
 } // namespace
+
+QString hallNote(const model::Season& season, const plan::BookingTables& tables) {
+    QStringList words{
+        TableScenesSay::tr("A sketch: tables of a kind stand in a row here. Where each stands in "
+                           "the hall is for the venue's own plan.")};
+    for (const auto& table : tables.tables)
+        if (const auto* t = season.venueTables.find(table.table); t && t->howMany > mostTablesDrawn)
+            words << TableScenesSay::tr("%1: %2 of %3 are drawn.")
+                         .arg(text(t->label), whole(mostTablesDrawn), whole(t->howMany));
+    return words.join(QLatin1Char(' '));
+}
 
 Hall hallScene(const model::Season& season, const plan::BookingTables& tables, double width,
                std::optional<std::size_t> chosen, const SceneLook& look) {

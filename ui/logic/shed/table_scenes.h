@@ -30,6 +30,9 @@ struct Hall {
 Hall hallScene(const model::Season& season, const plan::BookingTables& tables, double width,
                std::optional<std::size_t> chosen, const SceneLook& look);
 
+/// That the drawing is no plan of the hall, and what of it is not drawn.
+QString hallNote(const model::Season& season, const plan::BookingTables& tables);
+
 /// A table of this kind near to, with plates, pieces and the room beside them.
 Scene nearScene(const model::Season& season, const plan::BookingTables& tables, std::size_t kind,
                 double width, const SceneLook& look);
