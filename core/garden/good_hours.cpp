@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/garden/good_hours.h"
 
+#include "core/garden/cool_hours.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -11,8 +13,7 @@ namespace withy::garden {
 
 namespace {
 
-constexpr double stretch = 3; ///< hours that count as dawn or evening
-constexpr int grid = 15;      ///< minutes between starts
+constexpr int grid = 15; ///< minutes between starts
 constexpr double endless = std::numeric_limits<double>::infinity();
 
 using Trouble = std::optional<GoodHoursTrouble>;
@@ -111,34 +112,29 @@ public:
 
 private:
     [[nodiscard]] std::vector<std::optional<GoodHour>> coolOnesOf(const GardenDay& day) const {
-        if (day.heat.sunrise && day.heat.sunset) return {evening(day), dawn(day)};
+        if (const auto cool = coolHours(day)) return {evening(day, *cool), dawn(day, *cool)};
         const auto coolest = coolestOf(day);
         return {coolest && !coolest->overLimit ? coolest : std::nullopt};
     }
 
-    [[nodiscard]] std::optional<GoodHour> dawn(const GardenDay& day) const {
-        const double sunrise = *day.heat.sunrise;
-        const double from = day.civilDawn.value_or(sunrise);
-        const double until = std::min(sunrise + stretch, middle(day));
-        const double end = day.civilDusk.value_or(*day.heat.sunset);
+    [[nodiscard]] std::optional<GoodHour> dawn(const GardenDay& day, const CoolHours& cool) const {
         for (const LocalTime start : starts(day.day)) {
             const double hour = hourOf(start);
-            if (hour < from || hour >= until || hour + work_ > end) continue;
+            if (hour < cool.dawnFrom || hour >= cool.dawnUntil || hour + work_ > cool.dusk) continue;
             const GoodHour found = hourAt(day, start, GoodHourWhy::dawn);
             if (!found.overLimit) return found;
         }
         return std::nullopt;
     }
 
-    [[nodiscard]] std::optional<GoodHour> evening(const GardenDay& day) const {
-        const double sunset = *day.heat.sunset;
-        if (const auto found = eveningUntil(day, sunset)) return found;
-        return eveningUntil(day, day.civilDusk.value_or(sunset));
+    [[nodiscard]] std::optional<GoodHour> evening(const GardenDay& day, const CoolHours& cool) const {
+        if (const auto found = eveningUntil(day, cool, cool.sunset)) return found;
+        return eveningUntil(day, cool, cool.dusk);
     }
 
-    [[nodiscard]] std::optional<GoodHour> eveningUntil(const GardenDay& day, double end) const {
-        const double from =
-            std::max(middle(day), std::min(*day.heat.sunset - stretch, end - work_ - grid / 60.0));
+    [[nodiscard]] std::optional<GoodHour> eveningUntil(const GardenDay& day, const CoolHours& cool,
+                                                       double end) const {
+        const double from = std::max(cool.middle, std::min(cool.eveningFrom, end - work_ - grid / 60.0));
         const std::vector<LocalTime> all = starts(day.day);
         for (auto start = all.rbegin(); start != all.rend(); ++start) {
             const double hour = hourOf(*start);
@@ -198,8 +194,6 @@ private:
     }
 
     static double hourOf(LocalTime t) { return t.minute / 60.0; }
-
-    static double middle(const GardenDay& day) { return (*day.heat.sunrise + *day.heat.sunset) / 2; }
 
     const CutHours& in_;
     double work_ = 0; ///< hours

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/garden/cool_hours.h"
 #include "core/plan/cover_plan.h"
 #include "core/plan/run_up_draft.h"
 #include "core/plan/usual_holder.h"
@@ -12,7 +13,6 @@ namespace withy::plan {
 namespace {
 
 constexpr std::int64_t quarter = 15;
-constexpr double goodStretch = 3; ///< hours after sunrise and before sunset, as in garden/good_hours.h
 
 /// The quarter hours from..to (hours of the clock) that are not too warm.
 std::vector<runup::TimeSpan> coolQuarters(const garden::GardenDay& day, double from, double to,
@@ -29,17 +29,13 @@ std::vector<runup::TimeSpan> coolQuarters(const garden::GardenDay& day, double f
     return runup::joined(std::move(out));
 }
 
-/// As garden/good_hours.h has them: after dawn and towards evening, or by dusk when it is too warm until
-/// then.
-std::vector<runup::TimeSpan> coolHours(const garden::GardenDay& day, double limit) {
-    const auto& heat = day.heat;
-    if (!heat.sunrise || !heat.sunset) return coolQuarters(day, 0, 24, limit); // polar day and night
-    const double middle = (*heat.sunrise + *heat.sunset) / 2;
-    auto out = coolQuarters(day, day.civilDawn.value_or(*heat.sunrise),
-                            std::min(*heat.sunrise + goodStretch, middle), limit);
-    auto evening = coolQuarters(day, std::max(middle, *heat.sunset - goodStretch), *heat.sunset, limit);
-    if (evening.empty())
-        evening = coolQuarters(day, *heat.sunset, day.civilDusk.value_or(*heat.sunset), limit);
+/// After dawn and towards evening, or by dusk when it is too warm until then.
+std::vector<runup::TimeSpan> coolSpans(const garden::GardenDay& day, double limit) {
+    const auto cool = garden::coolHours(day);
+    if (!cool) return coolQuarters(day, 0, 24, limit); // polar day and night
+    auto out = coolQuarters(day, cool->dawnFrom, cool->dawnUntil, limit);
+    auto evening = coolQuarters(day, cool->eveningFrom, cool->sunset, limit);
+    if (evening.empty()) evening = coolQuarters(day, cool->sunset, cool->dusk, limit);
     out.insert(out.end(), evening.begin(), evening.end());
     return out;
 }
@@ -71,7 +67,7 @@ const model::StepMark* RunUpFacts::markOf(const StepKey& key) const {
 
 const std::vector<runup::TimeSpan>& RunUpFacts::goodHours(Day day) {
     if (const auto found = good_.find(day); found != good_.end()) return found->second;
-    return good_.emplace(day, coolHours(days().on(day).garden, season.theSettings().heatLimitCelsius))
+    return good_.emplace(day, coolSpans(days().on(day).garden, season.theSettings().heatLimitCelsius))
         .first->second;
 }
 
