@@ -52,7 +52,7 @@ TEST_F(CommandLine, PrintsTheSuppersPrepSheet) {
     ASSERT_TRUE(reader.waitForFinished());
     const auto words = reader.readAllStandardOutput().simplified().toStdString();
     EXPECT_THAT(words, testing::HasSubstr("Library roof supper"));
-    EXPECT_THAT(words, testing::HasSubstr("355 stems to cut"));
+    EXPECT_THAT(words, testing::HasSubstr("355 to cut in whole bunches"));
     EXPECT_THAT(words, testing::HasSubstr("70 Dahlia, plum")); // 48 + 8 + 2 = 58, spare 6, in tens: by hand
     EXPECT_THAT(words, testing::HasSubstr("page 1 of"));
 }

@@ -21,7 +21,9 @@ struct Ground {
         : season(std::move(s)), plan(plan::plan(season, {model::sample::day(2027, 8, 1), {}})) {}
 
     [[nodiscard]] CoverView view(Id<model::Booking> id) const {
-        return {season, *plan.bookings.at(id), *plan.cover, plan.cover->bookings.at(id), plan.garden.get()};
+        times.emplace(plan, id);
+        return {season, *plan.bookings.at(id), *plan.cover, plan.cover->bookings.at(id),
+                *times, plan.garden.get()};
     }
 
     [[nodiscard]] QString answer(Id<model::Booking> id) const { return plainWords(coverAnswer(view(id))); }
@@ -47,7 +49,8 @@ struct Ground {
 
     model::Season season;
     plan::Plan plan;
-    mutable QString said; ///< the undo menu's words for what was taken
+    mutable std::optional<CutTimes> times; ///< of the last view
+    mutable QString said;                  ///< the undo menu's words for what was taken
 };
 
 /// The one row that is no head.
@@ -68,9 +71,9 @@ QString oneLine(const papers::Text& text) {
 /// Issue 4, "must show" 4, counted by hand: 30 x 3 = 90 of each supper, 90 in all.
 TEST(Cover, TheEnquiryIsToldItIsNinetyShortByWhomAndHowToMendIt) {
     const Ground ground(ninetyInStore());
-    EXPECT_EQ(ground.answer(bookedSupper), QStringLiteral("90 stems for 30 pieces. All are covered."));
+    EXPECT_EQ(ground.answer(bookedSupper), QStringLiteral("30 pieces, 90 stems. All are covered."));
     EXPECT_EQ(ground.answer(askedSupper),
-              QStringLiteral("90 stems for 30 pieces. None are covered, 90 zinnia are short, and one swap "
+              QStringLiteral("30 pieces, 90 stems. None are covered, 90 zinnias are short, and one swap "
                              "would mend it."));
     const auto sheet = coverSheet(ground.view(askedSupper));
     const auto& row = onlyRow(sheet);
@@ -104,9 +107,8 @@ TEST(Cover, TakingTheSwapMendsItAndUndoPutsItBack) {
     EXPECT_EQ(after.season.agreedSwaps.begin()->booking, askedSupper);
     EXPECT_EQ(after.season.agreedSwaps.begin()->plant, coral);
     EXPECT_EQ(after.season.agreedSwaps.begin()->standIn, salmon);
-    EXPECT_EQ(after.answer(askedSupper), QStringLiteral("90 stems for 30 pieces. All are covered."));
-    const auto sources =
-        sourcesOf(after.season, *after.plan.bookings.at(askedSupper), after.slot(askedSupper));
+    EXPECT_EQ(after.answer(askedSupper), QStringLiteral("30 pieces, 90 stems. All are covered."));
+    const auto sources = sourcesOf(after.season, CutTimes(after.plan, askedSupper), after.slot(askedSupper));
     ASSERT_FALSE(sources.empty());
     EXPECT_EQ(sources[0].plant, salmon);
     EXPECT_EQ(sources[0].origin, StemOrigin::patch);
@@ -132,7 +134,7 @@ TEST(Cover, APurchaseIsALotThatIsNeverOurOwn) {
     std::int64_t bought = 0;
     for (const auto id : {bookedSupper, askedSupper})
         bought +=
-            boughtIn(sourcesOf(after.season, *after.plan.bookings.at(id), after.plan.cover->bookings.at(id)));
+            boughtIn(sourcesOf(after.season, CutTimes(after.plan, id), after.plan.cover->bookings.at(id)));
     EXPECT_EQ(bought, 90); // whichever of the two suppers has them
     EXPECT_EQ(Ground(applied(after.season, inverse)).answer(askedSupper), before.answer(askedSupper));
 }
@@ -143,7 +145,7 @@ TEST(Cover, FewerPiecesChangeTheLine) {
     const auto after = before.taking(askedSupper, plan::MendKind::fewerPieces, inverse);
     EXPECT_EQ(before.said, QStringLiteral("20 fewer of Supper jar"));
     EXPECT_EQ(after.season.lines.find(Id<model::Line>(2))->pieces.value, 10);
-    EXPECT_EQ(after.answer(askedSupper), QStringLiteral("30 stems for 10 pieces. All are covered."));
+    EXPECT_EQ(after.answer(askedSupper), QStringLiteral("10 pieces, 30 stems. All are covered."));
 }
 
 TEST(Cover, AFaultSaysWhoseFiguresAreToMend) {
@@ -190,7 +192,7 @@ TEST(Cover, FreeToPromiseSaysWhatIsLeft) {
 
 TEST(Cover, ThePaperSaysFromWhereAndWhatIsShort) {
     const Ground ground(ninetyInStore(120));
-    const auto blocks = stemsBesideRounds(ground.season, *ground.plan.bookings.at(askedSupper),
+    const auto blocks = stemsBesideRounds(ground.season, CutTimes(ground.plan, askedSupper),
                                           &ground.plan.cover->bookings.at(askedSupper), {});
     QStringList lines;
     for (const auto& block : blocks)
@@ -198,7 +200,7 @@ TEST(Cover, ThePaperSaysFromWhereAndWhatIsShort) {
     EXPECT_EQ(lines, (QStringList{
                          QStringLiteral("From the store: our own, left over, in the store: 30 Zinnia, coral"),
                          QStringLiteral("Short: 60 Zinnia, coral")}));
-    EXPECT_TRUE(stemOrigins(ground.season, *ground.plan.bookings.at(askedSupper), nullptr).empty());
+    EXPECT_TRUE(stemOrigins(ground.season, CutTimes(ground.plan, askedSupper), nullptr).empty());
 }
 
 } // namespace withy::ui::tests

@@ -41,7 +41,9 @@ TEST_F(StemsTabTest, AnswersWithTheSuppersCounts) {
         spare += (need.need.need.value + 9) / 10;
     }
     EXPECT_EQ(bare, 295);
-    EXPECT_TRUE(answer().startsWith(QStringLiteral("%1 stems for 26 pieces.").arg(bare + spare)))
+    EXPECT_TRUE(answer().startsWith(
+        QStringLiteral("26 pieces, 295 stems, %1 with the spare, 355 to cut in whole bunches.")
+            .arg(bare + spare)))
         << answer().toStdString();
     auto* zinnia = figureOf(QStringLiteral("Zinnia, coral"), 2);
     ASSERT_NE(zinnia, nullptr);

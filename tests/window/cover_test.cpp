@@ -30,7 +30,7 @@ protected:
 TEST_F(CoverPage, OnePressTakesTheSwapAndUndoRestores) {
     openEnquiry();
     const QString before = answer();
-    EXPECT_TRUE(before.contains(QStringLiteral("90 zinnia are short, and one swap would mend it")))
+    EXPECT_TRUE(before.contains(QStringLiteral("90 zinnias are short, and one swap would mend it")))
         << before.toStdString();
     auto* swap = part<QPushButton>(QStringLiteral("stems.cover.slot2.1.way.0"));
     ASSERT_NE(swap, nullptr);
@@ -44,7 +44,7 @@ TEST_F(CoverPage, OnePressTakesTheSwapAndUndoRestores) {
     settle(); // it is taken
     settle(); // and planned
     ASSERT_EQ(bench_->season().agreedSwaps.size(), 1u);
-    EXPECT_EQ(answer(), QStringLiteral("90 stems for 30 pieces. All are covered."));
+    EXPECT_EQ(answer(), QStringLiteral("30 pieces, 90 stems. All are covered."));
     EXPECT_EQ(edits::inWords(bench_->undoName()),
               QStringLiteral("90 Zinnia, salmon stand in for Zinnia, coral"));
     picture("cover-mended.png");

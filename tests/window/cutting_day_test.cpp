@@ -25,7 +25,7 @@ constexpr Id<model::Booking> supperCut{1};
 class CuttingDayTest : public BookingsTest {
 protected:
     void openDay(QSize size = {1188, 640}) {
-        openPlace(demoSeason(), Day::parse("2027-09-06"), size);
+        openPlace(demoSeason(), Day::parse("2027-09-10"), size); // the last day of its cutting
         place_->choose(supperCut);
         trigger("booking.cutting");
         ASSERT_TRUE(place_->atTheCuttingDay());

@@ -73,7 +73,13 @@ std::vector<RunUpStep> ownSteps(const plan::Plan& plan, std::optional<Id<model::
     return out;
 }
 
-/// What is delivered is only fetched back: such a booking has no more than that in the run-up.
+Id<model::Booking> bookingOf(const RunUpStep& step) {
+    if (step.key.booking) return *step.key.booking;
+    return step.bookings.empty() ? Id<model::Booking>() : step.bookings.front();
+}
+
+} // namespace
+
 bool isLaid(const plan::RunUpPlan& runUp, Id<model::Booking> booking) {
     return std::any_of(runUp.steps.begin(), runUp.steps.end(), [&](const auto& step) {
         const auto kind = step.key.step;
@@ -82,13 +88,6 @@ bool isLaid(const plan::RunUpPlan& runUp, Id<model::Booking> booking) {
                std::find(step.bookings.begin(), step.bookings.end(), booking) != step.bookings.end();
     });
 }
-
-Id<model::Booking> bookingOf(const RunUpStep& step) {
-    if (step.key.booking) return *step.key.booking;
-    return step.bookings.empty() ? Id<model::Booking>() : step.bookings.front();
-}
-
-} // namespace
 
 std::vector<RunUpStep> runUpSteps(const model::Season& season, const plan::Plan& plan,
                                   std::optional<Id<model::Booking>> booking) {

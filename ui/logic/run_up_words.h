@@ -13,6 +13,9 @@ namespace withy::ui {
 /// it does for the one asked for when it is delivered, and nothing but the way back is laid for it.
 std::vector<plan::RunUpStep> runUpSteps(const model::Season& season, const plan::Plan& plan,
                                         std::optional<Id<model::Booking>> booking = std::nullopt);
+/// Whether the run-up has the booking's work: what is delivered is only fetched back, and such a booking has
+/// no more than that in it.
+bool isLaid(const plan::RunUpPlan& runUp, Id<model::Booking> booking);
 /// The rounds that cut for the booking, without one all, as indices into RunUpPlan::rounds.
 std::vector<std::size_t> runUpRounds(const plan::Plan& plan,
                                      std::optional<Id<model::Booking>> booking = std::nullopt);

@@ -123,7 +123,8 @@ void TallyPanel::refresh() {
     stale_ = false;
     if (!booking_ || !bench_.season().bookings.find(*booking_)) return;
     const auto rows = tallyRows(bench_.season(), bench_.plan(), *booking_, day_);
-    answer_->setPhrases(phrasesOf(tallyAnswer(bench_.season(), rows)));
+    const auto later = tallyLater(bench_.season(), bench_.plan(), *booking_, day_);
+    answer_->setPhrases(phrasesOf(tallyAnswer(bench_.season(), rows, later)));
     showRows(rows);
 }
 
@@ -253,7 +254,7 @@ void TallyPanel::fillFound() {
     const auto rows = tallyRows(bench_.season(), bench_.plan(), *booking_, day_);
     auto* others = new QMenu(tr("Other patches"), foundMenu_);
     auto* plants = new QMenu(tr("Plants without a patch"), foundMenu_);
-    for (const auto& found : foundChoices(bench_.season(), bench_.plan(), rows, day_)) {
+    for (const auto& found : foundChoices(bench_.season(), bench_.plan(), *booking_, rows, day_)) {
         auto* menu = !found.patch ? plants : found.inFlower ? foundMenu_ : others;
         menu->addAction(found.words, this, [this, found] { addFound(found); });
     }

@@ -127,6 +127,8 @@ void SourceRow::setSource(const SheetSource& source) {
     mark_->source = source;
     mark_->update();
     words_->setText(breakable(source.words));
+    setToolTip(source.detail);
+    words_->setAccessibleDescription(source.detail);
 }
 
 BelowPanel::BelowPanel(const SheetBelow& below, const QString& name, QWidget* parent) : QWidget(parent) {

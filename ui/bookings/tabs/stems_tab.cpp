@@ -60,17 +60,19 @@ void StemsTab::fill(const plan::BookingPlan& plan) {
     cover_->setVisible(known);
     needsHead_->setVisible(known);
     bar_->setShares(stemShares(bench_.season(), plan));
-    stems_->setSheet(stemSheet(bench_.season(), plan));
+    stems_->setSheet(stemSheet(bench_.season(), bench_.plan(), plan));
     stems_->setVisible(!plan.lines.empty());
-    rounds_->setSheet(roundSheet(bench_.season(), plan));
-    rounds_->setVisible(!plan.rounds.empty());
-    roundsHead_->setVisible(!plan.rounds.empty());
+    const Sheet rounds = roundSheet(bench_.season(), bench_.plan(), plan);
+    rounds_->setSheet(rounds);
+    rounds_->setVisible(!rounds.rows.empty());
+    roundsHead_->setVisible(!rounds.rows.empty());
     findings_->setFindings(list);
 }
 
 void StemsTab::fillCover(const plan::BookingPlan& plan) {
     const auto& all = *bench_.plan().cover;
-    const CoverView view{bench_.season(), plan, all, *coverOf(bench_.plan(), plan.booking),
+    const CutTimes times(bench_.plan(), plan.booking);
+    const CoverView view{bench_.season(),           plan, all, *coverOf(bench_.plan(), plan.booking), times,
                          bench_.plan().garden.get()};
     say(coverAnswer(view));
     cover_->setSheet(coverSheet(view));

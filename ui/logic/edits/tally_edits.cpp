@@ -164,9 +164,9 @@ std::optional<std::int64_t> readSum(const QString& typed, QString& sentence) {
 Cutting cuttingOn(const Season& season, const plan::Plan& plan, Id<model::Booking> booking, Day day) {
     Cutting cutting{booking, {day, static_cast<int>(season.theSettings().workFrom)}, {}, {}};
     cutting.to = cutting.from;
-    if (const auto* round = plannedRound(plan, booking, day)) {
-        cutting.from = round->start;
-        cutting.to = round->end;
+    if (const auto round = CutTimes(plan, booking).on(day)) {
+        cutting.from = round->from;
+        cutting.to = round->to;
     }
     // A booking with a round of its own that day keeps to it: what was counted there is its own.
     for (const auto other : outingWith(season, plan, booking, day))

@@ -47,12 +47,16 @@ public:
 
     static QString pieces(std::int64_t n) { return tr("%n piece(s)", nullptr, static_cast<int>(n)); }
 
-    static QString stems(std::int64_t n) {
-        return tr(", %1 stem(s) with the spare.", nullptr, static_cast<int>(n)).arg(whole(n));
+    static QString counts(std::int64_t need, std::int64_t withSpare, std::int64_t toCut) {
+        QStringList parts{tr("%1 stem(s)", nullptr, static_cast<int>(need)).arg(whole(need))};
+        if (withSpare > need) parts << tr("%1 with the spare").arg(whole(withSpare));
+        if (toCut > withSpare) parts << tr("%1 to cut in whole bunches").arg(whole(toCut));
+        return parts.join(QStringLiteral(", "));
     }
 
-    static QString perTable(std::int64_t n, const QString& design, const QString& tables) {
-        return tr(" %1 of %2 on each of %3.").arg(capital(number(n)), design, tables);
+    /// "Two supper jars on each of 12 trestles."
+    static QString perTable(std::int64_t n, const QString& pieces, const QString& tables) {
+        return tr("%1 %2 on each of %3.").arg(capital(number(n)), pieces, tables);
     }
 
     static QString noPieces() { return tr("No pieces yet. Add one, and the garden will say what it needs."); }
@@ -112,6 +116,15 @@ int countTo(const std::vector<Day>& days, Day last) {
     return static_cast<int>(std::upper_bound(days.begin(), days.end(), last) - days.begin());
 }
 
+/// "supper jars", where the design's name ends as its pieces are called; else "jars".
+QString piecesCalled(const model::Season& season, const model::Design& design, std::int64_t n) {
+    const QString one = countedPieces(season, design, 1).section(QLatin1Char(' '), 1);
+    const QString many = countedPieces(season, design, n).section(QLatin1Char(' '), 1);
+    const QString name = text(design.name);
+    if (!name.endsWith(one, Qt::CaseInsensitive)) return many;
+    return name.chopped(one.size()).toLower() + many;
+}
+
 /// The placement of the line with most pieces, as a sentence.
 QString placed(const model::Season& season, Id<model::Booking> booking) {
     const model::Placement* most = nullptr;
@@ -128,7 +141,8 @@ QString placed(const model::Season& season, Id<model::Booking> booking) {
         table = at;
     }
     if (!most || !design || !table) return {};
-    return BookingAnswersSay::perTable(most->perTable, text(design->name), tableWords(*table));
+    return BookingAnswersSay::perTable(most->perTable, piecesCalled(season, *design, most->perTable),
+                                       tableWords(*table));
 }
 
 } // namespace
@@ -180,14 +194,32 @@ QString candlesCaution(const model::Season& season, Id<model::Booking> booking) 
            BookingAnswersSay::venueRule(text(venue->flameRule));
 }
 
+QString stemCounts(const plan::BookingPlan& plan) {
+    Stems withSpare;
+    for (const auto& need : plan.needs)
+        withSpare += need.need.need + need.need.spare;
+    return BookingAnswersSay::counts(plan.stemsNeeded.value, withSpare.value, plan.stemsToCut.value);
+}
+
+Answer stemCountsAnswer(const plan::BookingPlan& plan) {
+    std::int64_t pieces = 0;
+    for (const auto& line : plan.lines)
+        pieces += line.pieces.value;
+    return {{BookingAnswersSay::pieces(pieces), Weight::strong},
+            {QStringLiteral(", ")},
+            {stemCounts(plan), Weight::strong},
+            {QStringLiteral(". ")}};
+}
+
 Answer piecesAnswer(const model::Season& season, Id<model::Booking> booking, const plan::BookingPlan* plan) {
     std::int64_t pieces = 0;
     for (const auto& line : season.lines) {
         if (line.booking == booking) pieces += line.pieces.value + line.sparePieces.value;
     }
     if (pieces == 0) return {{BookingAnswersSay::noPieces(), Weight::plain}};
-    Answer answer{{BookingAnswersSay::pieces(pieces), Weight::strong}};
-    if (plan) answer.push_back({BookingAnswersSay::stems(plan->stemsToCut.value), Weight::plain});
+    Answer answer = plan
+                        ? stemCountsAnswer(*plan)
+                        : Answer{{BookingAnswersSay::pieces(pieces), Weight::strong}, {QStringLiteral(". ")}};
     answer.push_back({placed(season, booking), Weight::plain});
     return answer;
 }

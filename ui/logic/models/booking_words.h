@@ -53,6 +53,12 @@ QString briefRemark(const model::Season& season, Id<model::Booking> booking);
 /// The usual caution beside candles, deferring to the venue's rule and to those who know.
 QString candlesCaution(const model::Season& season, Id<model::Booking> booking);
 /// "26 pieces, 321 stems with the spare. Two jars on each trestle."
+/// What a booking's pieces hold, that with the spare, and that in the bunches it is cut in: "295 stems, 329
+/// with the spare, 355 to cut in whole bunches". The same on every page and paper; what does not add is left
+/// out.
+QString stemCounts(const plan::BookingPlan& plan);
+/// "26 pieces, 295 stems, 329 with the spare, 355 to cut in whole bunches. "
+Answer stemCountsAnswer(const plan::BookingPlan& plan);
 Answer piecesAnswer(const model::Season& season, Id<model::Booking> booking, const plan::BookingPlan* plan);
 
 /// Numbers under thirteen in words, as one writes them: "four"; "14".

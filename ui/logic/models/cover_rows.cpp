@@ -2,6 +2,7 @@
 #include "ui/logic/models/cover_rows.h"
 
 #include "core/base/working_lines.h"
+#include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/cover_words.h"
 #include "ui/logic/models/stem_sources.h"
 
@@ -103,7 +104,7 @@ private:
     [[nodiscard]] SheetCell sourcesCell(const plan::SlotCover& slot) const {
         SheetCell cell;
         const auto leading = leadingPlant(slot);
-        auto rest = sourcesOf(season_, view_.plan, slot);
+        auto rest = sourcesOf(season_, view_.times, slot);
         while (!rest.empty()) {
             const StemSource first = rest.front();
             const auto same = [&](const StemSource& s) {
@@ -116,7 +117,8 @@ private:
             cell.sources.push_back(
                 {first.origin, first.mark,
                  told ? sourceWords(days)
-                      : tr("%1: %2").arg(nameIn(season_.plants, first.plant), sourceWords(days))});
+                      : tr("%1: %2").arg(nameIn(season_.plants, first.plant), sourceWords(days)),
+                 roundByRound(days)});
         }
         if (cell.sources.empty()) {
             cell.words = tr("nothing");
@@ -228,13 +230,9 @@ public:
     Answer answer() {
         if (view_.plan.lines.empty())
             return {{tr("Nothing is ordered yet. Add a piece on the Pieces page."), {}}};
-        std::int64_t pieces = 0;
-        for (const auto& line : view_.plan.lines)
-            pieces += line.pieces.value;
-        strong(tr("%n stem(s)", nullptr, static_cast<int>(cover_.needed.value)));
-        plain(tr(" for %n piece(s). ", nullptr, static_cast<int>(pieces)));
+        out_ = stemCountsAnswer(view_.plan);
         state();
-        if (const auto bought = boughtIn(sourcesOf(view_.season, view_.plan, cover_)); bought > 0)
+        if (const auto bought = boughtIn(sourcesOf(view_.season, view_.times, cover_)); bought > 0)
             plain(tr(" %1 of them are bought in.").arg(whole(bought)));
         return std::move(out_);
     }
@@ -251,15 +249,15 @@ private:
             return plain(tr("."));
         }
         const auto covered = cover_.covered[plan::indexOf(Level::likely)].value;
-        plain(covered == 0
-                  ? tr("None are covered")
-                  : tr("%1 (is|are) covered", nullptr, static_cast<int>(covered)).arg(whole(covered)));
+        plain(covered == 0 ? tr("None are covered")
+                           : tr("Of the %1, %2 (is|are) covered", nullptr, static_cast<int>(covered))
+                                 .arg(whole(cover_.needed.value), whole(covered)));
         for (std::size_t i = 0; i < known.size(); ++i) {
             plain(i == 0 ? tr(", ") : i + 1 == known.size() ? tr(" and ") : tr(", "));
             asks(known.size() == 1 || i + 1 == known.size()
                      ? tr("%1 %2 (is|are) short", nullptr, static_cast<int>(known[i].second))
-                           .arg(whole(known[i].second), known[i].first)
-                     : tr("%1 %2").arg(whole(known[i].second), known[i].first));
+                           .arg(whole(known[i].second), named(known[i]))
+                     : tr("%1 %2").arg(whole(known[i].second), named(known[i])));
         }
         if (!known.empty()) plain(mend());
         plain(tr("."));
@@ -281,6 +279,10 @@ private:
                 same->second += shortBy(slot).value;
         }
         return all;
+    }
+
+    static QString named(const std::pair<QString, std::int64_t>& missing) {
+        return missing.second == 1 ? missing.first : pluralOf(missing.first);
     }
 
     [[nodiscard]] std::int64_t unknownShort() const {

@@ -3,6 +3,7 @@
 
 #include "core/plan/cover_plan.h"
 #include "core/plan/forecast_plan.h"
+#include "ui/logic/models/cut_times.h"
 #include "ui/logic/models/sheet.h"
 
 /// Whether the garden has a booking's stems: from where, which day, how many, how sure; and what would mend
@@ -15,10 +16,12 @@ struct CoverView {
     const plan::BookingPlan& plan;
     const plan::CoverPlan& all;
     const plan::BookingCover& cover;
+    const CutTimes& times;
     const plan::ForecastPlan* garden = nullptr;
 };
 
-/// "321 stems for 26 pieces. 293 are covered, 28 zinnia are short, and one swap would mend it."
+/// "26 pieces, 295 stems, 329 with the spare. Of the 329, 301 are covered, 28 zinnias are short, and one swap
+/// would mend it."
 Answer coverAnswer(const CoverView& view);
 /// One row a slot, a head a line. The ways out stand below a row in the order of SlotCover::mends.
 Sheet coverSheet(const CoverView& view);

@@ -18,6 +18,7 @@ struct GoalPart {
     Id<model::Plant> plant;
     Day day;
     std::int64_t stems = 0;
+    std::optional<CutTime> when{};
 };
 
 struct SlotGoal {
@@ -43,7 +44,8 @@ std::optional<Id<model::Patch>> firstPatchOf(const std::vector<const model::Patc
 
 void addPart(std::vector<GoalPart>& parts, const GoalPart& part) {
     for (auto& p : parts) {
-        if (p.patch != part.patch || p.plant != part.plant || p.day != part.day) continue;
+        if (p.patch != part.patch || p.plant != part.plant || p.day != part.day || p.when != part.when)
+            continue;
         p.stems += part.stems;
         return;
     }
@@ -60,8 +62,8 @@ GoalPart* largestPatch(std::vector<GoalPart>& parts) {
 
 class Goals {
 public:
-    Goals(const model::Season& season, const plan::BookingPlan& booking)
-        : season_(season), booking_(booking), walk_(inWalkingOrder(season)) {}
+    Goals(const model::Season& season, const plan::Plan& plan, const plan::BookingPlan& booking)
+        : season_(season), booking_(booking), times_(plan, booking.booking), walk_(inWalkingOrder(season)) {}
 
     void add(const plan::SlotCover& slot) {
         SlotGoal goal;
@@ -70,8 +72,9 @@ public:
         const auto& likely = slot.at[plan::indexOf(plan::Level::likely)];
         for (const auto& piece : likely.pieces)
             addPart(goal.parts,
-                    {piece.source == cover::Source::patch ? Id<model::Patch>(piece.from) : Id<model::Patch>(),
-                     piece.plant, piece.cut, piece.stems.value});
+                    piece.source == cover::Source::patch
+                        ? timed(Id<model::Patch>(piece.from), piece.plant, piece.cut, piece.stems.value)
+                        : GoalPart{{}, piece.plant, piece.cut, piece.stems.value});
         if (likely.shortBy.value > 0) addShortage(slot, likely.shortBy.value, goal);
         goal.personal = isWorn(slot.line);
         goal.orAll = slot.at[plan::indexOf(plan::Level::cautious)].shortBy.value > 0;
@@ -89,7 +92,7 @@ public:
         const bool inRound = need.round >= 0 && static_cast<std::size_t>(need.round) < booking_.rounds.size();
         const Day day = inRound ? booking_.rounds[static_cast<std::size_t>(need.round)].start.day
                                 : booking_.makeUpStart.day;
-        goal.parts.push_back({*patch, need.plant, day, goal.all});
+        goal.parts.push_back(timed(*patch, need.plant, day, goal.all));
         take(goal);
     }
 
@@ -101,12 +104,23 @@ public:
         for (const auto& g : goals_)
             if (place.contains(g.patch) && g.goal() > 0) out.push_back(g);
         std::stable_sort(out.begin(), out.end(), [&](const auto& a, const auto& b) {
-            return std::pair(place[a.patch], a.day) < std::pair(place[b.patch], b.day);
+            return std::pair(place[a.patch], timeOf(a)) < std::pair(place[b.patch], timeOf(b));
         });
         return out;
     }
 
 private:
+    /// The cover foretells a day; the round that cuts the stems may be on another.
+    [[nodiscard]] GoalPart timed(Id<model::Patch> patch, Id<model::Plant> plant, Day foretold,
+                                 std::int64_t stems) const {
+        const auto when = times_.of(patch, plant, foretold);
+        return {patch, plant, when ? when->from.day : foretold, stems, when};
+    }
+
+    static LocalTime timeOf(const CuttingGoal& goal) {
+        return goal.when ? goal.when->from : LocalTime{goal.day, 0};
+    }
+
     [[nodiscard]] bool isWorn(Id<model::Line> line) const {
         const auto* l = season_.lines.find(line);
         const auto* design = l ? season_.designs.find(l->design) : nullptr;
@@ -132,9 +146,9 @@ private:
         for (const auto& choice : slot.choices) {
             const auto patch = firstPatchOf(walk_, choice.plant);
             if (!patch || choice.storeOnly) continue;
-            return addPart(goal.parts, {*patch, choice.plant, choice.best.value_or(choice.to), stems});
+            return addPart(goal.parts, timed(*patch, choice.plant, choice.best.value_or(choice.to), stems));
         }
-        addPart(goal.parts, {{}, {}, {}, stems});
+        addPart(goal.parts, GoalPart{{}, {}, {}, stems});
     }
 
     /// The need is shared out over where the stems come from; the rest of each part is spare.
@@ -150,10 +164,10 @@ private:
 
     void put(const GoalPart& part, std::int64_t need, const SlotGoal& slot) {
         auto same = std::find_if(goals_.begin(), goals_.end(), [&](const CuttingGoal& g) {
-            return g.patch == part.patch && g.plant == part.plant && g.day == part.day;
+            return g.patch == part.patch && g.plant == part.plant && g.day == part.day && g.when == part.when;
         });
         if (same == goals_.end()) {
-            goals_.push_back({part.patch, part.plant, part.day, 0, 0, false, slot.personal, {}});
+            goals_.push_back({part.patch, part.plant, part.day, 0, 0, false, slot.personal, {}, part.when});
             same = goals_.end() - 1;
         }
         same->need += need;
@@ -165,6 +179,7 @@ private:
 
     const model::Season& season_;
     const plan::BookingPlan& booking_;
+    CutTimes times_;
     std::vector<const model::Patch*> walk_;
     std::vector<CuttingGoal> goals_;
 };
@@ -175,7 +190,7 @@ std::vector<CuttingGoal> cuttingGoals(const model::Season& season, const plan::P
                                       Id<model::Booking> id) {
     const auto* booking = cutPlanOf(plan, id);
     if (!booking || !season.bookings.find(id)) return {};
-    Goals goals(season, *booking);
+    Goals goals(season, plan, *booking);
     const auto* cover = coverOf(plan, id);
     if (cover && !cover->slots.empty()) {
         for (const auto& slot : cover->slots)
@@ -199,6 +214,7 @@ std::vector<CuttingGoal> goalsByPatch(const std::vector<CuttingGoal>& goals) {
         auto& sum = out.back();
         if (g.goal() > most) {
             sum.day = g.day;
+            sum.when = g.when;
             most = g.goal();
         }
         sum.need += g.need;
@@ -210,25 +226,20 @@ std::vector<CuttingGoal> goalsByPatch(const std::vector<CuttingGoal>& goals) {
     return out;
 }
 
-const plan::CutRound* plannedRound(const plan::Plan& plan, Id<model::Booking> id, Day day) {
-    const plan::CutRound* found = nullptr;
-    if (const auto* booking = cutPlanOf(plan, id))
-        for (const auto& round : booking->rounds)
-            if (round.start.day == day && (!found || round.stems > found->stems)) found = &round;
-    return found;
+std::map<Id<model::Plant>, std::int64_t> needByPlant(const std::vector<CuttingGoal>& goals) {
+    std::map<Id<model::Plant>, std::int64_t> out;
+    for (const auto& goal : goals)
+        out[goal.plant] += goal.need;
+    return out;
 }
 
 Day cuttingDay(const model::Season& season, const plan::Plan& plan, Id<model::Booking> id,
                std::optional<Day> today) {
     const auto* booking = season.bookings.find(id);
-    const auto* planned = cutPlanOf(plan, id);
     if (!booking) return today.value_or(Day{});
     std::map<Day, std::int64_t> stems;
     for (const auto& goal : cuttingGoals(season, plan, id))
         stems[goal.day] += goal.goal();
-    if (stems.empty() && planned)
-        for (const auto& round : planned->rounds)
-            stems[round.start.day] += round.stems.value;
     const Day event = booking->eventStart.day;
     if (stems.empty()) return today ? std::min(*today, event) : event;
     if (today && stems.begin()->first <= *today && *today <= event) return *today;

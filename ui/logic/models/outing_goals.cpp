@@ -58,14 +58,16 @@ std::vector<Id<model::Booking>> outingWith(const model::Season& season, const pl
 }
 
 std::vector<OutingGoal> outingGoals(const model::Season& season, const plan::Plan& plan,
-                                    Id<model::Booking> booking) {
+                                    Id<model::Booking> booking, std::optional<Day> until) {
     std::vector<OutingGoal> all;
-    for (auto& goal : goalsByPatch(cuttingGoals(season, plan, booking)))
+    auto own = cuttingGoals(season, plan, booking);
+    std::erase_if(own, [&](const CuttingGoal& g) { return until && g.day > *until; });
+    for (auto& goal : goalsByPatch(own))
         all.push_back({goal, 0, {}});
     std::map<Id<model::Booking>, std::set<Day>> daysOf;
     for (const auto& [day, others] : sharedOnRecord(season, booking))
         for (const auto other : others)
-            daysOf[other].insert(day);
+            if (!until || day <= *until) daysOf[other].insert(day);
     for (const auto& [other, days] : daysOf) {
         auto goals = cuttingGoals(season, plan, other);
         std::erase_if(goals, [&, &on = days](const CuttingGoal& g) { return !on.contains(g.day); });

@@ -17,8 +17,9 @@ struct OutingGoal {
 std::vector<Id<model::Booking>> outingWith(const model::Season& season, const plan::Plan& plan,
                                            Id<model::Booking> booking, Day day);
 
-/// The booking's goals by patch, and on the days of its shared rounds those of the others with them.
+/// The booking's goals by patch, and on the days of its shared rounds those of the others with them. `until`:
+/// only what is due on that day and before.
 std::vector<OutingGoal> outingGoals(const model::Season& season, const plan::Plan& plan,
-                                    Id<model::Booking> booking);
+                                    Id<model::Booking> booking, std::optional<Day> until = std::nullopt);
 
 } // namespace withy::ui

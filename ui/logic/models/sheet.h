@@ -63,6 +63,7 @@ struct SheetSource {
     StemOrigin origin = StemOrigin::patch;
     QString mark; ///< the patch's number on the walk
     QString words;
+    QString detail = {}; ///< round by round; empty when it is all one
 };
 
 struct SheetCell {

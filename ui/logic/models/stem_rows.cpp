@@ -2,11 +2,16 @@
 #include "ui/logic/models/stem_rows.h"
 
 #include "core/base/working_lines.h"
+#include "core/plan/run_up_plan.h"
+#include "ui/logic/models/booking_words.h"
+#include "ui/logic/models/stem_sources.h"
+#include "ui/logic/run_up_words.h"
 #include "ui/logic/wording.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 namespace withy::ui {
@@ -19,7 +24,8 @@ class Stemming {
     Q_DECLARE_TR_FUNCTIONS(StemsPage)
 
 public:
-    Stemming(const model::Season& season, const plan::BookingPlan& plan) : season_(season), plan_(plan) {}
+    Stemming(const model::Season& season, const plan::Plan& all, const plan::BookingPlan& plan)
+        : season_(season), all_(all), plan_(plan), times_(all, plan.booking) {}
 
     [[nodiscard]] Sheet stems() {
         Sheet sheet;
@@ -39,25 +45,17 @@ public:
                          {tr("Stems"), true, false},
                          {tr("Minutes"), true, false},
                          {tr("Warmest"), true, true}};
-        for (std::size_t i = 0; i < plan_.rounds.size(); ++i)
+        for (std::size_t i = 0; i < times_.all().size(); ++i)
             sheet.rows.push_back(roundRow(i));
         return sheet;
     }
 
     static Answer answer(const plan::BookingPlan& plan, const std::vector<ListedFinding>& findings) {
         if (plan.lines.empty()) return {{tr("Nothing is ordered yet. Add a piece on the Pieces page."), {}}};
-        std::int64_t pieces = 0;
-        for (const auto& line : plan.lines)
-            pieces += line.pieces.value;
-        Answer out;
-        out.push_back({tr("%n stem(s)", nullptr, static_cast<int>(plan.stemsNeeded.value)),
-                       AnswerPart::Weight::strong});
-        out.push_back({tr(" for %n piece(s), ", nullptr, static_cast<int>(pieces)), {}});
-        out.push_back({whole(plan.stemsToCut.value), AnswerPart::Weight::strong});
-        out.push_back({tr(" to cut with the spare."), {}});
+        Answer out = stemCountsAnswer(plan);
         const int asking = countAsking(findings);
         if (asking == 0) return out;
-        out.push_back({QStringLiteral(" ") + sentence(findings.front().finding), AnswerPart::Weight::asks});
+        out.push_back({sentence(findings.front().finding), AnswerPart::Weight::asks});
         if (asking > 1)
             out.push_back(
                 {tr(" And %n more to look at, below.", nullptr, asking - 1), AnswerPart::Weight::plain});
@@ -147,11 +145,10 @@ private:
     }
 
     [[nodiscard]] SheetCell whenCell(const plan::PlantNeed& need) const {
-        if (need.round < 0 || static_cast<std::size_t>(need.round) >= plan_.rounds.size())
-            return {tr("no time fits"), SheetCell::Tone::asks};
-        const auto& start = plan_.rounds[static_cast<std::size_t>(need.round)].start;
-        const QString at = tr("%1 %2").arg(shortDay(start.day), clock(start));
-        return {plan_.rounds.size() > 1 ? tr("%1, round %2").arg(at).arg(need.round + 1) : at, {}};
+        if (const QString at = cutWhen(times_, need.plant); !at.isEmpty()) return {at, {}};
+        if (!isCut(coverOf(all_, plan_.booking), need.plant))
+            return {tr("not to cut"), SheetCell::Tone::second};
+        return {tr("no time fits"), SheetCell::Tone::asks};
     }
 
     /// "6 Sep to Fri 10 Sep 12:30"; the hour of the beginning stands in the working.
@@ -174,29 +171,65 @@ private:
         return {{}, window.times ? SheetCell::Tone::text : SheetCell::Tone::asks, std::move(f)};
     }
 
-    [[nodiscard]] SheetRow roundRow(std::size_t i) const {
+    /// What the row of a round says, whichever plan it is of.
+    struct RoundFacts {
+        QStringList what;
+        std::int64_t stems = 0;
+        std::int64_t minutes = 0;
+        Working working;
+        std::optional<double> celsius;
+        std::vector<Id<model::Booking>> others; ///< on the same outing
+    };
+
+    [[nodiscard]] RoundFacts factsOf(std::size_t i) const {
+        if (const auto round = times_.all()[i].round) return laidFacts(*round);
         const auto& round = plan_.rounds[i];
+        RoundFacts facts{{}, round.stems.value, round.work.value, round.working, {}, {}};
+        if (round.hour) facts.celsius = round.hour->celsius;
+        for (const auto n : round.needs)
+            if (n < plan_.needs.size())
+                facts.what << counted(plan_.needs[n].need.total, plan_.needs[n].plant);
+        return facts;
+    }
+
+    [[nodiscard]] RoundFacts laidFacts(std::size_t index) const {
+        const auto& round = all_.runUp->rounds[index];
+        RoundFacts facts{{}, round.stems.value, round.minutes.value, {}, round.celsius, round.bookings};
+        std::erase(facts.others, plan_.booking);
+        if (const auto* step = stepOfRound(*all_.runUp, index)) facts.working = step->working;
+        std::map<Id<model::Plant>, Stems> stems;
+        for (const auto& patch : round.patches)
+            stems[patch.plant] += patch.stems;
+        for (const auto& [plant, sum] : stems)
+            facts.what << counted(sum, plant);
+        return facts;
+    }
+
+    [[nodiscard]] QString counted(Stems stems, Id<model::Plant> plant) const {
+        return tr("%1 %2").arg(whole(stems.value), nameIn(season_.plants, plant));
+    }
+
+    [[nodiscard]] SheetRow roundRow(std::size_t i) const {
+        const auto& time = times_.all()[i];
+        RoundFacts facts = factsOf(i);
         SheetRow row;
         row.key = QStringLiteral("round%1").arg(i);
         row.name = tr("Round %1").arg(i + 1);
-        row.rest = shortDay(round.start.day);
-        QStringList what;
-        for (const auto n : round.needs)
-            if (n < plan_.needs.size())
-                what << tr("%1 %2").arg(whole(plan_.needs[n].need.total.value),
-                                        nameIn(season_.plants, plan_.needs[n].plant));
-        row.under = what.join(QStringLiteral(" · "));
+        row.rest = shortDay(time.from.day);
+        if (!facts.others.empty())
+            row.rest = tr("%1, together with %2").arg(row.rest, bookingWords(season_, facts.others));
+        row.under = facts.what.join(QStringLiteral(" · "));
         SheetFigure f;
-        f.words = whole(round.work.value);
+        f.words = whole(facts.minutes);
         f.means = tr("minutes of cutting in round %1").arg(i + 1);
-        f.working = round.working;
+        f.working = std::move(facts.working);
         f.leadsTo = model::Ref{TableKind::rates, rateId()};
         f.leadWords = tr("Change how fast you cut");
         if (f.leadsTo->id == 0) f.leadsTo = model::Ref{TableKind::settings, 1};
-        row.cells.push_back({tr("%1 to %2").arg(clock(round.start), clock(round.end)), {}});
-        row.cells.push_back({whole(round.stems.value), {}});
+        row.cells.push_back({hoursWords(time.from, time.to), {}});
+        row.cells.push_back({whole(facts.stems), {}});
         row.cells.push_back({{}, {}, std::move(f)});
-        row.cells.push_back(heatCell(round));
+        row.cells.push_back(heatCell(facts.celsius));
         return row;
     }
 
@@ -206,14 +239,17 @@ private:
         return 0;
     }
 
-    [[nodiscard]] static SheetCell heatCell(const plan::CutRound& round) {
-        if (!round.hour) return {tr("not known"), SheetCell::Tone::second};
-        return {tr("%1 °C").arg(round.hour->celsius, 0, 'f', 0),
-                round.hour->overLimit ? SheetCell::Tone::asks : SheetCell::Tone::text};
+    [[nodiscard]] SheetCell heatCell(std::optional<double> celsius) const {
+        if (!celsius) return {tr("not known"), SheetCell::Tone::second};
+        return {tr("%1 °C").arg(*celsius, 0, 'f', 0), *celsius > season_.theSettings().heatLimitCelsius
+                                                          ? SheetCell::Tone::asks
+                                                          : SheetCell::Tone::text};
     }
 
     const model::Season& season_;
+    const plan::Plan& all_;
     const plan::BookingPlan& plan_;
+    CutTimes times_;
     std::set<std::int64_t> told_; ///< plants whose spare stands on an earlier row
 };
 
@@ -241,12 +277,12 @@ QString sharesInWords(const std::vector<StemShare>& shares) {
     return all.join(QStringLiteral(", "));
 }
 
-Sheet stemSheet(const model::Season& season, const plan::BookingPlan& plan) {
-    return Stemming(season, plan).stems();
+Sheet stemSheet(const model::Season& season, const plan::Plan& plan, const plan::BookingPlan& booking) {
+    return Stemming(season, plan, booking).stems();
 }
 
-Sheet roundSheet(const model::Season& season, const plan::BookingPlan& plan) {
-    return Stemming(season, plan).rounds();
+Sheet roundSheet(const model::Season& season, const plan::Plan& plan, const plan::BookingPlan& booking) {
+    return Stemming(season, plan, booking).rounds();
 }
 
 } // namespace withy::ui

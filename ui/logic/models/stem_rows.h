@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/plan/plan.h"
+#include "ui/logic/models/cut_times.h"
 #include "ui/logic/models/finding_list.h"
 #include "ui/logic/models/sheet.h"
 
@@ -21,7 +22,8 @@ Answer stemAnswer(const plan::BookingPlan& plan, const std::vector<ListedFinding
 std::vector<StemShare> stemShares(const model::Season& season, const plan::BookingPlan& plan);
 /// In words for who cannot see the bar: "Dahlia, plum 53, ...".
 QString sharesInWords(const std::vector<StemShare>& shares);
-Sheet stemSheet(const model::Season& season, const plan::BookingPlan& plan);
-Sheet roundSheet(const model::Season& season, const plan::BookingPlan& plan);
+Sheet stemSheet(const model::Season& season, const plan::Plan& plan, const plan::BookingPlan& booking);
+/// The rounds that cut for the booking, with what they cut for others besides.
+Sheet roundSheet(const model::Season& season, const plan::Plan& plan, const plan::BookingPlan& booking);
 
 } // namespace withy::ui

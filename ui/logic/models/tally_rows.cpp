@@ -58,14 +58,13 @@ QString forOthersWords(const model::Season& season, const OutingGoal& outing) {
         .arg(whole(outing.forOthers), whole(outing.goal.goal()), others.join(QStringLiteral(", ")));
 }
 
-QString tallyPlaceOf(const plan::Plan& plan, Id<model::Booking> booking, const model::Patch& patch,
-                     const CuttingGoal* goal) {
+/// The patch, and when it is cut: on the day itself the hour, for the head of the page names the day.
+QString tallyPlaceOf(const model::Patch& patch, const CuttingGoal* goal, Day day) {
     const QString label = text(patch.label);
     if (!goal) return label;
-    const auto* round = plannedRound(plan, booking, goal->day);
-    const QString when =
-        round ? TallyRowsSay::tr("%1 %2").arg(shortDay(goal->day), clock(round->start)) : shortDay(goal->day);
-    return TallyRowsSay::tr("%1, %2").arg(label, when);
+    if (goal->day > day) return TallyRowsSay::tr("%1, early: planned for %2").arg(label, shortDay(goal->day));
+    if (goal->day < day) return TallyRowsSay::tr("%1, planned for %2").arg(label, shortDay(goal->day));
+    return goal->when ? TallyRowsSay::tr("%1, %2").arg(label, clock(goal->when->from)) : label;
 }
 
 QString stageOf(const model::Plant& plant, const CuttingGoal* goal) {
@@ -88,7 +87,7 @@ TallyRow tallyRowOf(const model::Season& season, const plan::Plan& plan, Id<mode
     const auto cut = edits::tallied(season, booking, patch.id, day);
     row.cut = cut.all;
     row.thrownAway = edits::tallied(season, booking, patch.id, day, TallyCount::thrownAway).all;
-    row.place = tallyPlaceOf(plan, booking, patch, goal);
+    row.place = tallyPlaceOf(patch, goal, day);
     row.against = againstWords(row);
     row.asks = row.planned && row.cut && row.net() < row.need;
     if (row.thrownAway.value_or(0) > 0)
@@ -118,7 +117,7 @@ bool isTallied(const model::Season& season, Id<model::Booking> booking, Id<model
     });
 }
 
-/// "8 zinnia are short"; the first two, and how many more plants there are.
+/// "Short by 8 zinnias"; the first two, and how many more plants there are.
 QString tallyShortWords(const model::Season& season, const std::vector<TallyRow>& rows) {
     std::vector<std::pair<Id<model::Plant>, std::int64_t>> missing;
     for (const auto& row : rows) {
@@ -136,7 +135,7 @@ QString tallyShortWords(const model::Season& season, const std::vector<TallyRow>
     for (const auto& [plant, by] : missing) {
         if (by <= 0) continue;
         if (words.size() < 2)
-            words << TallyRowsSay::tr("%1 %2").arg(whole(by), inPassing(season, plant));
+            words << countedPlant(season, plant, by);
         else
             ++more;
     }
@@ -155,25 +154,58 @@ std::int64_t likelyReady(const plan::Plan& plan, Id<model::Patch> patch, Day day
     return on ? on->standing.likely.value : 0;
 }
 
+const OutingGoal* goalOf(const std::vector<OutingGoal>& goals, const model::Patch& patch) {
+    for (const auto& g : goals)
+        if (g.goal.patch == patch.id && g.goal.plant == patch.plant) return &g;
+    return nullptr;
+}
+
+/// A patch's goals of several days are one row: on a day that cuts of it, it is that day's.
+void showDay(const std::vector<CuttingGoal>& goals, Day day, CuttingGoal& shown) {
+    for (const auto& g : goals) {
+        if (g.patch != shown.patch || g.plant != shown.plant || g.day != day) continue;
+        shown.day = day;
+        shown.when = g.when;
+        return;
+    }
+}
+
 } // namespace
 
 std::vector<TallyRow> tallyRows(const model::Season& season, const plan::Plan& plan,
                                 Id<model::Booking> booking, Day day) {
     if (!season.bookings.find(booking)) return {};
-    const auto goals = outingGoals(season, plan, booking);
+    const auto all = outingGoals(season, plan, booking);
+    auto due = outingGoals(season, plan, booking, day);
+    if (due.empty()) due = all;
+    const auto goals = cuttingGoals(season, plan, booking);
+    for (auto& goal : due)
+        showDay(goals, day, goal.goal);
     std::vector<TallyRow> rows;
     for (const auto* patch : inWalkingOrder(season)) {
-        const auto goal = std::find_if(goals.begin(), goals.end(), [&](const OutingGoal& g) {
-            return g.goal.patch == patch->id && g.goal.plant == patch->plant;
-        });
-        if (goal == goals.end() && !isTallied(season, booking, patch->id)) continue;
-        rows.push_back(
-            tallyRowOf(season, plan, booking, *patch, goal == goals.end() ? nullptr : &*goal, day));
+        const auto* goal = goalOf(due, *patch);
+        if (!goal && !isTallied(season, booking, patch->id)) continue;
+        if (!goal) goal = goalOf(all, *patch);
+        rows.push_back(tallyRowOf(season, plan, booking, *patch, goal, day));
     }
     return rows;
 }
 
-Answer tallyAnswer(const model::Season& season, const std::vector<TallyRow>& rows) {
+std::optional<TallyLater> tallyLater(const model::Season& season, const plan::Plan& plan,
+                                     Id<model::Booking> booking, Day day) {
+    TallyLater later;
+    bool due = false;
+    for (const auto& goal : cuttingGoals(season, plan, booking)) {
+        due = due || goal.day <= day;
+        if (goal.day <= day) continue;
+        later.stems += goal.need;
+        later.last = std::max(later.last, goal.day);
+    }
+    return due && later.stems > 0 ? std::optional(later) : std::nullopt;
+}
+
+Answer tallyAnswer(const model::Season& season, const std::vector<TallyRow>& rows,
+                   const std::optional<TallyLater>& later) {
     if (rows.empty())
         return {{TallyRowsSay::tr(
             "Nothing to cut is known of yet. Give the booking pieces, and their slots plants "
@@ -193,8 +225,13 @@ Answer tallyAnswer(const model::Season& season, const std::vector<TallyRow>& row
     const QString missing = tallyShortWords(season, rows);
     if (!missing.isEmpty())
         answer.push_back({missing, Weight::asks});
-    else if (counted == asCount(rows.size()))
+    else if (counted == asCount(rows.size()) && !later)
         answer.push_back({TallyRowsSay::tr("Every piece has its stems.")});
+    if (later)
+        answer.push_back(
+            {(missing.isEmpty() ? QString() : QStringLiteral(" ")) +
+             TallyRowsSay::tr("%1 more (is|are) due by %2.", nullptr, static_cast<int>(later->stems))
+                 .arg(whole(later->stems), shortDay(later->last))});
     return answer;
 }
 
@@ -209,7 +246,9 @@ QString tallyHead(const model::Season& season, Id<model::Booking> id, Day day) {
 }
 
 std::vector<FoundChoice> foundChoices(const model::Season& season, const plan::Plan& plan,
-                                      const std::vector<TallyRow>& rows, Day day) {
+                                      Id<model::Booking> booking, const std::vector<TallyRow>& rows,
+                                      Day day) {
+    const auto planned = outingGoals(season, plan, booking);
     std::vector<FoundChoice> out;
     std::vector<Id<model::Plant>> planted;
     for (const auto* patch : inWalkingOrder(season)) {
@@ -218,6 +257,8 @@ std::vector<FoundChoice> foundChoices(const model::Season& season, const plan::P
             continue;
         const auto likely = likelyReady(plan, patch->id, day);
         QStringList words{nameIn(season.plants, patch->plant), text(patch->label)};
+        if (const auto* goal = goalOf(planned, *patch))
+            words << TallyRowsSay::tr("planned for %1").arg(shortDay(goal->goal.day));
         if (likely > 0) words << TallyRowsSay::tr("%1 likely ready").arg(whole(likely));
         out.push_back({patch->id, patch->plant, words.join(QStringLiteral(" · ")), likely > 0});
     }

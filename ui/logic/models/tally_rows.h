@@ -23,11 +23,11 @@ struct TallyRow {
     Id<model::Plant> plant;
     QString mark;  ///< the patch's number on the walk
     QString name;  ///< "Zinnia, coral"
-    QString place; ///< "Tunnel side, Fri 10 Sep 06:10"
+    QString place; ///< "Tunnel side, 06:10"; cut before its day: "Tunnel side, early: planned for Fri 10 Sep"
     QString stage; ///< "just opening · 80 with the spare"
     std::optional<Colour> colour;
     bool planned = false;
-    std::int64_t need = 0;
+    std::int64_t need = 0; ///< due by the day
     std::int64_t spare = 0;
     std::optional<std::int64_t> cut;        ///< over all rounds of the booking; blank: not counted
     std::optional<std::int64_t> thrownAway; ///< of those
@@ -44,12 +44,23 @@ struct TallyRow {
     [[nodiscard]] std::int64_t net() const { return cut.value_or(0) - thrownAway.value_or(0); }
 };
 
-/// Planned patches and those with a tally, in walking order.
+/// What a booking's cutting is to bring in after a day.
+struct TallyLater {
+    std::int64_t stems = 0; ///< needed, without the spare
+    Day last;               ///< of the rounds
+};
+
+/// Patches of which stems are due on the day or were before it, and those with a tally, in walking order. On
+/// a day before all rounds, every planned patch.
 std::vector<TallyRow> tallyRows(const model::Season& season, const plan::Plan& plan,
                                 Id<model::Booking> booking, Day day);
 
-/// "3 of 8 counted, 140 stems in. 8 zinnia are short."
-Answer tallyAnswer(const model::Season& season, const std::vector<TallyRow>& rows);
+/// Nothing when all is due by then, or nothing is yet.
+std::optional<TallyLater> tallyLater(const model::Season& season, const plan::Plan& plan,
+                                     Id<model::Booking> booking, Day day);
+/// "3 of 8 counted, 140 stems in. Short by 8 zinnias. 120 more are due by Fri 10 Sep."
+Answer tallyAnswer(const model::Season& season, const std::vector<TallyRow>& rows,
+                   const std::optional<TallyLater>& later = std::nullopt);
 /// "Friday 10 September 2027 · Library roof supper · 24 jars and 2 more".
 QString tallyHead(const model::Season& season, Id<model::Booking> booking, Day day);
 
@@ -61,8 +72,9 @@ struct FoundChoice {
     bool inFlower = false;
 };
 
-/// Patches that are not in the tally, those in flower that day first; then plants without a patch.
+/// Patches that are not in the tally, those in flower that day first, with the day they are planned for; then
+/// plants without a patch.
 std::vector<FoundChoice> foundChoices(const model::Season& season, const plan::Plan& plan,
-                                      const std::vector<TallyRow>& rows, Day day);
+                                      Id<model::Booking> booking, const std::vector<TallyRow>& rows, Day day);
 
 } // namespace withy::ui

@@ -27,6 +27,7 @@ public:
         : order_(order)
         , season_(order.season)
         , plan_(*order.plan.bookings.at(*order.booking))
+        , times_(order.plan, *order.booking)
         , booking_(*season_.bookings.find(*order.booking)) {}
 
     papers::Document document() {
@@ -35,12 +36,12 @@ public:
         d.key = utf8(shortDay(booking_.eventStart.day));
         d.keyNote = utf8(tr("guests from %1").arg(clock(booking_.eventStart)));
         d.facts = {plain(utf8(standingWords(booking_.standing))), plain(utf8(piecesInWords(season_, plan_))),
-                   strong(utf8(whole(plan_.stemsToCut.value))) + plain(utf8(tr(" stems to cut")))};
+                   plain(utf8(stemCounts(plan_)))};
         addWho(d);
         if (has(PaperPart::brief)) addBrief(d);
         d.body.push_back(Block{pieces()});
         d.body.push_back(Block{stems()});
-        for (auto& block : stemOrigins(season_, plan_, coverOf(order_.plan, plan_.booking)))
+        for (auto& block : stemOrigins(season_, times_, coverOf(order_.plan, plan_.booking)))
             d.body.push_back(std::move(block));
         addDrops(d);
         if (has(PaperPart::prices)) addMoney(d);
@@ -120,9 +121,8 @@ private:
     }
 
     [[nodiscard]] QString when(const plan::PlantNeed& n) const {
-        if (n.round < 0) return tr("no time fits");
-        const auto& start = plan_.rounds[static_cast<std::size_t>(n.round)].start;
-        return shortDay(start.day) + QLatin1Char(' ') + clock(start);
+        if (const QString at = cutWhen(times_, n.plant); !at.isEmpty()) return at;
+        return isCut(coverOf(order_.plan, plan_.booking), n.plant) ? tr("no time fits") : tr("not to cut");
     }
 
     void addDrops(papers::Document& d) {
@@ -163,6 +163,7 @@ private:
     const PaperOrder& order_;
     const model::Season& season_;
     const plan::BookingPlan& plan_;
+    CutTimes times_;
     const model::Booking& booking_;
 };
 

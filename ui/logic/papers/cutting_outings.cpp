@@ -5,12 +5,10 @@
 #include "ui/logic/edits/tally_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/papers/papers.h"
-#include "ui/logic/run_up_words.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
-#include <cstdlib>
 #include <map>
 
 namespace withy::ui {
@@ -22,10 +20,7 @@ constexpr std::size_t noRound = static_cast<std::size_t>(-1);
 class OutingGatherer {
 public:
     explicit OutingGatherer(const PaperOrder& order)
-        : order_(order)
-        , season_(order.season)
-        , booking_(*order.booking)
-        , rounds_(runUpRounds(order.plan, booking_)) {}
+        : order_(order), season_(order.season), booking_(*order.booking) {}
 
     std::vector<CuttingOuting> outings() {
         for (const auto& goal : cuttingGoals(season_, order_.plan, booking_))
@@ -46,31 +41,13 @@ public:
 private:
     [[nodiscard]] const plan::RunUpRound& round(std::size_t i) const { return order_.plan.runUp->rounds[i]; }
 
-    [[nodiscard]] static bool cuts(const plan::RunUpRound& round, Id<model::Booking> booking,
-                                   const CuttingGoal& goal) {
-        return std::any_of(round.patches.begin(), round.patches.end(), [&](const auto& row) {
-            return row.plant == goal.plant && (!row.patch || *row.patch == goal.patch) &&
-                   std::find(row.bookings.begin(), row.bookings.end(), booking) != row.bookings.end();
-        });
-    }
-
-    [[nodiscard]] std::size_t roundOf(Id<model::Booking> booking, const CuttingGoal& goal) const {
-        const auto apart = [&](std::size_t i) { return std::abs(round(i).from.day - goal.day); };
-        std::size_t nearest = noRound;
-        for (const auto i : rounds_)
-            if (cuts(round(i), booking, goal) && (nearest == noRound || apart(i) < apart(nearest)))
-                nearest = i;
-        if (nearest != noRound || booking != booking_) return nearest;
-        for (const auto i : rounds_)
-            if (round(i).from.day == goal.day) return i;
-        return noRound;
+    static std::size_t roundOf(const CuttingGoal& goal) {
+        return goal.when && goal.when->round ? *goal.when->round : noRound;
     }
 
     void add(Id<model::Booking> booking, const CuttingGoal& goal) {
-        const auto i = roundOf(booking, goal);
-        const Day day = i == noRound ? goal.day : round(i).from.day;
-        auto& outing = byRound_[{day, i}];
-        outing.day = day;
+        auto& outing = byRound_[{goal.day, roundOf(goal)}];
+        outing.day = goal.day;
         addRow(booking, goal, outing);
     }
 
@@ -96,9 +73,9 @@ private:
             outing.hours = {round(i).from, round(i).to};
             return;
         }
-        if (const auto* planned = plannedRound(order_.plan, booking_, outing.day)) {
-            outing.hours = {planned->start, planned->end};
-            if (planned->hour) outing.why = planned->hour->why;
+        if (const auto planned = CutTimes(order_.plan, booking_).on(outing.day)) {
+            outing.hours = {planned->from, planned->to};
+            outing.why = planned->why;
         }
         if (const auto* round = edits::roundOn(season_, booking_, outing.day)) {
             if (!outing.hours || outing.hours->first != round->from) outing.why.reset();
@@ -126,7 +103,7 @@ private:
         outing.bookings = served(i, outing.day);
         for (std::size_t n = 1; n < outing.bookings.size(); ++n)
             for (const auto& goal : cuttingGoals(season_, order_.plan, outing.bookings[n]))
-                if (i == noRound ? goal.day == outing.day : roundOf(outing.bookings[n], goal) == i)
+                if (i == noRound ? goal.day == outing.day : roundOf(goal) == i)
                     addRow(outing.bookings[n], goal, outing);
     }
 
@@ -138,7 +115,6 @@ private:
     const PaperOrder& order_;
     const model::Season& season_;
     Id<model::Booking> booking_;
-    std::vector<std::size_t> rounds_;
     std::map<std::pair<Day, std::size_t>, CuttingOuting> byRound_;
 };
 

@@ -27,10 +27,9 @@ struct CuttingOuting {
     [[nodiscard]] std::int64_t stems() const;
 };
 
-/// In order of time; of one day alone when the order names one. A stem belongs to the round of the run-up
-/// that cuts its plant in its patch, nearest to the day it was foretold for; what no round names goes on its
-/// day's first round, and on a day without one makes an outing of its own, with the hours of the booking's
-/// own plan or of the round on record. Stems of one plant, patch and booking are one row of an outing.
+/// In order of time; of one day alone when the order names one. A stem goes on
+/// the round that cuts it (cut_times.h); on a day without one it makes an outing of its own, with the hours
+/// of the round on record. Stems of one plant, patch and booking are one row of an outing.
 std::vector<CuttingOuting> cuttingOutings(const PaperOrder& order);
 
 } // namespace withy::ui

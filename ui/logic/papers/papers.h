@@ -3,6 +3,7 @@
 
 #include "core/plan/cover_plan.h"
 #include "core/plan/run_up_plan.h"
+#include "ui/logic/models/cut_times.h"
 #include "ui/logic/paper_shop.h"
 
 #include <QString>
@@ -45,14 +46,14 @@ papers::Document makeUpCard(const PaperOrder& order);
 std::vector<papers::Block> prepSteps(const PaperOrder& order, Day mainDay);
 /// "From patch 5, Tunnel side: 46 Zinnia, coral; ...": what this round of these cuts for the booking, and
 /// where. Empty while no cover says so; `cover` may be null here and below.
-QString cutFrom(const model::Season& season, const plan::BookingPlan& plan, const plan::BookingCover* cover,
+QString cutFrom(const model::Season& season, const CutTimes& times, const plan::BookingCover* cover,
                 const std::vector<plan::RunUpStep>& steps, const plan::RunUpStep& step);
 /// Stems from the store (own and bought told apart) or cut on other days than the rounds; what is short.
-std::vector<papers::Block> stemsBesideRounds(const model::Season& season, const plan::BookingPlan& plan,
+std::vector<papers::Block> stemsBesideRounds(const model::Season& season, const CutTimes& times,
                                              const plan::BookingCover* cover,
                                              const std::vector<plan::RunUpStep>& steps);
 /// A table of places, plants, days and stems.
-std::vector<papers::Block> stemOrigins(const model::Season& season, const plan::BookingPlan& plan,
+std::vector<papers::Block> stemOrigins(const model::Season& season, const CutTimes& times,
                                        const plan::BookingCover* cover);
 /// When the booking's make-up begins and ends, as the run-up has it.
 std::pair<LocalTime, LocalTime> makeUpHours(const PaperOrder& order);

@@ -2,6 +2,7 @@
 #include "core/plan/day_heat.h"
 #include "core/plan/index.h"
 #include "ui/logic/format.h"
+#include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/stem_sources.h"
 #include "ui/logic/papers/papers.h"
 
@@ -65,7 +66,7 @@ private:
 
     [[nodiscard]] std::vector<papers::Text> facts() const {
         std::vector<papers::Text> out;
-        out.push_back(strong(utf8(whole(plan_.stemsToCut.value))) + plain(utf8(tr(" stems to cut"))));
+        out.push_back(plain(utf8(stemCounts(plan_))));
         plan::PlaceDays days(season_);
         const auto& heatOfDay = days.on(day());
         const auto& heat = heatOfDay.garden.heat;
@@ -108,7 +109,7 @@ private:
         const auto& dp = *all_.designs.at(line.design);
         right.push_back(
             Block{papers::SectionHead{design.name, plain(utf8(tr("%1 stems").arg(dp.stemsPerPiece.value)))}});
-        QStringList lengths;
+        std::vector<std::pair<model::Tier, QString>> lengths;
         QStringList once; // a piece made once needs no list to come back to
         for (const auto& slot : dp.slots) {
             const auto& record = *season_.slots.find(slot.slot);
@@ -124,13 +125,19 @@ private:
             const QString length = tr("%1 %2")
                                        .arg(text(std::string(model::wordOf(record.tier))))
                                        .arg(slot.cutLength->length.value);
-            if (!lengths.contains(length)) lengths << length;
+            const std::pair at{record.tier, length};
+            if (std::find(lengths.begin(), lengths.end(), at) == lengths.end()) lengths.push_back(at);
         }
+        std::stable_sort(lengths.begin(), lengths.end(),
+                         [](const auto& a, const auto& b) { return a.first < b.first; });
+        QStringList fromLow;
+        for (const auto& [tier, words] : lengths)
+            fromLow << words;
         if (!once.isEmpty())
             right.push_back(Block{papers::Paragraph{plain(utf8(once.join(QStringLiteral(" · ")))), true}});
-        if (!lengths.isEmpty())
+        if (!fromLow.isEmpty())
             right.push_back(Block{papers::Paragraph{
-                plain(utf8(tr("Cut %1 mm").arg(lengths.join(QStringLiteral(", "))))), true}});
+                plain(utf8(tr("Cut %1 mm").arg(fromLow.join(QStringLiteral(", "))))), true}});
     }
 
     void addLayOut(std::vector<Block>& right) const {
@@ -175,7 +182,7 @@ private:
                                           plain(utf8(tr("%1 mm wide").arg(ribbon.width.value)))}});
             for (const auto& cut : need.cuts)
                 right.push_back(Block{papers::FigureLine{
-                    utf8(tr("%1 x %2 mm").arg(whole(cut.pieces.value)).arg(cut.each.value)),
+                    utf8(tr("%1 × %2 mm").arg(whole(cut.pieces.value), whole(cut.each.value))),
                     plain(season_.designs.find(season_.lines.find(cut.line)->design)->name)}});
             QString stock = need.onHand ? tr("%1 on hand, in reels and ends.").arg(metres(*need.onHand))
                                         : tr("Not counted yet.");

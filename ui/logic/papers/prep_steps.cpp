@@ -24,6 +24,7 @@ public:
         : order_(order)
         , season_(order.season)
         , plan_(*order.plan.bookings.at(*order.booking))
+        , times_(order.plan, *order.booking)
         , cover_(coverOf(order.plan, *order.booking))
         , day_(mainDay) {
         for (auto& step : runUpSteps(season_, order.plan, plan_.booking))
@@ -37,7 +38,7 @@ public:
             enter(step.from);
             add(task(step));
         }
-        for (auto& block : stemsBesideRounds(season_, plan_, cover_, steps_))
+        for (auto& block : stemsBesideRounds(season_, times_, cover_, steps_))
             out_.push_back(std::move(block));
         return std::move(out_);
     }
@@ -72,7 +73,7 @@ private:
     [[nodiscard]] QString whereFrom(const RunUpStep& step) const {
         if (step.round && order_.plan.runUp)
             return roundFrom(season_, order_.plan.runUp->rounds[*step.round]);
-        return cutFrom(season_, plan_, cover_, steps_, step);
+        return cutFrom(season_, times_, cover_, steps_, step);
     }
 
     static bool saysOnlyMinutes(const RunUpStep& step) {
@@ -109,7 +110,8 @@ private:
         if (ahead == 0) return tr("The day of making");
         if (ahead == -1) return tr("The day before that");
         if (ahead == 1) return tr("The day after");
-        return ahead < 0 ? tr("%n day(s) earlier", nullptr, -ahead) : tr("%n day(s) later", nullptr, ahead);
+        return ahead < 0 ? tr("%n day(s) before making", nullptr, -ahead)
+                         : tr("%n day(s) after making", nullptr, ahead);
     }
 
     template <class B>
@@ -120,6 +122,7 @@ private:
     const PaperOrder& order_;
     const model::Season& season_;
     const plan::BookingPlan& plan_;
+    CutTimes times_;
     const plan::BookingCover* cover_;
     std::vector<RunUpStep> steps_;
     std::vector<runup::BusySpan> busy_;

@@ -20,9 +20,9 @@ class Origins {
     Q_DECLARE_TR_FUNCTIONS(StemOrigins)
 
 public:
-    Origins(const model::Season& season, const plan::BookingPlan& plan, const plan::BookingCover& cover,
+    Origins(const model::Season& season, const CutTimes& times, const plan::BookingCover& cover,
             const std::vector<plan::RunUpStep>& steps)
-        : season_(season), cover_(cover), steps_(steps), sources_(sourcesOf(season, plan, cover)) {}
+        : season_(season), cover_(cover), steps_(steps), sources_(sourcesOf(season, times, cover)) {}
 
     [[nodiscard]] QString ofStep(const plan::RunUpStep& step) const {
         QStringList parts;
@@ -79,22 +79,14 @@ private:
         if (s.origin != StemOrigin::patch) return nullptr;
         const plan::RunUpStep* first = nullptr;
         for (const auto& step : steps_) {
+            if (step.key.step == plan::StepKind::cut && s.round && step.round == s.round) return &step;
             if (step.key.step != plan::StepKind::cut || step.from.day != s.day) continue;
             if (!first) first = &step;
             if (std::any_of(step.stems.begin(), step.stems.end(),
                             [&](const auto& p) { return p.first == s.plant; }))
                 return &step;
         }
-        return first ? first : roundWith(s.plant);
-    }
-
-    /// A round of the run-up may cut on another day than the stems were foretold for.
-    [[nodiscard]] const plan::RunUpStep* roundWith(Id<model::Plant> plant) const {
-        for (const auto& step : steps_)
-            if (step.round && std::any_of(step.stems.begin(), step.stems.end(),
-                                          [&](const auto& p) { return p.first == plant; }))
-                return &step;
-        return nullptr;
+        return first;
     }
 
     [[nodiscard]] QString where(const StemSource& s) const {
@@ -120,26 +112,26 @@ private:
 
 } // namespace
 
-QString cutFrom(const model::Season& season, const plan::BookingPlan& plan, const plan::BookingCover* cover,
+QString cutFrom(const model::Season& season, const CutTimes& times, const plan::BookingCover* cover,
                 const std::vector<plan::RunUpStep>& steps, const plan::RunUpStep& step) {
     if (!cover) return {};
-    const Origins origins(season, plan, *cover, steps);
+    const Origins origins(season, times, *cover, steps);
     const auto same =
         std::find_if(steps.begin(), steps.end(), [&](const auto& s) { return s.key == step.key; });
     return same == steps.end() ? QString() : origins.ofStep(*same);
 }
 
-std::vector<papers::Block> stemsBesideRounds(const model::Season& season, const plan::BookingPlan& plan,
+std::vector<papers::Block> stemsBesideRounds(const model::Season& season, const CutTimes& times,
                                              const plan::BookingCover* cover,
                                              const std::vector<plan::RunUpStep>& steps) {
-    return cover ? Origins(season, plan, *cover, steps).beside() : std::vector<Block>();
+    return cover ? Origins(season, times, *cover, steps).beside() : std::vector<Block>();
 }
 
-std::vector<papers::Block> stemOrigins(const model::Season& season, const plan::BookingPlan& plan,
+std::vector<papers::Block> stemOrigins(const model::Season& season, const CutTimes& times,
                                        const plan::BookingCover* cover) {
     if (!cover) return {};
     const std::vector<plan::RunUpStep> none;
-    const Origins origins(season, plan, *cover, none);
+    const Origins origins(season, times, *cover, none);
     return origins.any() ? std::vector<Block>{origins.table()} : std::vector<Block>();
 }
 
