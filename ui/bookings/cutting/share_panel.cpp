@@ -11,6 +11,7 @@
 #include "ui/common/when_seen.h"
 #include "ui/common/widget_parts.h"
 #include "ui/logic/edits/share_edits.h"
+#include "ui/logic/models/cutting_goals.h"
 #include "ui/logic/paper_shop.h"
 #include "ui/paint/spacing.h"
 #include "ui/print/paper_desk.h"
@@ -229,7 +230,8 @@ const shareout::ShareOut* SharePanel::shared() const {
 }
 
 void SharePanel::showAnswer() {
-    const auto view = shareView(bench_.season(), *found_);
+    const auto goals = cuttingGoals(bench_.season(), bench_.plan(), *booking_);
+    const auto view = shareView(bench_.season(), *found_, needByPlant(goals));
     sayBelow(small_, view.small);
     head_->setPhrases({{view.head, Phrase::Weight::plain}});
     body_->setVisible(!view.empty);
@@ -289,7 +291,7 @@ void SharePanel::showBench() {
     clearLayout(*rows_);
     for (auto& group : shareGroups(season, *share))
         rows_->addWidget(new ShareGroupView(std::move(group)));
-    sayBelow(left_, leftOverWords(season, *share));
+    sayBelow(left_, leftOverWords(season, talliedOf(found_->plan, found_->fromStore), *share));
     sayBelow(workings_, shareWorkings(season, *share).join(QLatin1Char('\n')));
     const auto* card = chosen();
     sayBelow(kept_, card ? card->choice().kept : QString());

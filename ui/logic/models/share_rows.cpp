@@ -68,7 +68,10 @@ QString tablesWithout(const model::Season& season, Id<model::Line> line, std::in
 class ShareChoiceWords {
 public:
     ShareChoiceWords(const model::Season& season, const ShareFound& found)
-        : season_(season), found_(found), now_(found.ladder.now) {}
+        : season_(season)
+        , found_(found)
+        , now_(found.ladder.now)
+        , tallied_(talliedOf(found.plan, found.fromStore)) {}
 
     [[nodiscard]] ShareChoice asItIs() const {
         ShareChoice c = common(now_);
@@ -105,8 +108,7 @@ private:
         else
             c.figure = made == 1 ? ShareRowsSay::tr("the one piece")
                                  : ShareRowsSay::tr("all %n piece(s)", nullptr, static_cast<int>(made));
-        c.figureNote =
-            ShareRowsSay::tr("%1 stems, %2 left").arg(whole(share.used().value), whole(share.left().value));
+        c.figureNote = sumsWords(shareSums(tallied_, share));
         c.whole =
             std::none_of(share.lines.begin(), share.lines.end(), [](const auto& l) { return isShort(l); });
         return c;
@@ -128,13 +130,16 @@ private:
         return all.join(QStringLiteral("; ")) + QLatin1Char('.');
     }
 
-    [[nodiscard]] QString plantName(const Way& way) const { return inPassing(season_, way.plant); }
+    /// "7 dahlias"
+    [[nodiscard]] QString plants(const Way& way) const {
+        return countedPlant(season_, way.plant, way.stems.value);
+    }
 
     /// "of the 8, 3 are still to be cut"
     [[nodiscard]] QString stillToCut(const Way& way) const {
         if (way.added.value == 0) return {};
-        return ShareRowsSay::tr(" A note to cut and tally %1 %2 stays in the brief.")
-            .arg(whole(way.added.value), plantName(way));
+        return ShareRowsSay::tr(" A note to cut and tally %1 stays in the brief.")
+            .arg(countedPlant(season_, way.plant, way.added.value));
     }
 
     void say(const Way& way, ShareChoice& c) const {
@@ -154,8 +159,7 @@ private:
         case WayKind::freeStems:
             return standIn(way, c);
         case WayKind::release:
-            c.head = ShareRowsSay::tr("%1 %2 out of %3")
-                         .arg(whole(way.stems.value), plantName(way), text(titleOf(way.from)));
+            c.head = ShareRowsSay::tr("%1 out of %2").arg(plants(way), text(titleOf(way.from)));
             c.effect =
                 ShareRowsSay::tr("That booking stays as well covered as it is. ") + thinnerWords(way.share);
             c.kept = ShareRowsSay::tr("The later booking is not touched.") + stillToCut(way);
@@ -190,8 +194,8 @@ private:
     }
 
     void standIn(const Way& way, ShareChoice& c) const {
-        c.head = ShareRowsSay::tr("%1, %2 %3 standing in")
-                     .arg(sharedPieces(season_, way.share), whole(way.stems.value), plantName(way));
+        c.head = way.stems.value == 1 ? ShareRowsSay::tr("%1 stands in").arg(plants(way))
+                                      : ShareRowsSay::tr("%1 stand in").arg(plants(way));
         QStringList all;
         if (way.kind == WayKind::swap) all << ShareRowsSay::tr("Agreed with the client.");
         if (way.added.value > 0)
@@ -199,13 +203,14 @@ private:
                        .arg(whole(way.added.value));
         all << thinnerWords(way.share);
         c.effect = all.join(QLatin1Char(' '));
-        c.kept = ShareRowsSay::tr("The design gets %1 as its last choice there.").arg(plantName(way)) +
+        c.kept = ShareRowsSay::tr("The design gets %1 as its last choice there.")
+                     .arg(inPassing(season_, way.plant)) +
                  stillToCut(way);
     }
 
     void buyIn(const Way& way, ShareChoice& c) const {
-        c.head = ShareRowsSay::tr("Buy %1 %2 in %n bunch(es)", nullptr, static_cast<int>(way.bunches))
-                     .arg(whole(way.stems.value), plantName(way));
+        c.head = ShareRowsSay::tr("Buy %1 in %n bunch(es)", nullptr, static_cast<int>(way.bunches))
+                     .arg(plants(way));
         const QString price =
             way.cost.minor > 0 ? amount(way.cost, season_.theSettings()) : ShareRowsSay::tr("cost not known");
         c.effect = way.inTime ? ShareRowsSay::tr("%1, ordered by %2. ").arg(price, shortDay(way.orderBy))
@@ -224,6 +229,7 @@ private:
     const model::Season& season_;
     const ShareFound& found_;
     const ShareOut& now_;
+    StemsByPlant tallied_;
 };
 
 /// All slots and plants a line's groups hold, in making order, plants best first.
@@ -266,7 +272,7 @@ ShareGroup groupOf(const model::Season& season, const LineShare& line, const sha
         part.varies =
             std::any_of(line.groups.begin(), line.groups.end(),
                         [&, s = slot, p = plant](const auto& g) { return stemsIn(g, s, p) != part.stems; });
-        words << ShareRowsSay::tr("%1 %2").arg(whole(part.stems), part.name);
+        words << countedPlant(season, plant, part.stems);
         out.parts.push_back(std::move(part));
     }
     out.words = words.join(QStringLiteral(", "));
@@ -297,7 +303,7 @@ const ShareOut& shareOf(const ShareFound& found, int way) {
     return found.ladder.ways[static_cast<std::size_t>(way)].share;
 }
 
-ShareView shareView(const model::Season& season, const ShareFound& found) {
+ShareView shareView(const model::Season& season, const ShareFound& found, const StemsByPlant& goals) {
     ShareView view;
     if (found.stop || (!found.tallied && found.ladder.now.lines.empty())) {
         view.empty = true;
@@ -309,7 +315,7 @@ ShareView shareView(const model::Season& season, const ShareFound& found) {
         view.head = stillToCountWords(season, found.waitsFor);
         return view;
     }
-    view.small = cameInWords(season, found.plan.share);
+    view.small = cameInWords(season, found, goals);
     view.head = shareAnswer(season, found.ladder);
     view.notes = shareNotes(season, found.plan);
     const ShareChoiceWords say(season, found);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/colour.h"
+#include "ui/logic/models/share_sums.h"
 #include "ui/logic/models/share_words.h"
 
 #include <optional>
@@ -53,7 +54,8 @@ struct ShareView {
     QStringList notes;
 };
 
-ShareView shareView(const model::Season& season, const ShareFound& found);
+/// `goals`: what the rows of the tally ask for.
+ShareView shareView(const model::Season& season, const ShareFound& found, const StemsByPlant& goals = {});
 /// The share-out a choice leads to. Precondition: it is one of found's.
 const shareout::ShareOut& shareOf(const ShareFound& found, int way);
 

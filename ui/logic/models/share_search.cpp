@@ -285,7 +285,8 @@ std::vector<shareout::TallyLine> storeFor(const model::Season& season, const pla
 ShareFound findShare(const ShareQuestion& q) {
     ShareFound found;
     found.tallied = isTallied(q.season, q.booking);
-    auto plan = plan::planShare(q.season, q.booking, storeFor(q.season, q.cover.get(), q.booking, q.bench));
+    found.fromStore = storeFor(q.season, q.cover.get(), q.booking, q.bench);
+    auto plan = plan::planShare(q.season, q.booking, found.fromStore);
     if (!plan.ok()) {
         found.stop = plan.error();
         return found;

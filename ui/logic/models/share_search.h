@@ -27,8 +27,9 @@ struct ShareFound {
     std::vector<Id<model::Plant>> waitsFor; ///< a slot is short of all its plants and none was counted: no
                                             ///< ways out are looked for before these are
     plan::SharePlan plan;                   ///< as it is in the season
-    shareout::LadderInput input;            ///< what may still be had
-    shareout::Ladder ladder;                ///< after what is mixed already; no ways when nothing is short
+    std::vector<shareout::TallyLine> fromStore; ///< counted in it besides the tally
+    shareout::LadderInput input;                ///< what may still be had
+    shareout::Ladder ladder; ///< after what is mixed already; no ways when nothing is short
 };
 
 ShareFound findShare(const ShareQuestion& question);

@@ -135,8 +135,9 @@ QString noteWords(const model::Season& season, const shareout::ShareNote& note) 
     using enum shareout::ShareFinding;
     switch (note.finding) {
     case plantInNoSlot:
-        return ShareWordsSay::tr("%1 %2 came in, and no slot uses it.")
-            .arg(whole(note.number), inPassing(season, note.plant));
+        return ShareWordsSay::tr("%1 came in, and no slot uses (it|them).", nullptr,
+                                 static_cast<int>(note.number))
+            .arg(countedPlant(season, note.plant, note.number));
     case plantNotCounted:
         return ShareWordsSay::tr("%1 is not tallied yet; that is not nought, but none is shared out.")
             .arg(nameIn(season.plants, note.plant));
@@ -233,30 +234,6 @@ QString sharedPieces(const model::Season& season, const ShareOut& share) {
     return ShareWordsSay::tr("%1 and %2").arg(all.join(QStringLiteral(", ")), last);
 }
 
-QString cameInWords(const model::Season& season, const ShareOut& share) {
-    // Of the plants that some slot lacks, what all slots that name them first ask for.
-    std::map<Id<model::Plant>, std::int64_t> need;
-    std::set<Id<model::Plant>> lacking;
-    for (const auto& line : share.lines) {
-        for (const auto& slot : line.slots) {
-            if (slot.plants.empty()) continue;
-            need[slot.plants.front().plant] += slot.asked.value;
-            if (slot.given < slot.asked) lacking.insert(slot.plants.front().plant);
-        }
-    }
-    std::erase_if(need, [&](const auto& n) { return !lacking.contains(n.first); });
-    QStringList all;
-    for (const auto& use : share.plants)
-        if (const auto at = need.find(use.plant); at != need.end())
-            all << ShareWordsSay::tr("%1 %2 of %3")
-                       .arg(whole(use.counted.value), inPassing(season, use.plant), whole(at->second));
-    if (!all.isEmpty()) return ShareWordsSay::tr("In came %1. So:").arg(all.join(QStringLiteral(", ")));
-    std::int64_t stems = 0;
-    for (const auto& use : share.plants)
-        stems += use.counted.value;
-    return ShareWordsSay::tr("%n stem(s) came in. So:", nullptr, static_cast<int>(stems));
-}
-
 QString shareAnswer(const model::Season& season, const shareout::Ladder& ladder) {
     const auto& now = ladder.now;
     const auto first = std::find_if(now.lines.begin(), now.lines.end(), isShort);
@@ -288,8 +265,7 @@ QStringList setAsideWords(const model::Season& season, const plan::SharePlan& pl
         QStringList plants;
         auto last = first;
         for (; last != plan.setAside.end() && last->booking == first->booking; ++last)
-            plants << ShareWordsSay::tr("%1 %2").arg(whole(last->stems.value),
-                                                     inPassing(season, last->plant));
+            plants << countedPlant(season, last->plant, last->stems.value);
         all << ShareWordsSay::tr("Kept for %1, off the same round: %2.")
                    .arg(named(season, model::TableKind::bookings, first->booking.value),
                         plants.join(QStringLiteral(", ")));
@@ -323,26 +299,15 @@ QStringList shareWorkings(const model::Season& season, const ShareOut& share) {
         for (const auto& [stems, pieces] : byCount)
             parts << ShareWordsSay::tr("%1 × %2").arg(whole(pieces), whole(stems));
         if (use.left.value > 0) parts << ShareWordsSay::tr("%1 left").arg(whole(use.left.value));
-        all << ShareWordsSay::tr("%1 %2 = %3")
-                   .arg(whole(use.counted.value), inPassing(season, use.plant),
-                        parts.join(QStringLiteral(" + ")));
+        all << ShareWordsSay::tr("%1 = %2").arg(countedPlant(season, use.plant, use.counted.value),
+                                                parts.join(QStringLiteral(" + ")));
     }
     return all;
 }
 
-QString leftOverWords(const model::Season& season, const ShareOut& share) {
-    QStringList all;
-    for (const auto& use : share.plants)
-        if (use.left.value > 0)
-            all << ShareWordsSay::tr("%1 %2").arg(whole(use.left.value), inPassing(season, use.plant));
-    if (all.isEmpty()) return {};
-    return ShareWordsSay::tr("%n stem(s) (is|are) left: %1.", nullptr, static_cast<int>(share.left().value))
-        .arg(all.join(QStringLiteral(", ")));
-}
-
 QString mixedWords(const model::Season& season, const Way& way) {
     const QString stems = whole(way.stems.value);
-    const QString plant = inPassing(season, way.plant);
+    const QString plants = countedPlant(season, way.plant, way.stems.value);
     switch (way.kind) {
     case WayKind::spread:
         return ShareWordsSay::tr("nothing stands in");
@@ -353,12 +318,12 @@ QString mixedWords(const model::Season& season, const Way& way) {
             .arg(stems, named(season, model::TableKind::slots, way.slot.value));
     case WayKind::swap:
     case WayKind::freeStems:
-        return ShareWordsSay::tr("%1 %2 standing in").arg(stems, plant);
+        return ShareWordsSay::tr("%1 standing in").arg(plants);
     case WayKind::release:
-        return ShareWordsSay::tr("%1 %2 from %3")
-            .arg(stems, plant, named(season, model::TableKind::bookings, way.from.value));
+        return ShareWordsSay::tr("%1 from %2")
+            .arg(plants, named(season, model::TableKind::bookings, way.from.value));
     case WayKind::buyIn:
-        return ShareWordsSay::tr("%1 %2 bought in").arg(stems, plant);
+        return ShareWordsSay::tr("%1 bought in").arg(plants);
     }
     return {};
 }

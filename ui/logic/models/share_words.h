@@ -17,8 +17,6 @@ QString nothingTalliedWords();
 /// What has no figure yet, though the pieces are short of it.
 QString stillToCountWords(const model::Season& season, const std::vector<Id<model::Plant>>& plants);
 
-/// "64 zinnia came in of 72."; what came in altogether when nothing is short.
-QString cameInWords(const model::Season& season, const shareout::ShareOut& share);
 /// "21 jars at full count, or 24 with one zinnia less in 8 of them": the answer in one sentence, without a
 /// stop.
 QString shareAnswer(const model::Season& season, const shareout::Ladder& ladder);
@@ -27,9 +25,6 @@ QStringList shareNotes(const model::Season& season, const plan::SharePlan& plan)
 
 /// "64 = 16 × 3 + 8 × 2": one line for each plant that was counted and used or left.
 QStringList shareWorkings(const model::Season& season, const shareout::ShareOut& share);
-/// "20 stems are left: 3 dahlia, 1 snapdragon, 10 fennel, 6 ninebark."; empty when none is.
-QString leftOverWords(const model::Season& season, const shareout::ShareOut& share);
-
 /// "24 jars", "24 jars and 2 pedestals": the pieces of a share-out.
 QString sharedPieces(const model::Season& season, const shareout::ShareOut& share);
 /// "24 jars" of one line.

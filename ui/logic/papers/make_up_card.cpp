@@ -32,13 +32,14 @@ struct MakeUpCardSay {
 class MakeUpSheet {
 public:
     MakeUpSheet(const PaperOrder& order, const plan::BookingPlan& plan, const plan::Index& index,
-                const model::Design& design, const plan::SharePlan* share)
+                const model::Design& design, const plan::SharePlan* share, const StemsByPlant& tallied)
         : order_(order)
         , season_(order.season)
         , plan_(plan)
         , index_(index)
         , design_(design)
         , share_(share)
+        , tallied_(tallied)
         , booking_(*season_.bookings.find(plan.booking)) {
         if (const auto at = order.plan.designs.find(design.id); at != order.plan.designs.end())
             facts_ = at->second.get();
@@ -159,7 +160,7 @@ private:
             for (const auto& group : groups)
                 body.push_back(Block{groupRow(group, groups.size() > 1)});
         }
-        if (const QString left = leftOverWords(season_, share_->share); !left.isEmpty())
+        if (const QString left = leftOverWords(season_, tallied_, share_->share); !left.isEmpty())
             body.push_back(Block{papers::Paragraph{plain(utf8(left)), true}});
     }
 
@@ -282,20 +283,28 @@ private:
     const plan::Index& index_;
     const model::Design& design_;
     const plan::SharePlan* share_;
+    StemsByPlant tallied_;
     const model::Booking& booking_;
     const plan::DesignPlan* facts_ = nullptr;
     std::int64_t pieces_ = 0;
     std::vector<Id<model::Line>> lines_;
 };
 
+/// A share-out with what of it came in by the tally.
+struct SharedStems {
+    plan::SharePlan plan;
+    StemsByPlant tallied;
+};
+
 /// The share-out, once anything is tallied and as long as it can be made.
-std::optional<plan::SharePlan> shareFor(const PaperOrder& order, const plan::BookingPlan& plan) {
+std::optional<SharedStems> shareFor(const PaperOrder& order, const plan::BookingPlan& plan) {
     if (!isTallied(order.season, plan.booking)) return std::nullopt;
-    auto share =
-        plan::planShare(order.season, plan.booking,
-                        storeFor(order.season, order.plan.cover.get(), plan.booking, plan.makeUpStart.day));
+    const auto store = storeFor(order.season, order.plan.cover.get(), plan.booking, plan.makeUpStart.day);
+    auto share = plan::planShare(order.season, plan.booking, store);
     if (!share.ok()) return std::nullopt;
-    return std::move(share).value();
+    SharedStems out{std::move(share).value(), {}};
+    out.tallied = talliedOf(out.plan, store);
+    return out;
 }
 
 } // namespace
@@ -309,7 +318,9 @@ papers::Document makeUpCard(const PaperOrder& order) {
     for (const auto& line : plan.lines) {
         const auto* design = order.season.designs.find(line.design);
         if (!design || !seen.insert(line.design).second) continue;
-        sheets.push_back(MakeUpSheet(order, plan, index, *design, share ? &*share : nullptr).document());
+        sheets.push_back(MakeUpSheet(order, plan, index, *design, share ? &share->plan : nullptr,
+                                     share ? share->tallied : StemsByPlant())
+                             .document());
     }
     papers::Document d;
     if (sheets.empty()) {
