@@ -125,8 +125,9 @@ int paper(const std::string& kindWord, const std::string& season, std::optional<
     auto file = open(season, SeasonFile::Mode::read);
     if (!file || !knownBooking(file->season(), booking)) return dataAtFault;
     const auto whole = plan::plan(file->season());
-    const auto document = ui::paperOf(
-        *kind, {file->season(), whole, idOf(booking), QDateTime::currentDateTime(), std::nullopt, day});
+    const auto document =
+        ui::paperOf(*kind, {file->season(), whole, idOf(booking), QDateTime::currentDateTime(), std::nullopt,
+                            day, ui::demoDay(file->season())});
     QByteArray bytes;
     if (suffix == QLatin1String("txt")) {
         bytes = QByteArray::fromStdString(papers::renderText(document));

@@ -3,6 +3,7 @@
 #include "tests/window/window_fixture.h"
 
 #include <QAction>
+#include <QFile>
 #include <QFileDialog>
 #include <QLabel>
 #include <QLineEdit>
@@ -198,6 +199,38 @@ TEST_F(Newcomer, TheFirstTenMinutesByMouse) {
     const QString pdf = folder_.filePath(QStringLiteral("mouse.pdf"));
     keepAs(pdf);
     expectTheSheet(pdf);
+}
+
+/// resources/demo/README.md: the garden's present is 1 June 2027. The clock of this window says 1 August.
+TEST_F(Newcomer, TheDemoIsLookedAtOnItsOwnDayHoweverItIsOpened) {
+    const auto theirs = Day::fromYmd(2027, 6, 1);
+    const auto says = [this] { return window_->findChild<QLabel*>(QStringLiteral("kept"))->text(); };
+    start();
+    window_->door().openDemo();
+    settle();
+    ASSERT_NE(window_->view(), nullptr);
+    EXPECT_EQ(window_->bench().today(), theirs);
+    EXPECT_TRUE(says().contains(QStringLiteral("demo, as if Tue 1 Jun 2027"))) << says().toStdString();
+    const QString path = window_->bench().path();
+    window_.reset(); // which lets the file go
+    start();
+    window_->openLast();
+    settle();
+    ASSERT_NE(window_->view(), nullptr);
+    EXPECT_EQ(window_->bench().path(), path);
+    EXPECT_EQ(window_->bench().today(), theirs);
+    auto own = window_->bench().season().theSettings();
+    own.placeName = "My own field";
+    ASSERT_TRUE(window_->bench().take(model::Edit("mine").put(own)));
+    EXPECT_FALSE(says().contains(QStringLiteral("demo"))) << says().toStdString();
+    window_.reset();
+    start();
+    window_->door().open(path);
+    settle();
+    EXPECT_EQ(window_->bench().today(), Day::fromYmd(2027, 8, 1))
+        << "a season of one's own goes by the clock";
+    window_.reset();
+    QFile::remove(path);
 }
 
 } // namespace withy::ui

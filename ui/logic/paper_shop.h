@@ -71,6 +71,7 @@ struct PaperOrder {
     std::optional<std::set<PaperPart>> parts = std::nullopt; ///< blank: the usual ones
     std::optional<Day> day =
         std::nullopt; ///< of cutting, or of the week; blank: every day, the booking's week
+    std::optional<Day> today = std::nullopt; ///< blank: the day it is printed
 };
 
 /// One day that a paper can be asked for.

@@ -3,6 +3,7 @@
 
 #include "ui/logic/edits.h"
 #include "ui/logic/format.h"
+#include "ui/logic/starting_seasons.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -40,8 +41,11 @@ QString seasonWords(const model::Season& season) {
                                : ShellWordingSay::tr("%1, %2").arg(text(s.seasonName), text(s.placeName));
 }
 
-QString keptWords(const model::Season& season, bool canWrite, QTime at) {
-    const QString which = seasonWords(season);
+QString keptWords(const model::Season& season, bool canWrite, QTime at, std::optional<Day> today) {
+    QString which = seasonWords(season);
+    if (today && demoDay(season))
+        which = ShellWordingSay::tr("%1: demo, as if %2 %3")
+                    .arg(which, shortDay(*today), QString::number(today->year()));
     if (!canWrite) return ShellWordingSay::tr("%1    For reading only").arg(which);
     return at.isValid()
                ? ShellWordingSay::tr("%1    Kept at %2").arg(which, clockOf(at.hour() * 60 + at.minute()))

@@ -15,7 +15,9 @@ QString undoneWords(const model::EditName& name);
 QString redoneWords(const model::EditName& name);
 /// "Season 2027, Wren Bank"
 QString seasonWords(const model::Season& season);
-/// "Season 2027, Wren Bank    Kept at 09:41"; `at` invalid: nothing changed yet.
-QString keptWords(const model::Season& season, bool canWrite, QTime at);
+/// "Season 2027, Wren Bank    Kept at 09:41"; `at` invalid: nothing changed yet. Of the demo season also the
+/// day it is looked at on: "Season 2027, Wren Bank: demo, as if Tue 1 Jun 2027".
+QString keptWords(const model::Season& season, bool canWrite, QTime at,
+                  std::optional<Day> today = std::nullopt);
 
 } // namespace withy::ui

@@ -46,7 +46,7 @@ model::Season load(model::Season season, const QString& folder) {
 
 model::Season emptySeason(int year) {
     model::Settings s;
-    s.seasonName = std::to_string(year);
+    s.seasonName = "Season " + std::to_string(year);
     s.firstDay = *Day::fromYmd(year, 3, 1);
     s.lastDay = *Day::fromYmd(year, 10, 31);
     s.latitude = 52.5;
@@ -63,6 +63,14 @@ model::Season seasonWithPlants(const model::Settings& settings) {
 
 model::Season demoSeason() {
     return load(model::Season{}, QStringLiteral(":/withy/demo"));
+}
+
+std::optional<Day> demoDay(const model::Season& season) {
+    // As in resources/demo/settings.csv: an invented place, which nobody's season shares by chance.
+    const auto& s = season.theSettings();
+    const bool demo = s.placeName == "Wren Bank" && s.latitude == 52.4 && s.longitude == -2.7 &&
+                      s.firstDay == Day::fromYmd(2027, 3, 1);
+    return demo ? Day::fromYmd(2027, 6, 1) : std::nullopt;
 }
 
 } // namespace withy::ui

@@ -99,7 +99,8 @@ PaperTask PaperDesk::taskOf(PaperKind kind, std::optional<Id<model::Booking>> bo
             bench_.season(),
             bench_.plan(),
             QDateTime::currentDateTime(),
-            dayOf(kind)};
+            dayOf(kind),
+            bench_.today()};
 }
 
 void PaperDesk::ask() {

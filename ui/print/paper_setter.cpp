@@ -38,7 +38,7 @@ std::optional<papers::Document> PaperTask::document() const {
     if (needsBooking(kind) &&
         (!booking || !season.bookings.find(*booking) || plan.bookings.count(*booking) == 0))
         return std::nullopt;
-    return paperOf(kind, {season, plan, booking, printedAt, parts, day});
+    return paperOf(kind, {season, plan, booking, printedAt, parts, day, today});
 }
 
 PaperSetter::PaperSetter(QObject* parent)

@@ -27,6 +27,7 @@ struct PaperTask {
     plan::Plan plan;
     QDateTime printedAt;
     std::optional<Day> day = std::nullopt; ///< as in PaperOrder
+    std::optional<Day> today = std::nullopt;
 
     /// Nothing when the booking is not there or not planned yet.
     [[nodiscard]] std::optional<papers::Document> document() const;

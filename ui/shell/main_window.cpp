@@ -7,6 +7,7 @@
 #include "ui/logic/format.h"
 #include "ui/logic/recent_seasons.h"
 #include "ui/logic/shell_wording.h"
+#include "ui/logic/starting_seasons.h"
 #include "ui/paint/spacing.h"
 #include "ui/shell/help_window.h"
 #include "ui/shell/menus.h"
@@ -171,7 +172,8 @@ void MainWindow::showHistory() {
 void MainWindow::showTitle() {
     const bool there = view_ && stack_->currentWidget() == view_;
     setWindowTitle(there ? tr("%1 – Withy").arg(seasonWords(bench().season())) : QStringLiteral("Withy"));
-    kept_->setText(there ? keptWords(bench().season(), bench().canWrite(), keptAt_) : tr("Nothing kept yet"));
+    kept_->setText(there ? keptWords(bench().season(), bench().canWrite(), keptAt_, bench().today())
+                         : tr("Nothing kept yet"));
     menuBar()->setCornerWidget(kept_); // lays the bar out anew around the longer words
 }
 
@@ -200,7 +202,8 @@ void MainWindow::timerEvent(QTimerEvent*) {
     clockDay_ = now;
     if (days == 0) return;
     door_.turnDays(static_cast<int>(days));
-    if (view_ && bench().today()) bench().setToday(*bench().today() + static_cast<int>(days));
+    if (view_ && bench().today() && !demoDay(bench().season()))
+        bench().setToday(*bench().today() + static_cast<int>(days));
 }
 
 } // namespace withy::ui

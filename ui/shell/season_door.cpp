@@ -66,7 +66,7 @@ void SeasonDoor::restore(const QString& path, const store::Backup& backup) {
 
 void SeasonDoor::take(OpenOutcome outcome, const QString& path) {
     if (outcome.file) {
-        opened_(std::make_unique<Workbench>(std::move(*outcome.file), today_));
+        show(std::move(*outcome.file));
         if (!outcome.sentence.isEmpty()) Q_EMIT said(outcome.sentence);
         return;
     }
@@ -79,9 +79,14 @@ void SeasonDoor::take(OpenOutcome outcome, const QString& path) {
     Q_EMIT refused(outcome.sentence, way);
 }
 
+void SeasonDoor::show(store::SeasonFile file) {
+    const auto ownDay = demoDay(file.season());
+    opened_(std::make_unique<Workbench>(std::move(file), ownDay ? ownDay : today_));
+}
+
 void SeasonDoor::create(const QString& path, const model::Season& season) {
     auto outcome = beginSeason(path, season);
-    if (outcome.file) return opened_(std::make_unique<Workbench>(std::move(*outcome.file), today_));
+    if (outcome.file) return show(std::move(*outcome.file));
     Q_EMIT refused(outcome.sentence, {tr("&Keep it elsewhere…"), [this, season] {
                                           const auto other = askSave(tr("Where shall it be kept?"), {});
                                           if (!other.isEmpty()) create(other, season);

@@ -33,7 +33,8 @@ public:
     void restore(const QString& path, const store::Backup& backup);
     /// A file named after the place, in the documents folder; another name when that is taken.
     void begin(const FirstAnswers& answers);
-    /// A fresh copy of the demo season beside the program's own data.
+    /// A fresh copy of the demo season beside the program's own data. The demo has a present of its own,
+    /// which is its today however it is opened.
     void openDemo();
     void askAndOpen();
     void saveCopy(const Workbench& bench);
@@ -54,6 +55,7 @@ Q_SIGNALS:
 private:
     void take(OpenOutcome outcome, const QString& path);
     void create(const QString& path, const model::Season& season);
+    void show(store::SeasonFile file);
 
     std::optional<Day> today_;
     Opened opened_;

@@ -117,7 +117,7 @@ papers::Block writeHere() {
 
 papers::Document walkSheet(const PaperOrder& order) {
     const auto& season = order.season;
-    const auto day = dayOf(order.printedAt);
+    const auto day = order.today ? order.today : dayOf(order.printedAt);
     papers::Document d;
     d.name = utf8(WalkSheetSay::tr("Round the garden"));
     if (day) d.key = utf8(shortDay(*day));
