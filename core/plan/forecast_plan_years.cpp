@@ -84,12 +84,14 @@ fitPlants(const model::Season& season, const GardenWeather& weather, std::vector
                     {FindingCode::bloomYearLeftOut, Severity::note, place, {name, day.iso()}, {}});
         auto model = garden::fitBloom(years);
         if (model.years < garden::fewestBloomYears)
+            // The years noted stand third: none of them usable is another thing than none noted.
             findings.push_back(
                 {FindingCode::bloomYearsTooFew,
                  Severity::note,
                  place,
                  {name},
-                 {static_cast<double>(model.years), static_cast<double>(garden::fewestBloomYears)}});
+                 {static_cast<double>(model.years), static_cast<double>(garden::fewestBloomYears),
+                  static_cast<double>(days.size())}});
         fits.emplace(plant, std::move(model));
     }
     return fits;

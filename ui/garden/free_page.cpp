@@ -129,7 +129,7 @@ FreePage::FreePage(Workbench& bench, QWidget* parent)
 }
 
 Answer FreePage::answer() const {
-    return model_->answer();
+    return model_->answer(bench_.today());
 }
 
 void FreePage::addActions(Actions& actions) {

@@ -61,6 +61,25 @@ public:
     }
 
 private:
+    /// Years are noted, but only those whose temperatures are known can be learnt from.
+    [[nodiscard]] QString tooFewYears() const {
+        const auto noted = static_cast<int>(std::lround(number(2)));
+        if (noted <= count())
+            return tr("%1: %n noted year(s) (is|are) too few to learn from; %2 are wanted. The usual dates "
+                      "stand.",
+                      nullptr, count())
+                .arg(subject(0), whole(std::llround(number(1))));
+        const QString wanted =
+            tr("Import the weather of those years; %1 are wanted.").arg(whole(std::llround(number(1))));
+        if (count() == 0)
+            return tr("%1: %n year(s) noted, none with its weather, so the usual dates stand. %2", nullptr,
+                      noted)
+                .arg(subject(0), wanted);
+        return tr("%1: %n year(s) noted, only %2 with its weather, so the usual dates stand. %3", nullptr,
+                  noted)
+            .arg(subject(0), whole(count()), wanted);
+    }
+
     [[nodiscard]] QString weather() const {
         using plan::FindingCode;
         switch (f_.code) {
@@ -148,10 +167,7 @@ private:
                       "date. Import that year's weather, or take one out.")
                 .arg(subject(0), longDay(Day::parse(f_.subjects[1]).value_or(Day{})));
         case FindingCode::bloomYearsTooFew:
-            return tr("%1: %n noted year(s) (is|are) too few to learn from; %2 are wanted. The usual dates "
-                      "stand.",
-                      nullptr, count())
-                .arg(subject(0), whole(std::llround(number(1))));
+            return tooFewYears();
         case FindingCode::regrowthTooLate:
             return tr("%1: after the hard cut of %2 there is no time for a second flush. Cut part of it, or "
                       "count "

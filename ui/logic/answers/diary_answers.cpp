@@ -8,6 +8,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 namespace withy::ui {
@@ -25,18 +26,62 @@ QString weekday(Day day) {
     return words.left(words.indexOf(QLatin1Char(' ')));
 }
 
-/// What does not fit in these days, and what would mend it.
+/// What is too much on one day, whoever's it is.
+struct DayTooMuch {
+    Day day;
+    Minutes minutes;
+    std::map<QString, Minutes> whose; ///< by the name on the step; empty where nobody is named
+    const plan::RunUpOver* worst = nullptr;
+};
+
+/// Of these days, the worst first.
+std::vector<DayTooMuch> tooMuchOf(const std::vector<WeekDay>& days, const model::Season& season,
+                                  const plan::RunUpPlan& runUp) {
+    std::map<Day, DayTooMuch> all;
+    for (const auto& over : runUp.over) {
+        if (over.day < days.front().day || days.back().day < over.day) continue;
+        auto& day = all[over.day];
+        day.day = over.day;
+        day.minutes += over.minutes;
+        if (over.step && *over.step < runUp.steps.size())
+            day.whose[whoWords(season, runUp.steps[*over.step])] += over.minutes;
+        if (!day.worst || day.worst->minutes < over.minutes) day.worst = &over;
+    }
+    std::vector<DayTooMuch> out;
+    for (auto& [day, sum] : all)
+        out.push_back(std::move(sum));
+    std::stable_sort(out.begin(), out.end(),
+                     [](const DayTooMuch& a, const DayTooMuch& b) { return a.minutes > b.minutes; });
+    return out;
+}
+
+/// "Wednesday 6 h 02 (You 5 h 45, Wilf 17 min)"; whose it is only where it is shared.
+QString tooMuchWords(const DayTooMuch& day) {
+    const QString sum = Diary::tr("%1 %2").arg(weekday(day.day), workWords(day.minutes));
+    if (day.whose.size() < 2 || day.whose.contains(QString())) return sum;
+    QStringList whose;
+    for (const auto& [name, minutes] : day.whose)
+        whose << Diary::tr("%1 %2").arg(name, workWords(minutes));
+    return Diary::tr("%1 (%2)").arg(sum, whose.join(QStringLiteral(", ")));
+}
+
+/// What does not fit in these days, a day told once, the worst first, with what would mend that.
 void addOver(const std::vector<WeekDay>& days, const model::Season& season, const plan::Plan& plan,
              Answer& answer) {
     if (!plan.runUp || days.empty()) return;
-    for (const auto& over : plan.runUp->over) {
-        if (over.day < days.front().day || days.back().day < over.day) continue;
-        answer.push_back({Diary::tr(" %1 has %2 too much.").arg(weekday(over.day), workWords(over.minutes)),
-                          Weight::asks});
-        for (const auto& mend : over.mends) {
-            const QString words = mendWords(season, mend);
-            if (!words.isEmpty()) answer.push_back({QLatin1Char(' ') + words});
-        }
+    const auto all = tooMuchOf(days, season, *plan.runUp);
+    if (all.empty()) return;
+    QStringList words;
+    for (std::size_t i = 0; i < std::min<std::size_t>(all.size(), 2); ++i)
+        words << tooMuchWords(all[i]);
+    QString list = words.join(Diary::tr(" and "));
+    if (all.size() > 2)
+        list = words.join(QStringLiteral(", ")) +
+               Diary::tr(" and %n more day(s)", nullptr, asCount(all.size()) - 2);
+    answer.push_back({Diary::tr(" Too much for the hours there are: %1.").arg(list), Weight::asks});
+    for (const auto& mend : all.front().worst->mends) {
+        const QString mended = mendWords(season, mend);
+        if (!mended.isEmpty()) answer.push_back({QLatin1Char(' ') + mended});
     }
 }
 
@@ -146,8 +191,10 @@ Answer returnsAnswer(const model::Season& season) {
         still += std::max<std::int64_t>(0, r.out - home);
     }
     Answer answer{{Diary::tr("%1 of %2 are back").arg(whole(back), whole(out)), Weight::strong}};
-    if (still > 0) answer.push_back({Diary::tr("; %1 are still out").arg(whole(still)), Weight::asks});
-    answer.push_back({QStringLiteral(".")});
+    if (still == 0) return answer.push_back({QStringLiteral(".")}), answer;
+    answer.push_back({QStringLiteral("; ")});
+    answer.push_back({Diary::tr("%1 (is|are) still out.", nullptr, static_cast<int>(still)).arg(whole(still)),
+                      Weight::asks});
     return answer;
 }
 

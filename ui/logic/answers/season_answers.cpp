@@ -22,15 +22,16 @@ Answer ordersAnswer(const model::Season& season, const review::Orders& orders) {
         return {{SeasonSay::tr(
             "Nothing booked yet. Start with a date, and the garden will say what it can give.")}};
     const auto& s = season.theSettings();
-    int taken = 0;
+    int taken = 0, lost = 0;
     for (const auto& b : season.bookings)
-        taken += b.standing == model::Standing::lost ? 0 : 1;
+        ++(b.standing == model::Standing::lost ? lost : taken);
     Answer answer{{amount(orders.sum.income, s), Weight::strong},
                   {SeasonSay::tr(" asked over %n booking(s) and ", nullptr, taken)},
                   {amount(orders.sum.gift, s), Weight::strong},
                   {SeasonSay::tr(" given; ")},
                   {amount(orders.sum.owed, s), Weight::strong},
                   {SeasonSay::tr(" is still owed.")}};
+    if (lost > 0) answer.push_back({SeasonSay::tr(" %n lost (one is|ones are) not counted.", nullptr, lost)});
     if (orders.sum.unpriced > 0)
         answer.push_back({SeasonSay::tr(" %n kind(s) of piece (has|have) no price yet, so it is more.",
                                         nullptr, orders.sum.unpriced)});

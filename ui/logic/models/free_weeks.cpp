@@ -143,16 +143,21 @@ QString FreeWeeksModel::sentence(const QModelIndex& index) const {
              level((*levels)[1]));
 }
 
-Answer FreeWeeksModel::answer() const {
+Answer FreeWeeksModel::answer(std::optional<Day> today) const {
     if (rows_.empty()) return {{nothingFreeWords(), {}}};
     std::map<Day, std::array<std::int64_t, plan::levelCount>> sums;
-    for (const auto& [key, levels] : cells_)
+    for (const auto& [key, levels] : cells_) {
+        if (today && key.second < cover::mondayOf(*today)) continue;
         for (std::size_t level = 0; level < plan::levelCount; ++level)
             sums[key.second][level] += figureOf(levels[level], Figure::free);
+    }
+    const AnswerPart plants{tr("%n plant(s)", nullptr, rowCount()), AnswerPart::Weight::strong};
+    if (sums.empty())
+        return {plants, {tr(" over %n week(s), all of them gone by.", nullptr, columnCount()), {}}};
     auto most = sums.begin();
     for (auto it = sums.begin(); it != sums.end(); ++it)
         if (it->second[0] > most->second[0]) most = it;
-    return {{tr("%n plant(s)", nullptr, rowCount()), AnswerPart::Weight::strong},
+    return {plants,
             {tr(" over %n week(s). Most is free in the week of ", nullptr, columnCount()), {}},
             {weekHead(most->first), {}},
             {tr(": %1 stem(s) cautious, %2 likely.", nullptr, static_cast<int>(most->second[0]))

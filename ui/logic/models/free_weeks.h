@@ -44,8 +44,9 @@ public:
     [[nodiscard]] int columnOf(Day day) const;
     /// All there is to say of a cell, at both levels.
     [[nodiscard]] QString sentence(const QModelIndex& index) const;
-    /// "12 plants over 30 weeks. Most is free in the week of 6 Sep: 212 cautious, 340 likely."
-    [[nodiscard]] Answer answer() const;
+    /// "12 plants over 30 weeks. Most is free in the week of 6 Sep: 212 cautious, 340 likely." What is over
+    /// cannot be promised: of the weeks from that of `today` on; blank: of all.
+    [[nodiscard]] Answer answer(std::optional<Day> today = std::nullopt) const;
     /// As a spreadsheet takes it: a row for each plant, week and level, heads first, plain figures.
     [[nodiscard]] QString tsv() const;
 

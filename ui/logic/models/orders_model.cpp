@@ -86,6 +86,7 @@ QString OrdersModel::cell(const Row* row, const review::OrderRow& order, int col
     case asked:
         return amount(order.income, s) + (order.unpriced > 0 ? QStringLiteral(" +?") : QString());
     case owed:
+        if (row && row->booking->standing == model::Standing::lost) return QStringLiteral("–");
         return amount(order.owed, s);
     case given:
         return amount(order.gift, s);

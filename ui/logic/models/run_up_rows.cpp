@@ -35,10 +35,11 @@ public:
         if (over)
             out = overWords(*over);
         else
-            out.push_back({tr("It fits. ")});
+            out.push_back(
+                {plan_.runUp->proved ? tr("It fits, and no shorter way was found. ") : tr("It fits. ")});
         if (make) addMaking(*make, out);
         if (drive) out.push_back({tr(" Leave on %1.").arg(at(drive->first))});
-        if (!over) addBound(out);
+        addLate(out);
         return out;
     }
 
@@ -91,8 +92,24 @@ private:
         out.push_back({QStringLiteral(".")});
     }
 
-    void addBound(Answer& out) const {
-        if (plan_.runUp->proved) out.push_back({tr(" No way of laying it out is shorter.")});
+    /// Cutting waits for the cool, and that may be after the working day; the day that runs longest is told.
+    void addLate(Answer& out) const {
+        const std::int64_t end = season_.theSettings().workTo;
+        const plan::RunUpStep* latest = nullptr;
+        std::int64_t most = 0;
+        for (const auto& s : plan_.runUp->steps) {
+            const bool mine = std::find(s.bookings.begin(), s.bookings.end(), booking_) != s.bookings.end();
+            const bool waits = s.key.step == StepKind::cut || s.key.step == StepKind::strip;
+            if (!mine || !waits || s.done) continue;
+            const auto past = s.to.minutesSinceEpoch() - LocalTime{s.from.day, 0}.minutesSinceEpoch() - end;
+            if (past > most) {
+                most = past;
+                latest = &s;
+            }
+        }
+        if (!latest) return;
+        out.push_back({tr(" Cutting and stripping run until %1, %2 after your working day, for the cool.")
+                           .arg(at(latest->to), workWords(Minutes(most)))});
     }
 
     [[nodiscard]] Answer overWords(const plan::RunUpOver& over) const {

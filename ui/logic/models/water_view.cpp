@@ -3,6 +3,7 @@
 
 #include "core/plan/best_plant.h"
 #include "core/plan/grown_on.h"
+#include "core/plan/run_up_plan.h"
 #include "ui/logic/edits/design_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/colour_view.h"
@@ -11,6 +12,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <memory>
+#include <tuple>
 
 namespace withy::ui {
 
@@ -30,15 +33,45 @@ QString hoursWords(double hours) {
 
 struct Use {
     const model::Booking* booking = nullptr;
-    const plan::BookingPlan* plan = nullptr;
+    std::shared_ptr<const plan::BookingPlan> plan; ///< with the times of the run-up
 };
+
+/// The booking's plan with the hours in which the run-up makes the design and drives: once the work is laid
+/// into time, the flowers stand from then on, not from when the booking alone would have them made.
+std::shared_ptr<const plan::BookingPlan> asLaid(const model::Season& season, const plan::RunUpPlan& runUp,
+                                                std::shared_ptr<const plan::BookingPlan> own,
+                                                Id<model::Design> design) {
+    std::optional<std::pair<LocalTime, LocalTime>> made, driven;
+    const auto widen = [](auto& span, const plan::RunUpStep& step) {
+        if (!span) span = {step.from, step.to};
+        span->first = std::min(span->first, step.from);
+        span->second = std::max(span->second, step.to);
+    };
+    for (const auto& step : runUp.steps) {
+        if (std::find(step.bookings.begin(), step.bookings.end(), own->booking) == step.bookings.end())
+            continue;
+        const auto* line = step.key.line ? season.lines.find(*step.key.line) : nullptr;
+        if (step.key.step == plan::StepKind::make && line && line->design == design) widen(made, step);
+        if (step.key.step == plan::StepKind::drive && !driven) widen(driven, step);
+    }
+    if (!made) return own;
+    auto laid = std::make_shared<plan::BookingPlan>(*own);
+    laid->makeUpStart = made->first;
+    laid->makeUpEnd = made->second;
+    if (!driven) return laid;
+    laid->driveStart = driven->first;
+    for (auto& step : laid->steps)
+        if (step.kind == plan::StepKind::drive) std::tie(step.from, step.to) = *driven;
+    return laid;
+}
 
 Use nextUse(const model::Season& season, const plan::Plan& plan, Id<model::Design> design,
             std::optional<Day> today) {
     const auto id = nextBookingOf(season, design, today);
     const auto found = id ? plan.bookings.find(*id) : plan.bookings.end();
     if (found == plan.bookings.end() || !found->second) return {};
-    return {season.bookings.find(*id), found->second.get()};
+    return {season.bookings.find(*id),
+            plan.runUp ? asLaid(season, *plan.runUp, found->second, design) : found->second};
 }
 
 /// Whom it is for, and how long it stands.
@@ -125,7 +158,7 @@ WaterView waterView(const model::Season& season, const plan::Plan& plan, Id<mode
                     std::optional<Day> today) {
     WaterView view;
     const auto use = nextUse(season, plan, design, today);
-    const auto w = plan::pieceWater(season, design, use.booking, use.plan);
+    const auto w = plan::pieceWater(season, design, use.booking, use.plan.get());
     if (!w) return view;
     drawCourse(view, *w);
     sayLevel(view, *w);

@@ -6,6 +6,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace withy::ui {
 
 namespace {
@@ -17,13 +19,19 @@ QString say(const char* words) {
     return QCoreApplication::translate("OrdersPaper", words);
 }
 
+bool isLostOrder(const model::Season& season, const review::OrderRow& row) {
+    const auto* booking = season.bookings.find(row.booking);
+    return booking && booking->standing == model::Standing::lost;
+}
+
 papers::TableRow rowOf(const model::Season& season, const review::OrderRow& row, const std::string& first,
                        const std::string& title, const std::string& standing, papers::RowKind kind) {
     const auto& s = season.theSettings();
     const std::string mark = row.unpriced > 0 ? "+?" : "";
     return {{plain(first), plain(title), plain(standing), plain(utf8(whole(row.pieces.value))),
              plain(utf8(whole(row.stems.value))), plain(utf8(amount(row.income, s)) + mark),
-             plain(utf8(amount(row.owed, s))), plain(utf8(amount(row.gift, s)))},
+             plain(utf8(isLostOrder(season, row) ? QStringLiteral("–") : amount(row.owed, s))),
+             plain(utf8(amount(row.gift, s)))},
             kind};
 }
 
@@ -35,7 +43,13 @@ papers::Document ordersPaper(const PaperOrder& order) {
     papers::Document d;
     d.name = s.placeName.empty() ? s.seasonName : s.placeName;
     d.key = s.seasonName;
-    d.facts = {papers::strong(std::to_string(orders.rows.size())) + plain(utf8(say(" bookings"))),
+    const auto lost = std::count_if(orders.rows.begin(), orders.rows.end(),
+                                    [&](const auto& row) { return isLostOrder(order.season, row); });
+    const auto taken = static_cast<int>(std::ssize(orders.rows) - lost);
+    papers::Text bookings =
+        papers::strong(std::to_string(taken)) + plain(utf8(taken == 1 ? say(" booking") : say(" bookings")));
+    if (lost > 0) bookings = bookings + plain(utf8(say(", %1 lost").arg(lost)));
+    d.facts = {std::move(bookings),
                plain(utf8(say("asked "))) + papers::strong(utf8(amount(orders.sum.income, s))),
                plain(utf8(say("owed "))) + papers::strong(utf8(amount(orders.sum.owed, s))),
                plain(utf8(say("given "))) + papers::strong(utf8(amount(orders.sum.gift, s)))};
