@@ -230,7 +230,7 @@ TEST(FieldReading, LengthsInTheUnitPeopleType) {
                       {containers, "inner_rim", "75 kg", "“kg” is no unit of this figure"},
                       {containers, "inner_rim", "75.5 mm", "Leave the fraction out"},
                       {containers, "inner_rim", "0", "0 mm is too small. The least is 1 mm."},
-                      {containers, "inner_rim", "6 m", "6000 mm is too much. The most is 5000 mm."},
+                      {containers, "inner_rim", "6 m", "6,000 mm is too much. The most is 5,000 mm."},
                       {containers, "inner_rim", "wide", "is not a number"},
                       {containers, "inner_rim", "", "may not be blank"},
                       {containers, "inner_rim", "99999999999999999999999", "too much"},

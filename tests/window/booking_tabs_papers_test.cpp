@@ -107,7 +107,7 @@ TEST_F(PapersTabTest, PlainTextSaysWhatThePaperSays) {
     ASSERT_TRUE(QTest::qWaitFor([&] { return QFile::exists(path); }, 5000));
     QFile file(path);
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
-    EXPECT_THAT(file.readAll().toStdString(), testing::HasSubstr("Make up 24 x Supper jar"));
+    EXPECT_THAT(file.readAll().toStdString(), testing::HasSubstr("Make up 24 × Supper jar"));
 }
 
 TEST_F(PapersTabTest, AFolderThatCannotBeWrittenIsSaid) {

@@ -220,7 +220,7 @@ void ForecastPage::refresh() {
     if (leads) {
         FigureFacts facts;
         facts.figure = leadFigure(bench_.plan());
-        facts.means = tr("is how the season runs");
+        facts.means = tr("is how the warmth stands against a usual year");
         facts.working = garden->lead->working;
         lead_->setFacts(facts);
         leadWorking_->setFacts(facts);

@@ -81,7 +81,7 @@ private:
         for (const auto& line : season_.lines)
             if (line.booking == booking.id)
                 if (const auto* design = season_.designs.find(line.design))
-                    words << tr("%1 x %2").arg(whole(line.pieces.value), text(design->name));
+                    words << tr("%1 × %2").arg(whole(line.pieces.value), text(design->name));
         for (const auto& drop : season_.drops)
             if (drop.booking == booking.id)
                 words

@@ -39,7 +39,7 @@ public:
         case StepKind::sort:
             return tr("Count, sort, share out");
         case StepKind::make:
-            return tr("Make up %1 x %2").arg(n, lineName(s));
+            return tr("Make up %1 × %2").arg(n, lineName(s));
         case StepKind::restCool:
             return tr("All to the cool floor");
         case StepKind::checkWater:

@@ -13,7 +13,7 @@ QString tableWithCount(const model::Season& season, model::TableKind kind) {
     QString name = tableLabel(kind, 2);
     if (!name.isEmpty()) name[0] = name[0].toUpper();
     const auto records = model::sizeOf(season, kind);
-    return QCoreApplication::translate("TableNames", "%1, %2")
+    return QCoreApplication::translate("TableNames", "%1, %2 record(s)", nullptr, asCount(records))
         .arg(name, whole(static_cast<std::int64_t>(records)));
 }
 

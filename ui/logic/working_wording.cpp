@@ -18,7 +18,18 @@ public:
     static QString number(double value) {
         const double size = std::abs(value);
         const double places = size >= 100 ? 10 : size >= 10 ? 100 : 0;
-        return QString::number(places > 0 ? std::round(value * places) / places : value, 'g', 7);
+        const QString plain =
+            QString::number(places > 0 ? std::round(value * places) / places : value, 'g', 7);
+        if (size < 1000 || plain.contains(QLatin1Char('e'))) return plain;
+        const auto point = plain.indexOf(QLatin1Char('.'));
+        const QString digits = point < 0 ? plain : plain.left(point);
+        return whole(digits.toLongLong()) + (point < 0 ? QString() : plain.mid(point));
+    }
+
+    /// Litres from one on.
+    static QString volume(double millilitres) {
+        if (std::abs(millilitres) < 1000) return tr("%1 ml").arg(number(millilitres));
+        return tr("%1 litres").arg(number(std::round(millilitres / 10) / 100));
     }
 
     /// What a line is called; the core names it in English.
@@ -36,7 +47,7 @@ public:
         case Unit::millimetres:
             return tr("%1 mm").arg(n);
         case Unit::millilitres:
-            return tr("%1 ml").arg(n);
+            return volume(line.value);
         case Unit::grams:
             return tr("%1 g").arg(n);
         case Unit::minutes:

@@ -51,7 +51,7 @@ TablesPage::TablesPage(Workbench& bench, QWidget* parent)
     choices->addStretch();
     auto* caption = new TextLabel(
         TypeRole::caption,
-        tr("A row whose id is in the season changes that record; any other makes a new one. All rows are "
+        tr("A row with the number of a record changes that record; any other row makes a new one. All rows are "
            "taken or none, and one Undo puts them back."),
         Ink::caption);
     caption->setWordWrap(true);

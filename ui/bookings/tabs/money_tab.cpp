@@ -24,7 +24,7 @@ MoneyTab::MoneyTab(Workbench& bench, QWidget* parent) : SheetTab(bench, QStringL
 void MoneyTab::makeGift() {
     gift_ = new FieldEdit(bench_, model::TableKind::bookings, "gift_share");
     gift_->setFixedWidth(grid(30));
-    auto* label = new QLabel(tr("Share of it that &is given"));
+    auto* label = new QLabel(tr("G&iven"));
     label->setBuddy(gift_->control());
     auto* holder = new QWidget;
     auto* row = new QHBoxLayout(holder);

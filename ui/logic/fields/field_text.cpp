@@ -42,7 +42,10 @@ QString rounded(double x, int decimals) {
 QString figureText(const Season& season, TableKind kind, const FieldInfo& field, double stored) {
     const Measure m = measureOf(kind, field, season.theSettings().units);
     const double x = m.worth == 1 ? stored : stored / m.worth;
-    const QString figure = m.decimals < 0 ? text(exchange::decimalText(x)) : rounded(x, m.decimals);
+    const bool counts = field.kind == FieldKind::whole && m.worth == 1; // then a comma cannot be a point
+    const QString figure = counts           ? whole(std::llround(x))
+                           : m.decimals < 0 ? text(exchange::decimalText(x))
+                                            : rounded(x, m.decimals);
     if (m.unit.isEmpty()) return figure;
     return figure + QLatin1Char(' ') + (x == 1 ? m.one : m.unit);
 }

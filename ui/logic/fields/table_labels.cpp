@@ -20,7 +20,7 @@ struct Names {
 const Names& namesOf(TableKind kind) {
     static const std::array<Names, model::tableCount> names{{
         {QT_TRANSLATE_NOOP("Table", "settings"), QT_TRANSLATE_NOOP("Table", "settings")},
-        {QT_TRANSLATE_NOOP("Table", "month's normal"), QT_TRANSLATE_NOOP("Table", "months' normals")},
+        {QT_TRANSLATE_NOOP("Table", "usual month"), QT_TRANSLATE_NOOP("Table", "usual months")},
         {QT_TRANSLATE_NOOP("Table", "working time"), QT_TRANSLATE_NOOP("Table", "working times")},
         {QT_TRANSLATE_NOOP("Table", "accepted note"), QT_TRANSLATE_NOOP("Table", "accepted notes")},
         {QT_TRANSLATE_NOOP("Table", "plant"), QT_TRANSLATE_NOOP("Table", "plants")},
@@ -58,7 +58,7 @@ const Names& namesOf(TableKind kind) {
         {QT_TRANSLATE_NOOP("Table", "paper sent"), QT_TRANSLATE_NOOP("Table", "papers sent")},
         {QT_TRANSLATE_NOOP("Table", "helper"), QT_TRANSLATE_NOOP("Table", "helpers")},
         {QT_TRANSLATE_NOOP("Table", "helper's time"), QT_TRANSLATE_NOOP("Table", "helpers' times")},
-        {QT_TRANSLATE_NOOP("Table", "busy time"), QT_TRANSLATE_NOOP("Table", "busy times")},
+        {QT_TRANSLATE_NOOP("Table", "busy hours"), QT_TRANSLATE_NOOP("Table", "busy hours")},
         {QT_TRANSLATE_NOOP("Table", "round"), QT_TRANSLATE_NOOP("Table", "rounds")},
         {QT_TRANSLATE_NOOP("Table", "booking of a round"), QT_TRANSLATE_NOOP("Table", "bookings of rounds")},
         {QT_TRANSLATE_NOOP("Table", "tally"), QT_TRANSLATE_NOOP("Table", "tallies")},
@@ -81,7 +81,7 @@ QString tableLabel(TableKind kind, int n) {
 
 QString wordText(std::string_view word) {
     // The model's words are British English already; a translation may differ.
-    const std::string s(word);
+    const std::string s(word == "never" ? "once" : word); // what never comes again is there once
     return QCoreApplication::translate("Word", s.c_str());
 }
 

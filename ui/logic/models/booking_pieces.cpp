@@ -24,7 +24,7 @@ public:
 
     static QString minutes(std::int64_t n) { return tr("%1 min").arg(whole(n)); }
 
-    static QString bound() { return tr("bound, stands in nothing"); }
+    static QString bound() { return tr("hand-tied"); }
 
     static QString perTable(const QString& tables, std::int64_t n) {
         return tr("%1, %2 each").arg(tables, QString::number(n));

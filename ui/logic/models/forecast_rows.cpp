@@ -144,9 +144,9 @@ std::vector<ForecastRow> forecastRows(const model::Season& season, const plan::P
 QString leadFigure(const plan::Plan& plan) {
     if (!plan.garden || !plan.garden->lead) return {};
     const auto days = static_cast<int>(std::lround(plan.garden->lead->daysEarly));
-    if (days == 0) return ForecastRowsSay::tr("as a usual year");
-    return days > 0 ? ForecastRowsSay::tr("%n day(s) early", nullptr, days)
-                    : ForecastRowsSay::tr("%n day(s) late", nullptr, -days);
+    if (days == 0) return ForecastRowsSay::tr("as in a usual year");
+    return days > 0 ? ForecastRowsSay::tr("%n day(s) ahead", nullptr, days)
+                    : ForecastRowsSay::tr("%n day(s) behind", nullptr, -days);
 }
 
 QString leadWarmth(const plan::Plan& plan) {
@@ -167,7 +167,7 @@ Answer forecastAnswer(const model::Season& season, const plan::Plan& plan) {
     Answer answer;
     const QString lead = leadFigure(plan);
     if (!lead.isEmpty())
-        answer = {{ForecastRowsSay::tr("It runs ")}, {lead, Weight::strong}, {QStringLiteral(". ")}};
+        answer = {{ForecastRowsSay::tr("Warmth is ")}, {lead, Weight::strong}, {QStringLiteral(". ")}};
     else if (season.weather.empty())
         answer = {{ForecastRowsSay::tr("No weather to go by, so ")},
                   {ForecastRowsSay::tr("the calendar stands"), Weight::strong},

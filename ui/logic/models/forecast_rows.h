@@ -49,9 +49,9 @@ struct ForecastRow {
 std::vector<ForecastRow> forecastRows(const model::Season& season, const plan::Plan& plan,
                                       std::optional<Day> today);
 
-/// "It runs 6 days early. 8 patches, in walking order."
+/// "Warmth is 6 days ahead. 8 patches, in walking order."
 Answer forecastAnswer(const model::Season& season, const plan::Plan& plan);
-/// "6 days early", "as a usual year"; empty without a lead.
+/// "6 days ahead", "as in a usual year"; empty without a lead.
 QString leadFigure(const plan::Plan& plan);
 /// "Heat so far 1,318 °C days; a usual year has 1,244 by now. 158 days measured, 7 forecast."
 QString leadWarmth(const plan::Plan& plan);

@@ -55,7 +55,7 @@ public:
 
     [[nodiscard]] Sheet sums() const {
         Sheet sheet;
-        sheet.firstTitle = tr("Sum");
+        sheet.firstTitle = tr("What it comes to");
         sheet.columns = {{QString(), true, false}};
         if (!plan_.money) return sheet;
         const auto& m = *plan_.money;
@@ -69,7 +69,7 @@ public:
             sumRow("share", tr("Given of that"), {}, m.split.given, m.split.working, std::nullopt));
         sheet.rows.push_back(sumRow("asked", tr("To pay"), {}, m.split.asked, m.split.working, std::nullopt));
         sheet.rows.push_back(
-            sumRow("paid", tr("Paid"), tr("refunds taken off"), m.owed.paid, paidWorking(), std::nullopt));
+            sumRow("paid", tr("Paid, less refunds"), {}, m.owed.paid, paidWorking(), std::nullopt));
         const bool over = m.owed.overpaid.minor > 0;
         sheet.rows.push_back(sumRow("owed", over ? tr("To pay back") : tr("Owed"), {},
                                     over ? m.owed.overpaid : m.owed.owed, m.owed.working, std::nullopt));
@@ -92,12 +92,8 @@ private:
             row.under = tr("and %n spare, not charged", nullptr, static_cast<int>(line.sparePieces.value));
         const std::optional<Money> own = design ? design->price : std::nullopt;
         SheetCell price;
-        price.field =
-            SheetField{TableKind::lines, "unit_price", line.id.value, own ? in(*own) : tr("no price")};
-        if (own && !line.unitPrice) {
-            price.words = tr("by the design");
-            price.tone = SheetCell::Tone::second;
-        }
+        price.field = SheetField{TableKind::lines, "unit_price", line.id.value,
+                                 own ? tr("%1, from the design").arg(in(*own)) : tr("no price")};
         const auto one = line.unitPrice ? line.unitPrice : own;
         row.cells = {{whole(line.pieces.value), {}}, std::move(price)};
         if (!one || !plan_.money) { // without a price, or too large to add up

@@ -119,7 +119,7 @@ QString placesOf(const model::Season& season, Id<model::Line> line) {
         const auto* table = season.venueTables.find(placement.table);
         if (!table) continue;
         parts << (table->howMany > 1
-                      ? DropAnswersSay::tr("%1 on each, %2 x %3")
+                      ? DropAnswersSay::tr("%1 on each, %2 × %3")
                             .arg(placement.perTable)
                             .arg(table->howMany)
                             .arg(text(table->label))

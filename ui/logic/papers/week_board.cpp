@@ -83,7 +83,7 @@ private:
         }
         if (all.value == 0) return {plain(utf8(tr("Nothing to do this week.")))};
         out.push_back(strong(utf8(workWords(all))) + plain(utf8(tr(" of work"))));
-        out.push_back(plain(utf8(tr("the full day: "))) +
+        out.push_back(plain(utf8(tr("fullest day: "))) +
                       strong(utf8(tr("%1, %2").arg(shortDay(full), workWords(workOn(full))))));
         if (order_.plan.runUp)
             for (const auto& over : order_.plan.runUp->over)
@@ -113,7 +113,9 @@ private:
     [[nodiscard]] QString dayNote(Day day, Minutes work) {
         const QString warm = tooWarmFrom(heat_.on(day), season_.theSettings().heatLimitCelsius, std::nullopt);
         if (work.value == 0) return warm.isEmpty() ? tr("nothing to do") : tr("warm from %1").arg(warm);
-        return warm.isEmpty() ? workWords(work) : tr("%1, warm %2").arg(workWords(work), warm);
+        QString hours = workWords(work);
+        hours.replace(QLatin1Char(' '), QChar::Nbsp); // "1 h 16" is one word
+        return warm.isEmpty() ? hours : tr("%1, warm %2").arg(hours, warm);
     }
 
     [[nodiscard]] std::string markOf(const std::vector<Id<model::Booking>>& ids) const {
