@@ -19,10 +19,6 @@ int mostLetters(double width, const SceneLook& look) {
 
 } // namespace
 
-double sized(const SceneLook& look, double screen, double paper) {
-    return look.lineOnly ? paper : screen * textPoints() / 10.5;
-}
-
 void append(Scene& to, const Scene& more, QPointF at) {
     Sketch sketch = more.sketch;
     transform(sketch, QTransform::fromTranslate(at.x(), at.y()));
