@@ -275,11 +275,13 @@ TEST(PackingPlan, WhatIsLargerThanTheFloorIsCountedApart) {
         << "trays of 2.4 x 1.5 m for a floor of 2.3 x 1.4 m";
 }
 
-/// More jars than are filled at once go into trays all the same: nobody says that a tray is too small.
-TEST(PackingPlan, TwentyFiveThousandJarsStandInTrays) {
+/// More jars than are put into trays at all: that they are too many is said, not that a tray is too small.
+TEST(PackingPlan, MoreJarsThanAreFilledAreNotCalledTooWide) {
     const auto plan = plan::plan(packedSeason(trayRecord(860, 430), vanRecord(620), 25'000), on(9, 1));
     EXPECT_FALSE(finds(*plan.shed, ShedCode::trayTooSmall));
-    EXPECT_EQ(packingOf(plan).drops[0].trays.size(), 25'000u / 8);
+    EXPECT_FALSE(finds(*plan.shed, ShedCode::loadNoRoom));
+    EXPECT_TRUE(finds(*plan.shed, ShedCode::loadTooMany));
+    expectPacked(packingOf(plan), *plan.bookings.at(Id<model::Booking>(1)));
 }
 
 } // namespace withy::plan::tests

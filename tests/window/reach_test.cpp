@@ -2,6 +2,7 @@
 #include "tests/window/page_walk.h"
 #include "tests/window/window_fixture.h"
 #include "ui/common/stepper.h"
+#include "ui/logic/edits/shed_edits.h"
 
 #include <QAbstractButton>
 #include <QAbstractItemView>
@@ -15,6 +16,7 @@
 #include <QMenuBar>
 #include <QPlainTextEdit>
 #include <QSet>
+#include <QToolButton>
 
 namespace withy::ui {
 
@@ -180,6 +182,52 @@ TEST_F(Reach, NoTwoThingsInViewShareAMnemonic) {
         }
     });
     EXPECT_GT(seen, 20);
+}
+
+/// A grower's own "&" is shown as typed: no button takes Alt and a blank for it, and none swallows it.
+TEST_F(Reach, WordsOfTheGrowerMakeNoMnemonic) {
+    auto season = demoSeason();
+    const auto renamed = [](auto& table, auto name) {
+        auto rows = std::vector(table.begin(), table.end());
+        for (auto& row : rows) {
+            (row.*name) += " & more";
+            table.put(row);
+        }
+    };
+    renamed(season.bookings, &model::Booking::title);
+    renamed(season.designs, &model::Design::name);
+    renamed(season.containers, &model::Container::name);
+    renamed(season.plants, &model::Plant::name);
+    renamed(season.venueTables, &model::VenueTable::label);
+    renamed(season.ribbons, &model::Ribbon::name);
+    open(season, Day::fromYmd(2027, 9, 6));
+    int shown = 0;
+    eachPage(*window_, [&](const QString& page, QWidget* place) {
+        for (const auto* w : place->findChildren<QWidget*>()) {
+            const auto* button = qobject_cast<const QAbstractButton*>(w);
+            const auto* label = qobject_cast<const QLabel*>(w);
+            if (!w->isVisible() || (!button && !(label && label->buddy()))) continue;
+            const QString words = button ? button->text() : label->text();
+            EXPECT_FALSE(
+                QString(words).replace(QStringLiteral("&&"), QString()).contains(QStringLiteral("& ")))
+                << where(page, w);
+            shown += words.contains(QStringLiteral("&&")) ? 1 : 0;
+        }
+    });
+    EXPECT_GT(shown, 5);
+    auto& bench = window_->bench();
+    EXPECT_TRUE(bench
+                    .apply(edits::noteReturn(bench.season(), Id<model::Booking>(1), Id<model::Container>(1),
+                                             {24, 20, 1}))
+                    .isEmpty());
+    QApplication::processEvents();
+    const QString undo = window_->actions().find(QStringLiteral("edit.undo"))->text();
+    EXPECT_TRUE(undo.contains(QStringLiteral("&& more"))) << undo.toStdString();
+    bool told = false;
+    for (const auto* button : window_->findChildren<QToolButton*>())
+        told = told || (button->toolTip().startsWith(QStringLiteral("Undo")) &&
+                        button->toolTip().contains(QStringLiteral(" & more")));
+    EXPECT_TRUE(told) << "the rail's button says what it undoes, as it was typed";
 }
 
 } // namespace withy::ui

@@ -9,6 +9,7 @@
 #include "ui/logic/models/week_steps.h"
 
 #include <QComboBox>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTableView>
@@ -185,6 +186,38 @@ TEST_F(RunUpPage, TwoDaysNeedNoSidewaysScroll) {
         EXPECT_LE(rect.right(), timeline_->width());
     }
     picture("run_up.png");
+}
+
+/// Minutes that are being typed are not lost when a new plan comes, wherever their row stands by then.
+TEST_F(RunUpPage, HalfTypedMinutesOutliveANewPlan) {
+    open();
+    goTo(plan::StepKind::make);
+    press("runUp.tick_button");
+    auto* list = desk_->list();
+    auto* steps = desk_->steps();
+    const int row = steps->rowOf(*timeline_->chosen());
+    ASSERT_GE(row, 0);
+    const auto index = steps->index(row, WeekStepsModel::tookColumn);
+    ASSERT_TRUE(steps->flags(index) & Qt::ItemIsEditable);
+    list->setFocus();
+    list->setCurrentIndex(index);
+    list->edit(index);
+    auto* editor = list->viewport()->findChild<QLineEdit*>();
+    ASSERT_NE(editor, nullptr);
+    QTest::keyClicks(editor, QStringLiteral("4"));
+    // A name changes nothing of the rows; a step that is let go or kept, and a busy hour, move them.
+    auto booking = *bench_->season().bookings.find(supper);
+    booking.title = "Another supper";
+    EXPECT_TRUE(bench_->apply(model::Edit("t").put(booking)).isEmpty());
+    settle();
+    ASSERT_EQ(list->viewport()->findChild<QLineEdit*>(), editor);
+    EXPECT_EQ(editor->text(), QStringLiteral("4"));
+    QTest::keyClicks(editor, QStringLiteral("5"));
+    QTest::keyClick(editor, Qt::Key_Return);
+    settle();
+    const auto* mark = edits::markOf(bench_->season(), stepOf(plan::StepKind::make).key);
+    ASSERT_TRUE(mark && mark->minutes);
+    EXPECT_EQ(mark->minutes->value, 45);
 }
 
 } // namespace withy::ui

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/window/booking_tabs_fixture.h"
+#include "ui/bookings/cutting/job_note_form.h"
 #include "ui/bookings/tabs/kit_tab.h"
 #include "ui/common/figure.h"
 #include "ui/common/scene_view.h"
@@ -10,6 +11,7 @@
 #include "ui/shed/shelves_page.h"
 
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QRadioButton>
 
@@ -131,6 +133,90 @@ TEST_F(Shelves, PackingDrawsTheTraysAndSaysTheWater) {
     EXPECT_TRUE(carry->text().contains(QStringLiteral("litres")));
     QTest::keyClick(carry, Qt::Key_Return);
     EXPECT_FALSE(carry->facts().working.empty());
+}
+
+/// A page that is left and come back to stands as it was made: its workings are shut.
+TEST_F(Shelves, AWorkingIsShutWhenItsPageIsLeft) {
+    page();
+    auto* row = holder_->findChildren<ShelfRowView*>().front();
+    QTest::keyClick(row->figure(), Qt::Key_Return);
+    auto* working = row->findChild<WorkingPanel*>();
+    ASSERT_TRUE(working->isVisible());
+    holder_->hide();
+    settle();
+    holder_->show();
+    settle();
+    EXPECT_FALSE(working->isVisible());
+    EXPECT_FALSE(row->figure()->isChecked());
+}
+
+/// The job note offers what is left of the ribbon, tells it, and writes it once however often it is pressed.
+TEST_F(Shelves, TheJobNoteWritesTheRibbonBackOnce) {
+    const auto day = bench_->plan().shed->ribbon.front();
+    holder_ = std::make_unique<QWidget>();
+    auto* all = new QVBoxLayout(holder_.get());
+    auto* form = new JobNoteForm(*bench_);
+    all->addWidget(form);
+    holder_->resize(800, 600);
+    holder_->show();
+    form->show(day->bookings.front(), {});
+    settle();
+    auto* says = part<QLabel>(QStringLiteral("share.note.ribbon"));
+    auto* back = part<QPushButton>(QStringLiteral("share.note.ribbon_back"));
+    ASSERT_TRUE(back->isVisible());
+    EXPECT_TRUE(says->text().contains(QStringLiteral("goes back")) ||
+                says->text().contains(QStringLiteral("nothing left")))
+        << says->text().toStdString();
+    const auto metres = [&] {
+        std::int64_t mm = 0;
+        for (const auto& l : bench_->season().ribbonLengths)
+            mm += l.length.value;
+        return mm;
+    };
+    const auto before = metres();
+    back->click();
+    const auto after = metres();
+    EXPECT_LT(after, before);
+    back->click();
+    back->click();
+    settle();
+    EXPECT_EQ(metres(), after) << "pressed three times, written once";
+    form->show(day->bookings.front(), {});
+    EXPECT_FALSE(back->isVisible());
+    EXPECT_TRUE(says->text().contains(QStringLiteral("written back already")));
+    EXPECT_TRUE(bench_->undo().isEmpty());
+    settle();
+    EXPECT_EQ(metres(), before);
+    form->show(day->bookings.front(), {});
+    EXPECT_TRUE(back->isVisible());
+}
+
+/// A long name with an "&" is shown as typed, gives way to what fits, and the choice keeps the focus when a
+/// new plan comes.
+TEST_F(Shelves, AChoiceOfTableKeepsItsFocusAndItsName) {
+    auto season = demoSeason();
+    auto table = *season.venueTables.find(Id<model::VenueTable>(1));
+    table.label = "Long & narrow trestle by the western wall of the old grain barn, under the gallery";
+    season.venueTables.put(table);
+    openBench(season);
+    showTab<KitTab>({700, 700});
+    part<Segments>(QStringLiteral("kit.pages"))->findChildren<QPushButton*>().at(1)->click();
+    settle();
+    auto* choice = part<QRadioButton>(QStringLiteral("tables.kind.1"));
+    EXPECT_TRUE(choice->text().contains(QStringLiteral("Long && narrow")));
+    EXPECT_TRUE(choice->shortcut().isEmpty()) << choice->shortcut().toString().toStdString();
+    EXPECT_TRUE(choice->toolTip().contains(QString::fromStdString(table.label)));
+    EXPECT_TRUE(choice->accessibleName().contains(QString::fromStdString(table.label)));
+    EXPECT_LE(choice->width(), holder_->width());
+    choice->setFocus();
+    ASSERT_TRUE(choice->hasFocus());
+    auto booking = *bench_->season().bookings.find(supper);
+    booking.title = "Another supper";
+    EXPECT_TRUE(bench_->apply(model::Edit("t").put(booking)).isEmpty());
+    settle();
+    EXPECT_EQ(holder_->findChild<QRadioButton*>(QStringLiteral("tables.kind.1")), choice);
+    EXPECT_TRUE(choice->hasFocus());
+    EXPECT_TRUE(choice->isVisible());
 }
 
 } // namespace withy::ui

@@ -5,6 +5,7 @@
 #include "ui/common/line_control.h"
 #include "ui/common/stepper.h"
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/edits/booking_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_tables.h"
@@ -147,7 +148,7 @@ void PieceDetails::layTables(const model::Line& line) {
     offered_ = words;
     emptyLayout(offers_->layout());
     for (const auto& offer : offers) {
-        auto* button = new QPushButton(offer.words);
+        auto* button = new QPushButton(asTyped(offer.words));
         button->setObjectName(QStringLiteral("pieces.%1.offer.%2").arg(line_.value).arg(offer.table.value));
         button->setToolTip(tr("Puts all of them there"));
         connect(button, &QPushButton::clicked, this, [this, offer] {

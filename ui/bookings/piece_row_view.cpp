@@ -5,6 +5,7 @@
 #include "ui/common/figure.h"
 #include "ui/common/stepper.h"
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/edits/booking_edits.h"
 #include "ui/paint/spacing.h"
 
@@ -118,7 +119,7 @@ void PieceRowView::refresh() {
     if (!line) return;
     const auto row = pieceRow(bench_.season(), bench_.plan(), *line);
     design_ = row.design;
-    name_->setText(QString(row.name).replace(QLatin1Char('&'), QStringLiteral("&&")));
+    name_->setText(asTyped(row.name));
     name_->setAccessibleName(tr("Design: %1").arg(row.name));
     stands_->setText(row.stands);
     pieces_->setAccessibleLabel(tr("Pieces of %1").arg(row.name));
@@ -131,7 +132,7 @@ void PieceRowView::refresh() {
     making_->setVisible(!row.making.figure.isEmpty());
     if (stems_->isChecked()) working_->setFacts(stems_->facts());
     if (making_->isChecked()) working_->setFacts(making_->facts());
-    where_->setText(QString(row.where).replace(QLatin1Char('&'), QStringLiteral("&&")));
+    where_->setText(asTyped(row.where));
     where_->setAccessibleName(tr("Where %1 stands: %2").arg(row.name, row.where));
     worth_->setText(row.worth);
     priced_->setText(row.priced);

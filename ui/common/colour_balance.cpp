@@ -173,7 +173,7 @@ void ColourBalance::setView(const ColourView& view) {
     words_->setVisible(!view.sentences.isEmpty());
     mend_->setVisible(view.mend.has_value());
     if (view.mend) {
-        mend_->setText(view.mend->words);
+        mend_->setText(asTyped(view.mend->words));
         mend_->setToolTip(tr("Changes the design; undo puts it back"));
     }
     fillFigures();

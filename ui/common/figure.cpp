@@ -2,12 +2,14 @@
 #include "ui/common/figure.h"
 
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/wording.h"
 #include "ui/paint/spacing.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace withy::ui {
@@ -43,7 +45,7 @@ QSize FigureButton::sizeHint() const {
     ensurePolished();
     const QFontMetrics metrics(property("quiet").toBool() ? typeFont(TypeRole::text)
                                                           : typeFont(TypeRole::strong));
-    return {metrics.horizontalAdvance(text()) + 2 * focusRing + 2, metrics.height() + 2 * focusRing};
+    return {metrics.horizontalAdvance(facts_.figure) + 2 * focusRing + 2, metrics.height() + 2 * focusRing};
 }
 
 void FigureButton::keyPressEvent(QKeyEvent* event) {
@@ -53,9 +55,18 @@ void FigureButton::keyPressEvent(QKeyEvent* event) {
         QToolButton::keyPressEvent(event);
 }
 
+void FigureButton::hideEvent(QHideEvent* event) {
+    QToolButton::hideEvent(event);
+    if (event->spontaneous() || !isChecked()) return;
+    // Once all is settled: what is only laid out anew is back by then, and what goes for good asks nothing.
+    QTimer::singleShot(0, this, [this] {
+        if (!isVisible()) setChecked(false);
+    });
+}
+
 void FigureButton::setFacts(const FigureFacts& facts) {
     facts_ = facts;
-    setText(facts.figure);
+    setText(asTyped(facts.figure));
     setAccessibleName(facts.means.isEmpty() ? facts.figure : tr("%1 %2").arg(facts.figure, facts.means));
     setAccessibleDescription(tr("Opens its working: %1").arg(wordsOf(facts).join(QStringLiteral(", "))));
     setToolTip(tr("How this came about"));
@@ -81,7 +92,7 @@ void WorkingPanel::setFacts(const FigureFacts& facts) {
     for (const auto& line : words)
         rows_->addWidget(lineOf(line));
     if (!facts.leadsTo) return;
-    lead_ = new QPushButton(facts.leadWords.isEmpty() ? tr("Change it") : facts.leadWords);
+    lead_ = new QPushButton(facts.leadWords.isEmpty() ? tr("Change it") : asTyped(facts.leadWords));
     lead_->setObjectName(QStringLiteral("working.lead"));
     lead_->setProperty("look", QStringLiteral("link"));
     lead_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);

@@ -48,6 +48,8 @@ Q_SIGNALS:
 protected:
     /// Enter opens it, as Space does.
     void keyPressEvent(QKeyEvent* event) override;
+    /// With its page gone it is shut, so that a page opens as it was made.
+    void hideEvent(QHideEvent* event) override;
 
 private:
     FigureFacts facts_;

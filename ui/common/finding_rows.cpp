@@ -4,6 +4,7 @@
 #include "ui/bookings/tabs/flow_row.h"
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/edits/finding_edits.h"
 #include "ui/logic/wording.h"
 #include "ui/paint/icons.h"
@@ -26,7 +27,7 @@ namespace {
 class FindingMark : public QWidget {
 public:
     FindingMark() {
-        setFixedSize(grid(5), grid(5));
+        fixedOnGrid(this, 5, 5);
         setAttribute(Qt::WA_TransparentForMouseEvents);
     }
 

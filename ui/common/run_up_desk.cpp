@@ -119,8 +119,8 @@ QWidget* RunUpDesk::makeBar(const QString& name) {
     tookLabel->setBuddy(took_);
     auto* whoLabel = new QLabel(tr("B&y"));
     whoLabel->setBuddy(who_);
-    took_->setMinimumWidth(grid(27));
-    who_->setMinimumWidth(grid(32));
+    onGrid(took_, &QWidget::setMinimumWidth, 27);
+    onGrid(who_, &QWidget::setMinimumWidth, 32);
     auto* all = new QVBoxLayout(bar_);
     all->setContentsMargins(0, 0, 0, 0);
     all->setSpacing(grid(2));

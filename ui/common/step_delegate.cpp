@@ -6,6 +6,7 @@
 #include "ui/paint/spacing.h"
 #include "ui/paint/type.h"
 
+#include <QLineEdit>
 #include <QPainter>
 
 namespace withy::ui {
@@ -33,6 +34,12 @@ void StepDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     painter->setPen(QPen(currentPalette().of(Role::edge), hairline));
     painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
     painter->restore();
+}
+
+void StepDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const {
+    const auto* line = qobject_cast<QLineEdit*>(editor);
+    if (line && line->isModified()) return;
+    QStyledItemDelegate::setEditorData(editor, index);
 }
 
 QSize StepDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {

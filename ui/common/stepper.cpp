@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/common/stepper.h"
 
+#include "ui/common/widget_parts.h"
 #include "ui/paint/spacing.h"
 
 #include <QHBoxLayout>
@@ -32,7 +33,7 @@ Stepper::Stepper(const QString& accessibleName, QWidget* parent)
     , more_(stepButton(QStringLiteral("+"))) {
     field_->setProperty("look", QStringLiteral("step"));
     field_->setAlignment(Qt::AlignCenter);
-    field_->setFixedWidth(grid(14));
+    onGrid(field_, &QWidget::setFixedWidth, 14);
     field_->setValidator(
         new QRegularExpressionValidator(QRegularExpression(QStringLiteral("[0-9]{0,9}")), field_));
     field_->installEventFilter(this);

@@ -10,6 +10,16 @@ class QWidget;
 /// Small things that pages are put together from.
 namespace withy::ui {
 
+/// A grower's own words for a button, a menu or a label with a buddy: an "&" is shown and makes no mnemonic.
+QString asTyped(const QString& words);
+/// The other way: words as they are read, without the "&" of a mnemonic.
+QString withoutMnemonic(const QString& words);
+
+/// A size of so many steps of the grid (see grid()), set again when the size of the text changes:
+/// onGrid(field, &QWidget::setFixedWidth, 26).
+void onGrid(QWidget* widget, void (QWidget::*set)(int), double steps);
+void fixedOnGrid(QWidget* widget, double wide, double high);
+
 QPushButton* namedButton(const QString& words, const char* name);
 /// Looks like a word to press; never taller than its text.
 QPushButton* linkButton(const QString& words, const char* name = nullptr);

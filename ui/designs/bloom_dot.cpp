@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/designs/bloom_dot.h"
 
+#include "core/plan/best_plant.h"
 #include "ui/common/style.h"
-#include "ui/logic/edits/design_edits.h"
+#include "ui/common/widget_parts.h"
 #include "ui/paint/spacing.h"
 
 #include <QEvent>
@@ -11,7 +12,7 @@
 namespace withy::ui {
 
 BloomDot::BloomDot(const QColor& colour, QWidget* parent) : QWidget(parent), colour_(colour) {
-    setFixedSize(grid(3.5), grid(3.5));
+    fixedOnGrid(this, 3.5, 3.5);
 }
 
 void BloomDot::setColour(const QColor& colour) {
@@ -41,8 +42,7 @@ void paintDot(QPainter& painter, const QRectF& box, const QColor& bloom) {
 }
 
 QColor slotColour(const model::Season& season, Id<model::Slot> slot) {
-    const auto plants = edits::plantsOf(season, slot);
-    const auto* p = plants.empty() ? nullptr : season.plants.find(plants.front()->plant);
+    const auto* p = plan::bestPlant(season, slot);
     return p && p->colour1 ? Palette::bloom(*p->colour1) : QColor();
 }
 

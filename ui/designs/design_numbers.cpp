@@ -69,7 +69,7 @@ QWidget* DesignNumbers::fieldRow(const QString& label, FieldEdit* field) {
     words->setBuddy(field);
     words->setWordWrap(true);
     line->addWidget(words, 1);
-    field->setFixedWidth(grid(26));
+    onGrid(field, &QWidget::setFixedWidth, 26);
     field->setBoxed(true);
     line->addWidget(field);
     connect(field, &FieldEdit::refused, this, &DesignNumbers::refused);
@@ -114,7 +114,7 @@ void DesignNumbers::fillUses() {
         auto* link = new QPushButton;
         QFont font = typeFont(TypeRole::text);
         font.setWeight(QFont::DemiBold);
-        link->setText(QFontMetrics(font).elidedText(words, Qt::ElideRight, useRoom()));
+        link->setText(asTyped(QFontMetrics(font).elidedText(words, Qt::ElideRight, useRoom())));
         link->setAccessibleName(words);
         link->setMinimumWidth(grid(20)); // a wide one does not hold the panel wide
         link->setObjectName(QStringLiteral("designs.use.%1").arg(uses[i].line.value));

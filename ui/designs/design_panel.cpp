@@ -34,7 +34,7 @@ DesignPanel::DesignPanel(Workbench& bench, QWidget* parent)
     open_->setProperty("look", QStringLiteral("main"));
     use_->setObjectName(QStringLiteral("designs.panel.use"));
     picture_->setGround(true);
-    picture_->setFixedHeight(grid(56));
+    onGrid(picture_, &QWidget::setFixedHeight, 56);
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(grid(2));
     buttons->addWidget(open_);
@@ -104,7 +104,7 @@ void DesignPanel::fillRows() {
         line->addWidget(words, 1);
         line->addWidget(new TextLabel(TypeRole::text, text(slot->label).toLower(), Ink::second));
         auto* count = new TextLabel(TypeRole::strong, whole(slot->count.value));
-        count->setMinimumWidth(grid(7));
+        onGrid(count, &QWidget::setMinimumWidth, 7);
         count->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
         line->addWidget(count);
         rows_->addWidget(row);

@@ -3,6 +3,7 @@
 
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/models/design_words.h"
 #include "ui/paint/spacing.h"
 
@@ -23,7 +24,7 @@ EmptyShelves::EmptyShelves(QWidget* parent)
                          "stem at a time; it is drawn to scale as you go."),
                       Ink::second);
     words->setWordWrap(true);
-    words->setMaximumWidth(grid(110));
+    onGrid(words, &QWidget::setMaximumWidth, 110);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(grid(34), grid(8), pageMargin(), pageMargin());
     column->setSpacing(grid(3));

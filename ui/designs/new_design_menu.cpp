@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/designs/new_design_menu.h"
 
+#include "ui/common/widget_parts.h"
 #include "ui/logic/edits/design_edits.h"
 #include "ui/logic/fields/field_text.h"
 #include "ui/logic/format.h"
@@ -37,15 +38,13 @@ void NewDesignMenu::fill() {
     clear();
     addSection(tr("In a container"));
     for (const auto& c : bench_.season().containers) {
-        QString name = text(c.name);
-        auto* action =
-            addAction(name.replace(QLatin1Char('&'), QStringLiteral("&&")), this, [this, id = c.id] {
-                const auto* container = bench_.season().containers.find(id);
-                if (!container) return;
-                Id<model::Design> made;
-                const std::string called = utf8(tr("New %1").arg(text(container->name).toLower()));
-                take(edits::newDesignOf(bench_.season(), called, PieceKind::table, id, made), made);
-            });
+        auto* action = addAction(asTyped(text(c.name)), this, [this, id = c.id] {
+            const auto* container = bench_.season().containers.find(id);
+            if (!container) return;
+            Id<model::Design> made;
+            const std::string called = utf8(tr("New %1").arg(text(container->name).toLower()));
+            take(edits::newDesignOf(bench_.season(), called, PieceKind::table, id, made), made);
+        });
         action->setObjectName(QStringLiteral("designs.new.container.%1").arg(c.id.value));
     }
     auto* jar = addAction(tr("A new &jar"), this, [this] {

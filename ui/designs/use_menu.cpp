@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/designs/use_menu.h"
 
+#include "ui/common/widget_parts.h"
 #include "ui/logic/edits/booking_edits.h"
 #include "ui/logic/format.h"
 
@@ -18,13 +19,11 @@ UseMenu::UseMenu(Workbench& bench, Id<model::Design> design, QWidget* parent) : 
     std::stable_sort(bookings.begin(), bookings.end(),
                      [](const auto* a, const auto* b) { return a->eventStart < b->eventStart; });
     for (const auto* b : bookings) {
-        QString words = tr("%1, %2").arg(shortDay(b->eventStart.day), text(b->title));
-        auto* action = addAction(words.replace(QLatin1Char('&'), QStringLiteral("&&")), this,
-                                 [this, &bench, design, id = b->id] {
-                                     Id<model::Line> made;
-                                     if (bench.take(edits::addPieces(bench.season(), id, design, 1, made)))
-                                         Q_EMIT used(id.value);
-                                 });
+        const QString words = tr("%1, %2").arg(shortDay(b->eventStart.day), text(b->title));
+        auto* action = addAction(asTyped(words), this, [this, &bench, design, id = b->id] {
+            Id<model::Line> made;
+            if (bench.take(edits::addPieces(bench.season(), id, design, 1, made))) Q_EMIT used(id.value);
+        });
         action->setObjectName(QStringLiteral("designs.use.booking.%1").arg(b->id.value));
     }
     if (bookings.empty()) addAction(tr("No booking to use it in yet"))->setEnabled(false);

@@ -3,6 +3,7 @@
 
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/garden_words.h"
 #include "ui/paint/icons.h"
 #include "ui/paint/spacing.h"
@@ -19,7 +20,7 @@ namespace {
 class Triangle : public QWidget {
 public:
     Triangle() {
-        setFixedSize(grid(5), grid(5));
+        fixedOnGrid(this, 5, 5);
         setAccessibleName(CautionRows::tr("Caution"));
     }
 

@@ -6,6 +6,7 @@
 #include "ui/common/list_and_detail.h"
 #include "ui/common/text_label.h"
 #include "ui/common/when_seen.h"
+#include "ui/common/widget_parts.h"
 #include "ui/garden/walk_changes.h"
 #include "ui/garden/walk_entry_table.h"
 #include "ui/logic/fields/field_text.h"
@@ -88,7 +89,7 @@ QWidget* WalkEntryPage::makeTop() {
     auto* line = date_->widget();
     line->setObjectName(QStringLiteral("garden.walk_entry.date"));
     line->setAccessibleName(tr("Walked on"));
-    line->setFixedWidth(grid(44));
+    onGrid(line, &QWidget::setFixedWidth, 44);
     date_->setText(dayWords(bench_, model_->day()));
     date_->picked = [this] { takeDay(); };
     if (auto* edit = qobject_cast<QLineEdit*>(line)) {

@@ -2,6 +2,7 @@
 #include "ui/garden/weather_import.h"
 
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/garden_words.h"
 #include "ui/paint/spacing.h"
 
@@ -95,7 +96,7 @@ void WeatherImport::layOut(const QString& name) {
     preview_->setShowGrid(false);
     preview_->verticalHeader()->hide();
     preview_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    preview_->setMinimumHeight(grid(56));
+    onGrid(preview_, &QWidget::setMinimumHeight, 56);
     column->addWidget(preview_, 1);
     summary_->setObjectName(QStringLiteral("garden.weather.import.summary"));
     summary_->setWordWrap(true);
@@ -114,7 +115,7 @@ void WeatherImport::layOut(const QString& name) {
     row->addWidget(cancel);
     row->addWidget(take_);
     column->addLayout(row);
-    setMinimumWidth(grid(150));
+    onGrid(this, &QWidget::setMinimumWidth, 150);
 }
 
 exchange::WeatherChoice WeatherImport::chosen() const {

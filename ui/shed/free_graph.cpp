@@ -68,8 +68,11 @@ void paintAxis(QPainter& p, const ShelfSpan& span, double width, double base) {
 } // namespace
 
 FreeGraph::FreeGraph(QWidget* parent) : QWidget(parent) {
-    setMinimumSize(grid(40), grid(13));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+QSize FreeGraph::sizeHint() const {
+    return {grid(40), grid(13)};
 }
 
 void FreeGraph::setGraph(const ShelfGraph& graph, std::optional<Day> today, const QString& inWords) {
@@ -111,7 +114,8 @@ void FreeGraph::paintEvent(QPaintEvent*) {
     for (const auto& step : graph_.steps)
         least = std::min(least, step.free);
     const double most = std::max(graph_.owned, 1.0);
-    const double top = metrics.capHeight() / 2 + 3, bottom = foot - metrics.capHeight() / 2 - 3;
+    const double room = metrics.capHeight() / 2 + grid(0.75);
+    const double top = room, bottom = foot - room;
     const double k = (bottom - top) / (most - least);
     const double zero = bottom + least * k;
     const auto y = [&](double free) { return zero - free * k; };
@@ -157,8 +161,11 @@ void FreeGraph::paintEvent(QPaintEvent*) {
 }
 
 FreeAxis::FreeAxis(QWidget* parent) : QWidget(parent) {
-    setFixedHeight(grid(6));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+QSize FreeAxis::sizeHint() const {
+    return {grid(20), grid(6)};
 }
 
 void FreeAxis::setSpan(const ShelfSpan& span) {

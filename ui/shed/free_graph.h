@@ -17,6 +17,11 @@ public:
     /// Its days at its own foot, where no axis stands above it.
     void setDated(bool dated);
 
+    /// Grows with the text.
+    [[nodiscard]] QSize sizeHint() const override;
+
+    [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+
 protected:
     void paintEvent(QPaintEvent* event) override;
 
@@ -33,6 +38,10 @@ class FreeAxis : public QWidget {
 public:
     explicit FreeAxis(QWidget* parent = nullptr);
     void setSpan(const ShelfSpan& span);
+
+    [[nodiscard]] QSize sizeHint() const override;
+
+    [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
 
 protected:
     void paintEvent(QPaintEvent* event) override;

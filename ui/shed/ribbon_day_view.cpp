@@ -5,13 +5,12 @@
 #include "ui/common/scene_view.h"
 #include "ui/common/text_label.h"
 #include "ui/common/widget_parts.h"
-#include "ui/logic/edits/shed_edits.h"
 #include "ui/logic/format.h"
+#include "ui/logic/shed/return_words.h"
 #include "ui/logic/shed/ribbon_scene.h"
 #include "ui/paint/spacing.h"
 
 #include <QComboBox>
-#include <QDateTime>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QPushButton>
@@ -23,9 +22,9 @@ namespace withy::ui {
 namespace {
 
 /// One ribbon of the day: words at the left, bars, the verdict below them.
-QWidget* ribbonView(Workbench& bench, std::shared_ptr<const plan::RibbonCutPlan> plan,
+QWidget* ribbonView(Workbench& bench, Day day, std::shared_ptr<const plan::RibbonCutPlan> plan,
                     const std::function<void(const model::Ref&)>& lead) {
-    const auto row = ribbonRow(bench.season(), *plan);
+    const auto row = ribbonRow(bench.season(), *plan, bench.plan().shed.get(), day);
     const QString id = QStringLiteral("shed.ribbon.%1").arg(plan->ribbon.value);
     auto* view = new QWidget;
     auto* grid_ = new QGridLayout(view);
@@ -139,7 +138,8 @@ void RibbonDayView::fillRibbons() {
     writeBack_->setVisible(one && days_->currentIndex() == 0);
     if (!one) return;
     for (const auto& plan : one->ribbons) {
-        rows_->addWidget(ribbonView(bench_, plan, [this](const model::Ref& ref) { Q_EMIT leadTo(ref); }));
+        rows_->addWidget(
+            ribbonView(bench_, one->day, plan, [this](const model::Ref& ref) { Q_EMIT leadTo(ref); }));
         rows_->addWidget(new Rule(Rule::Kind::hair));
     }
     for (const auto& shades : one->shades) {
@@ -155,19 +155,10 @@ void RibbonDayView::fillRibbons() {
 }
 
 void RibbonDayView::takeBack() {
-    // Only the day that was seen: once it is written back, the next stands first.
-    const QVariant seen = days_->currentData();
-    bench_.waitForPlan();
-    const auto* one = day();
-    if (!one || days_->currentIndex() != 0 || days_->currentData() != seen) return;
-    const auto now = QDateTime::currentDateTime();
-    const LocalTime at{bench_.today().value_or(one->day), now.time().hour() * 60 + now.time().minute()};
-    const auto edit = edits::writeRibbonBack(bench_.season(), *one, at);
-    if (!edit) return;
-    const QString sentence = bench_.apply(*edit);
-    Q_EMIT refused(sentence);
-    if (sentence.isEmpty())
-        Q_EMIT said(tr("Written back: the reels and ends are as the cutting leaves them."));
+    if (days_->currentIndex() != 0) return;
+    bool written = false;
+    Q_EMIT refused(writeRibbonBack(bench_, Day{days_->currentData().toInt()}, written));
+    if (written) Q_EMIT said(ribbonIsBackWords());
 }
 
 } // namespace withy::ui

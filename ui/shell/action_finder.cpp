@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/action_finder.h"
 
+#include "ui/common/widget_parts.h"
 #include "ui/paint/spacing.h"
 #include "ui/shell/actions.h"
 
@@ -78,7 +79,7 @@ void ActionFinder::gather() {
     targets_.clear();
     for (auto* action : actions_.all()) {
         if (!action->isEnabled() || !action->isVisible()) continue;
-        targets_.push_back({QString(action->text()).remove(QLatin1Char('&')), tr("action"),
+        targets_.push_back({withoutMnemonic(action->text()), tr("action"),
                             action->shortcut().toString(QKeySequence::NativeText),
                             [action] { action->trigger(); }});
     }

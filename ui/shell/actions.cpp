@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/actions.h"
 
+#include "ui/common/widget_parts.h"
+
 #include <QWidget>
 
 namespace withy::ui {
@@ -12,7 +14,7 @@ QAction* Actions::add(const What& what, std::function<void()> act) {
     auto* action = new QAction(what.words, this);
     action->setObjectName(QString::fromLatin1(what.id));
     action->setShortcut(what.keys);
-    const QString plain = QString(what.words).remove(QLatin1Char('&'));
+    const QString plain = withoutMnemonic(what.words);
     const QString tip = what.tip.isEmpty() ? plain : what.tip;
     action->setStatusTip(tip);
     action->setToolTip(

@@ -3,6 +3,7 @@
 
 #include "ui/common/field_edit.h"
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/recent_seasons.h"
@@ -165,8 +166,10 @@ void MainWindow::showHistory() {
     auto* redo = actions_.find(QStringLiteral("edit.redo"));
     undo->setEnabled(there && bench().canUndo());
     redo->setEnabled(there && bench().canRedo());
-    undo->setText(undo->isEnabled() ? tr("&Undo: %1").arg(edits::inWords(bench().undoName())) : tr("&Undo"));
-    redo->setText(redo->isEnabled() ? tr("&Redo: %1").arg(edits::inWords(bench().redoName())) : tr("&Redo"));
+    undo->setText(undo->isEnabled() ? tr("&Undo: %1").arg(asTyped(edits::inWords(bench().undoName())))
+                                    : tr("&Undo"));
+    redo->setText(redo->isEnabled() ? tr("&Redo: %1").arg(asTyped(edits::inWords(bench().redoName())))
+                                    : tr("&Redo"));
 }
 
 void MainWindow::showTitle() {

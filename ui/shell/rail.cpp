@@ -2,6 +2,7 @@
 #include "ui/shell/rail.h"
 
 #include "ui/common/style.h"
+#include "ui/common/widget_parts.h"
 #include "ui/paint/spacing.h"
 #include "ui/paint/type.h"
 
@@ -127,8 +128,8 @@ void Rail::setCurrent(int place) {
 void Rail::setUndo(QAction* undo) {
     const auto show = [this, undo] {
         undo_->setText(tr("Undo\n%1").arg(undo->shortcut().toString(QKeySequence::NativeText)));
-        undo_->setAccessibleName(undo->text());
-        undo_->setToolTip(undo->text());
+        undo_->setAccessibleName(withoutMnemonic(undo->text()));
+        undo_->setToolTip(withoutMnemonic(undo->text()));
         undo_->setEnabled(undo->isEnabled());
     };
     connect(undo, &QAction::changed, undo_, show);

@@ -3,6 +3,7 @@
 
 #include "ui/common/segments.h"
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/begin/known_places.h"
 #include "ui/logic/format.h"
 #include "ui/paint/spacing.h"
@@ -319,7 +320,7 @@ void WelcomePage::setRecent(const QStringList& paths) {
     if (paths.isEmpty()) return;
     recent_->addWidget(new TextLabel(TypeRole::strong, tr("Opened lately")));
     for (int i = 0; i < paths.size(); ++i) {
-        auto* button = new QPushButton(QFileInfo(paths[i]).completeBaseName());
+        auto* button = new QPushButton(asTyped(QFileInfo(paths[i]).completeBaseName()));
         button->setObjectName(QStringLiteral("first.recent.%1").arg(i));
         button->setProperty("look", QStringLiteral("link"));
         button->setToolTip(paths[i]);

@@ -6,6 +6,7 @@
 #include "ui/common/widget_parts.h"
 #include "ui/logic/edits/share_edits.h"
 #include "ui/logic/models/stem_sources.h"
+#include "ui/logic/shed/return_words.h"
 #include "ui/paint/spacing.h"
 
 #include <QGridLayout>
@@ -40,6 +41,9 @@ JobNoteForm::JobNoteForm(Workbench& bench, QWidget* parent)
     , drooped_(new LongTextEdit(this))
     , nextTime_(new LongTextEdit(this))
     , minutes_(new QLineEdit)
+    , ribbonHead_(new TextLabel(TypeRole::strong, tr("What is left of the ribbon?")))
+    , ribbonSays_(new TextLabel(TypeRole::text, {}, Ink::second))
+    , ribbonBack_(namedButton(tr("Write the &ribbon back"), "share.note.ribbon_back"))
     , says_(new TextLabel(TypeRole::caption, {}, Ink::osier)) {
     plantRows_->setContentsMargins(0, 0, 0, 0);
     plantRows_->setHorizontalSpacing(grid(2));
@@ -50,7 +54,7 @@ JobNoteForm::JobNoteForm(Workbench& bench, QWidget* parent)
     minutes_->setObjectName(QStringLiteral("share.note.minutes"));
     minutes_->setAccessibleName(tr("Minutes of making, if you looked"));
     minutes_->setPlaceholderText(tr("not noted"));
-    minutes_->setFixedWidth(grid(28));
+    onGrid(minutes_, &QWidget::setFixedWidth, 28);
     auto* keep = namedButton(tr("Keep the note"), "share.note.keep");
     says_->hide();
     auto* all = new QVBoxLayout(this);
@@ -62,6 +66,12 @@ JobNoteForm::JobNoteForm(Workbench& bench, QWidget* parent)
     all->addWidget(drooped_);
     all->addWidget(new TextLabel(TypeRole::strong, tr("What would you do next time?")));
     all->addWidget(nextTime_);
+    ribbonSays_->setObjectName(QStringLiteral("share.note.ribbon"));
+    ribbonSays_->setWordWrap(true);
+    all->addWidget(ribbonHead_);
+    all->addWidget(ribbonSays_);
+    all->addWidget(ribbonBack_, 0, Qt::AlignLeft);
+    connect(ribbonBack_, &QPushButton::clicked, this, &JobNoteForm::writeBack);
     auto* foot = new QHBoxLayout;
     foot->setSpacing(grid(2));
     foot->addWidget(new QLabel(tr("Minutes of making, if you looked")));
@@ -77,8 +87,10 @@ void JobNoteForm::show(Id<model::Booking> booking, const std::vector<Id<model::P
     std::vector<Id<model::Plant>> shown;
     for (const auto& [plant, field] : left_)
         shown.push_back(plant);
-    if (booking == booking_ && plants == shown) return; // what is being typed stays
+    const bool same = booking == booking_ && plants == shown;
     booking_ = booking;
+    showRibbon();
+    if (same) return; // what is being typed stays
     layPlants(plants);
     const auto note = edits::jobNoteOf(bench_.season(), booking);
     for (const auto& [plant, stems] : note.left)
@@ -99,7 +111,7 @@ void JobNoteForm::layPlants(const std::vector<Id<model::Plant>>& plants) {
         auto* field = new QLineEdit;
         field->setObjectName(QStringLiteral("share.note.left.%1").arg(plant.value));
         field->setAccessibleName(tr("Stems left of %1").arg(name));
-        field->setFixedWidth(grid(16));
+        onGrid(field, &QWidget::setFixedWidth, 16);
         plantRows_->addWidget(new QLabel(name), place / plantsAcross, 2 * (place % plantsAcross),
                               Qt::AlignRight);
         plantRows_->addWidget(field, place / plantsAcross, 2 * (place % plantsAcross) + 1);
@@ -107,6 +119,26 @@ void JobNoteForm::layPlants(const std::vector<Id<model::Plant>>& plants) {
         ++place;
     }
     plantRows_->setColumnStretch(2 * plantsAcross, 1);
+}
+
+void JobNoteForm::showRibbon() {
+    const auto back = ribbonBack(bench_.season(), bench_.plan().shed.get(), booking_);
+    const bool any = back.state != RibbonBack::State::none;
+    ribbonHead_->setVisible(any);
+    ribbonSays_->setVisible(any);
+    ribbonSays_->setText(breakable((QStringList{back.words} + back.lines).join(QLatin1Char('\n'))));
+    ribbonBack_->setVisible(back.state == RibbonBack::State::offered && bench_.canWrite());
+}
+
+void JobNoteForm::writeBack() {
+    const auto back = ribbonBack(bench_.season(), bench_.plan().shed.get(), booking_);
+    if (back.state != RibbonBack::State::offered) return;
+    bool written = false;
+    Q_EMIT refused(writeRibbonBack(bench_, back.day, written));
+    if (!written) return;
+    showRibbon();
+    minutes_->setFocus(); // the button is gone
+    Q_EMIT said(ribbonIsBackWords());
 }
 
 void JobNoteForm::enter() {

@@ -12,13 +12,14 @@
 class QGridLayout;
 class QLineEdit;
 class QPlainTextEdit;
+class QPushButton;
 
 namespace withy::ui {
 
 class TextLabel;
 
 /// What was left, what drooped, what to do next time: three questions, each of which may stay blank. A blank
-/// is not a nought, and nobody is reminded of it.
+/// is not a nought, and nobody is reminded of it. Beside them the ribbon that is left, to be written back.
 class JobNoteForm : public QWidget {
     Q_OBJECT
 
@@ -35,6 +36,8 @@ Q_SIGNALS:
 
 private:
     void keep();
+    void writeBack();
+    void showRibbon();
     void layPlants(const std::vector<Id<model::Plant>>& plants);
 
     Workbench& bench_;
@@ -45,6 +48,9 @@ private:
     QPlainTextEdit* drooped_;
     QPlainTextEdit* nextTime_;
     QLineEdit* minutes_;
+    TextLabel* ribbonHead_;
+    TextLabel* ribbonSays_;
+    QPushButton* ribbonBack_;
     TextLabel* says_;
 };
 

@@ -27,13 +27,13 @@ MadeForm::MadeForm(QWidget* parent)
     minutes_->setObjectName(QStringLiteral("share.made.minutes"));
     minutes_->setAccessibleName(tr("Minutes for all of them"));
     minutes_->setPlaceholderText(tr("not noted"));
-    minutes_->setFixedWidth(grid(28));
-    minutes_->setMinimumHeight(grid(10));
+    onGrid(minutes_, &QWidget::setFixedWidth, 28);
+    onGrid(minutes_, &QWidget::setMinimumHeight, 10);
     who_->setObjectName(QStringLiteral("share.made.who"));
     who_->setAccessibleName(tr("Made by"));
-    who_->setMinimumHeight(grid(10));
+    onGrid(who_, &QWidget::setMinimumHeight, 10);
     auto* keep = namedButton(tr("&Write down as made"), "share.made.keep");
-    keep->setMinimumHeight(grid(10));
+    onGrid(keep, &QWidget::setMinimumHeight, 10);
     auto* row = new QHBoxLayout;
     row->setSpacing(grid(2));
     row->addWidget(new QLabel(tr("Minutes for all")));

@@ -137,7 +137,7 @@ QWidget* SharePanel::makeButtons() {
     note_ = namedButton(tr("&Job note"), "share.note");
     auto* row = new FlowRow(holder);
     for (auto* button : {make_, card_, mix_, over_, tell_, note_}) {
-        button->setMinimumHeight(grid(12));
+        onGrid(button, &QWidget::setMinimumHeight, 12);
         row->addWidget(button);
     }
     connect(make_, &QPushButton::clicked, this, &SharePanel::make);

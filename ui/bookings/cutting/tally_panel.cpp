@@ -69,7 +69,7 @@ QWidget* TallyPanel::makeKeys() {
     found_->setMenu(foundMenu_);
     found_->setToolTip(tr("A plant that nobody planned on"));
     for (auto* button : {threw_, found_}) {
-        button->setFixedHeight(grid(12));
+        onGrid(button, &QWidget::setFixedHeight, 12);
         row->addWidget(button);
     }
     auto* hint =
@@ -256,7 +256,7 @@ void TallyPanel::fillFound() {
     auto* plants = new QMenu(tr("Plants without a patch"), foundMenu_);
     for (const auto& found : foundChoices(bench_.season(), bench_.plan(), *booking_, rows, day_)) {
         auto* menu = !found.patch ? plants : found.inFlower ? foundMenu_ : others;
-        menu->addAction(found.words, this, [this, found] { addFound(found); });
+        menu->addAction(asTyped(found.words), this, [this, found] { addFound(found); });
     }
     for (auto* menu : {others, plants})
         if (!menu->isEmpty()) foundMenu_->addMenu(menu);

@@ -3,6 +3,7 @@
 
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/designs/bloom_dot.h"
 #include "ui/paint/jar_mark.h"
 #include "ui/paint/spacing.h"
@@ -195,7 +196,7 @@ void TallyRowView::showOffers() {
     offers_->clear();
     for (const auto& offer : row_.offers) {
         const qint64 slot = offer.slot.value;
-        offers_->addAction(offer.words, this, [this, slot] { Q_EMIT standInAsked(slot); });
+        offers_->addAction(asTyped(offer.words), this, [this, slot] { Q_EMIT standInAsked(slot); });
     }
 }
 

@@ -4,6 +4,7 @@
 #include "ui/bookings/tabs/row_marks.h"
 #include "ui/common/answer_phrases.h"
 #include "ui/common/style.h"
+#include "ui/common/widget_parts.h"
 #include "ui/paint/jar_mark.h"
 #include "ui/paint/patch_mark.h"
 #include "ui/paint/reach_bar.h"
@@ -49,7 +50,7 @@ AnswerLabel* wordsOf(const SheetWay& way) {
 } // namespace
 
 ReachCell::ReachCell(QWidget* parent) : QWidget(parent) {
-    setFixedSize(grid(40), grid(6));
+    fixedOnGrid(this, 40, 6);
     setAttribute(Qt::WA_TransparentForMouseEvents, false);
 }
 
@@ -76,7 +77,7 @@ void ReachCell::paintEvent(QPaintEvent*) {
 }
 
 JarCell::JarCell(QWidget* parent) : QWidget(parent) {
-    setFixedSize(grid(4.5), grid(5.5));
+    fixedOnGrid(this, 4.5, 5.5);
     setAttribute(Qt::WA_TransparentForMouseEvents);
 }
 
@@ -96,7 +97,7 @@ void JarCell::paintEvent(QPaintEvent*) {
 class SourceRow::Mark : public QWidget {
 public:
     Mark() {
-        setFixedSize(grid(5.5), grid(5.5));
+        fixedOnGrid(this, 5.5, 5.5);
         setAttribute(Qt::WA_TransparentForMouseEvents);
     }
 
@@ -119,7 +120,7 @@ SourceRow::SourceRow(QWidget* parent)
     row->setSpacing(grid(2));
     row->addWidget(mark_, 0, Qt::AlignTop);
     words_->setWordWrap(true);
-    words_->setMinimumWidth(grid(56));
+    onGrid(words_, &QWidget::setMinimumWidth, 56);
     row->addWidget(words_, 1);
 }
 

@@ -5,11 +5,10 @@
 #include "ui/bookings/tabs/sheet_table.h"
 #include "ui/common/finding_rows.h"
 #include "ui/common/widget_parts.h"
-#include "ui/logic/edits/shed_edits.h"
 #include "ui/logic/models/kit_rows.h"
+#include "ui/logic/shed/return_words.h"
 #include "ui/shell/actions.h"
 
-#include <QDateTime>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -65,9 +64,9 @@ void KitNeeds::fill(const plan::BookingPlan& plan) {
     returns_->showBooking(plan);
     returnsHead_->setVisible(!returns_->isEmpty());
     returns_->setVisible(!returns_->isEmpty());
-    const auto& shed = bench_.plan().shed;
-    const auto* day = edits::ribbonDayOf(shed.get(), plan.booking);
-    ribbon_->setVisible(day && shed->ribbon.front().get() == day);
+    const auto back = ribbonBack(bench_.season(), bench_.plan().shed.get(), plan.booking);
+    ribbon_->setVisible(back.state == RibbonBack::State::offered);
+    ribbon_->setToolTip(back.words + QLatin1Char('\n') + back.lines.join(QLatin1Char('\n')));
     std::vector<ListedFinding> list;
     for (const auto& f : findings())
         if (isOfKit(f)) list.push_back(f);
@@ -75,17 +74,12 @@ void KitNeeds::fill(const plan::BookingPlan& plan) {
 }
 
 void KitNeeds::writeBack() {
-    bench_.waitForPlan();
-    const auto* day = booking_ ? edits::ribbonDayOf(bench_.plan().shed.get(), *booking_) : nullptr;
-    if (!day || bench_.plan().shed->ribbon.front().get() != day) return; // days go back in their order
-    const auto clock = QTime::currentTime();
-    const LocalTime now{bench_.today().value_or(day->day), clock.hour() * 60 + clock.minute()};
-    const auto edit = edits::writeRibbonBack(bench_.season(), *day, now);
-    if (!edit) return;
-    const QString sentence = bench_.apply(*edit);
-    Q_EMIT refused(sentence);
-    if (sentence.isEmpty())
-        Q_EMIT said(tr("Written back: the reels and ends are as the cutting leaves them."));
+    if (!booking_) return;
+    const auto back = ribbonBack(bench_.season(), bench_.plan().shed.get(), *booking_);
+    if (back.state != RibbonBack::State::offered) return;
+    bool written = false;
+    Q_EMIT refused(writeRibbonBack(bench_, back.day, written));
+    if (written) Q_EMIT said(ribbonIsBackWords());
 }
 
 } // namespace withy::ui

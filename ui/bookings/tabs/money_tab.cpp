@@ -5,6 +5,7 @@
 #include "ui/common/field_edit.h"
 #include "ui/common/record_table.h"
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/models/money_rows.h"
 #include "ui/paint/spacing.h"
 
@@ -23,7 +24,7 @@ MoneyTab::MoneyTab(Workbench& bench, QWidget* parent) : SheetTab(bench, QStringL
 
 void MoneyTab::makeGift() {
     gift_ = new FieldEdit(bench_, model::TableKind::bookings, "gift_share");
-    gift_->setFixedWidth(grid(30));
+    onGrid(gift_, &QWidget::setFixedWidth, 30);
     auto* label = new QLabel(tr("G&iven"));
     label->setBuddy(gift_->control());
     auto* holder = new QWidget;

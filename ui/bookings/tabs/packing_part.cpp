@@ -97,7 +97,7 @@ void PackingPart::refresh() {
     trays_->setVisible(trays);
     const auto* vehicle =
         any && packed_->vehicle ? bench_.season().vehicles.find(*packed_->vehicle) : nullptr;
-    floor_->setVisible(vehicle != nullptr);
+    floor_->setVisible(vehicle && packed_->load && !packed_->load->loaded.empty());
     floor_->setMaker([this](double width, const SceneLook& look) {
         const auto* van =
             packed_ && packed_->vehicle ? bench_.season().vehicles.find(*packed_->vehicle) : nullptr;
@@ -122,7 +122,7 @@ void PackingPart::fillLoad() {
         cells->setContentsMargins(0, grid(0.75), 0, grid(0.75));
         cells->setSpacing(grid(2));
         auto* number = new TextLabel(TypeRole::strong, line.number);
-        number->setFixedWidth(grid(7));
+        onGrid(number, &QWidget::setFixedWidth, 7);
         cells->addWidget(number);
         auto* words = new TextLabel(TypeRole::text, breakable(line.words));
         words->setWordWrap(true);

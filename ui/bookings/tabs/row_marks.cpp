@@ -2,6 +2,7 @@
 #include "ui/bookings/tabs/row_marks.h"
 
 #include "ui/common/style.h"
+#include "ui/common/widget_parts.h"
 #include "ui/paint/spacing.h"
 
 #include <QEvent>
@@ -37,7 +38,7 @@ void drawThread(QPainter& p, QRectF at) {
 } // namespace
 
 RowMark::RowMark(QWidget* parent) : QWidget(parent) {
-    setFixedWidth(grid(5));
+    onGrid(this, &QWidget::setFixedWidth, 5);
     setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
     setAttribute(Qt::WA_TransparentForMouseEvents);
 }
@@ -75,7 +76,7 @@ void BusyBack::paintEvent(QPaintEvent*) {
 }
 
 ShareBar::ShareBar(QWidget* parent) : QWidget(parent) {
-    setFixedHeight(grid(3.5));
+    onGrid(this, &QWidget::setFixedHeight, 3.5);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     setObjectName(QStringLiteral("stems.shares"));
 }

@@ -4,6 +4,7 @@
 #include "ui/bookings/tabs/sheet_table.h"
 #include "ui/bookings/tabs/sheet_words.h"
 #include "ui/common/answer_phrases.h"
+#include "ui/common/widget_parts.h"
 #include "ui/paint/spacing.h"
 
 #include <QScrollArea>
@@ -20,7 +21,7 @@ SheetTab::SheetTab(Workbench& bench, const QString& name, QWidget* parent) : Boo
     body_ = new QVBoxLayout(sheet_);
     body_->setContentsMargins(pageMargin(), grid(3), pageMargin(), pageMargin());
     body_->setSpacing(grid(3));
-    sheet_->setMaximumWidth(grid(400)); // wider, and the eye loses the row
+    onGrid(sheet_, &QWidget::setMaximumWidth, 400); // wider, and the eye loses the row
     body_->addWidget(answer_);
     body_->addStretch(1);
     scroll_ = new QScrollArea;

@@ -6,6 +6,7 @@
 #include "ui/bookings/tabs/row_marks.h"
 #include "ui/bookings/tabs/sheet_table_parts.h"
 #include "ui/bookings/tabs/sheet_words.h"
+#include "ui/common/widget_parts.h"
 #include "ui/paint/spacing.h"
 
 #include <QApplication>

@@ -5,6 +5,7 @@
 #include "ui/bookings/tabs/sheet_table.h"
 #include "ui/bookings/tabs/sheet_table_parts.h"
 #include "ui/bookings/tabs/sheet_words.h"
+#include "ui/common/widget_parts.h"
 #include "ui/paint/spacing.h"
 
 #include <QGridLayout>

@@ -14,8 +14,47 @@
 #include <QButtonGroup>
 #include <QRadioButton>
 #include <QScrollArea>
+#include <QStyleOptionButton>
 
 namespace withy::ui {
+
+namespace {
+
+/// A kind of table to choose: a long name gives way, what fits on it is always read.
+class TableChoice : public QRadioButton {
+public:
+    using QRadioButton::QRadioButton;
+
+    void setWords(const QString& name, const QString& fits) {
+        name_ = name;
+        fits_ = fits;
+        setText(asTyped(name + fits));
+        setAccessibleName(name + fits);
+        setToolTip(name + fits);
+        updateGeometry();
+    }
+
+    [[nodiscard]] QSize minimumSizeHint() const override {
+        return {std::min(grid(60), QRadioButton::minimumSizeHint().width()), sizeHint().height()};
+    }
+
+protected:
+    void initStyleOption(QStyleOptionButton* option) const override {
+        QRadioButton::initStyleOption(option);
+        const auto room = style()->subElementRect(QStyle::SE_RadioButtonContents, option, this).width();
+        const auto& metrics = option->fontMetrics;
+        if (metrics.horizontalAdvance(name_ + fits_) <= room) return;
+        const int forName = std::max(room - metrics.horizontalAdvance(fits_), room / 3);
+        const QString words = metrics.elidedText(name_, Qt::ElideRight, forName) + fits_;
+        option->text = asTyped(metrics.elidedText(words, Qt::ElideRight, room));
+    }
+
+private:
+    QString name_;
+    QString fits_;
+};
+
+} // namespace
 
 TablesPart::TablesPart(Workbench& bench, QWidget* parent)
     : BookingTab(bench, parent)
@@ -23,6 +62,7 @@ TablesPart::TablesPart(Workbench& bench, QWidget* parent)
     , both_(new QBoxLayout(QBoxLayout::LeftToRight))
     , hallView_(new SceneView(QStringLiteral("tables.hall"), tr("The venue's tables from above, in rows")))
     , side_(new QWidget)
+    , hallNote_(new TextLabel(TypeRole::caption, {}, Ink::second))
     , kinds_(new QVBoxLayout)
     , group_(new QButtonGroup(this)) {
     setObjectName(QStringLiteral("tables"));
@@ -37,6 +77,9 @@ TablesPart::TablesPart(Workbench& bench, QWidget* parent)
     auto* left = new QVBoxLayout;
     left->setSpacing(grid(2));
     left->addWidget(hallView_);
+    hallNote_->setObjectName(QStringLiteral("tables.note"));
+    hallNote_->setWordWrap(true);
+    left->addWidget(hallNote_);
     left->addWidget(new TextLabel(TypeRole::head, tr("What fits where")));
     left->addWidget(new Rule(Rule::Kind::head));
     left->addLayout(kinds_);
@@ -106,6 +149,8 @@ void TablesPart::refresh() {
     shown_ = tables();
     const bool any = shown_ && !shown_->tables.empty();
     hallView_->setVisible(any);
+    hallNote_->setVisible(any);
+    if (any) hallNote_->setText(breakable(hallNote(bench_.season(), *shown_)));
     side_->setVisible(any);
     answer_->setPhrases(phrasesOf(shown_ ? tablesAnswer(bench_.season(), *shown_) : Answer()));
     if (chosen_ >= (any ? shown_->tables.size() : 1)) chosen_ = 0;
@@ -118,17 +163,32 @@ void TablesPart::refresh() {
 }
 
 void TablesPart::fillKinds() {
-    clearLayout(*kinds_);
-    for (std::size_t t = 0; shown_ && t < shown_->tables.size(); ++t) {
+    std::vector<Id<model::VenueTable>> ids;
+    for (std::size_t t = 0; shown_ && t < shown_->tables.size(); ++t)
+        ids.push_back(shown_->tables[t].table);
+    if (ids != kindIds_) makeKinds(ids); // else they stay, and the focus with them
+    for (std::size_t t = 0; t < ids.size(); ++t) {
         const auto& table = shown_->tables[t];
         const auto* record = bench_.season().venueTables.find(table.table);
-        if (!record) continue;
-        QString words = tr("%1 × %2, %3").arg(record->howMany).arg(text(record->label), tableSize(table));
-        const QString fits = fitWords(table);
-        words += QStringLiteral(": ") + (fits.isEmpty() ? tr("nothing stands there") : fits);
-        auto* button = new QRadioButton(words);
-        button->setObjectName(QStringLiteral("tables.kind.%1").arg(record->id.value));
+        auto* button = static_cast<TableChoice*>(group_->button(static_cast<int>(t)));
+        button->setVisible(record != nullptr);
         button->setChecked(t == chosen_);
+        if (!record) continue;
+        const QString fits = fitWords(table);
+        button->setWords(
+            tr("%1 × %2").arg(record->howMany).arg(text(record->label)),
+            tr(", %1: %2").arg(tableSize(table), fits.isEmpty() ? tr("nothing stands there") : fits));
+    }
+}
+
+void TablesPart::makeKinds(const std::vector<Id<model::VenueTable>>& ids) {
+    kindIds_ = ids;
+    for (auto* button : group_->buttons())
+        group_->removeButton(button);
+    clearLayout(*kinds_);
+    for (std::size_t t = 0; t < ids.size(); ++t) {
+        auto* button = new TableChoice(this); // shown before it has its place, never as a window
+        button->setObjectName(QStringLiteral("tables.kind.%1").arg(ids[t].value));
         group_->addButton(button, static_cast<int>(t));
         kinds_->addWidget(button);
     }

@@ -8,6 +8,7 @@
 
 class QBoxLayout;
 class QButtonGroup;
+class QRadioButton;
 class QVBoxLayout;
 
 namespace withy::ui {
@@ -34,6 +35,7 @@ protected:
 private:
     void refresh();
     void fillKinds();
+    void makeKinds(const std::vector<Id<model::VenueTable>>& ids);
     void choose(std::size_t kind);
     void showChosen();
     void makeNear(QVBoxLayout& column);
@@ -48,8 +50,10 @@ private:
     QBoxLayout* both_;
     SceneView* hallView_;
     QWidget* side_;
+    TextLabel* hallNote_;
     QVBoxLayout* kinds_;
     QButtonGroup* group_;
+    std::vector<Id<model::VenueTable>> kindIds_; ///< of the buttons in `group_`
     TextLabel* nearHead_;
     SceneView* near_;
     SceneView* end_;
