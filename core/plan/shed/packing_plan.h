@@ -9,7 +9,8 @@ namespace withy::plan {
 /// the kind of tray that needs fewest first, as far as there are any.
 BookingPacking bookingPacking(const ShedInput& in, const model::Booking& booking, const BookingPlan& plan);
 
-/// The trays of one drop. Pieces wider than every tray, or of a tonne and more, come back in `loose`.
+/// The trays of one drop. Pieces wider than every tray, of a tonne and more, or more than are
+/// filled at all come back in `loose`.
 struct TrayLine {
     Id<model::Line> line;
     Millimetres diameter;

@@ -17,25 +17,6 @@ bool goesIn(const model::Holder& h, Millimetres diameter) {
     return diameter + usualPadding <= std::min(*h.innerLength, *h.innerWidth);
 }
 
-/// As many as can be filled at once; more are filled in several goes.
-std::vector<std::vector<TrayLine>> inGoes(const std::vector<TrayLine>& lines) {
-    std::vector<std::vector<TrayLine>> goes;
-    std::int64_t room = 0;
-    for (TrayLine line : lines)
-        while (line.count > 0) {
-            if (room == 0) {
-                goes.emplace_back();
-                room = packing::mostTrayPieces;
-            }
-            TrayLine part = line;
-            part.count = std::min(line.count, room);
-            line.count -= part.count;
-            room -= part.count;
-            goes.back().push_back(std::move(part));
-        }
-    return goes;
-}
-
 PackedTray packedOf(const model::Holder& holder, packing::FilledTray&& filled,
                     const std::vector<TrayLine>& lines) {
     PackedTray tray{holder.id,     *holder.innerLength, *holder.innerWidth, {},
@@ -99,9 +80,11 @@ DropTrays TrayShelf::fillFrom(std::size_t kind, const std::vector<TrayLine>& lin
         const bool goes = goesIn(holder, line.diameter) && line.weight.value <= packing::heaviestPiece;
         (goes ? in : out.loose).push_back(line);
     }
-    for (const auto& go : inGoes(in))
-        for (auto& tray : filled(holder, go))
-            out.trays.push_back(std::move(tray));
+    std::int64_t all = 0;
+    for (const auto& line : in)
+        all += line.count;
+    if (all > packing::mostTrayPieces) return {{}, lines}; // each by itself, and far too many to be laid out
+    out.trays = filled(holder, in);
     return out;
 }
 
