@@ -68,7 +68,7 @@ TEST_F(AnswersAgree, ScreenAndPaperCountTheSameBookings) {
     const auto taken = std::to_string(std::ssize(season().bookings) - lost);
     EXPECT_THAT(wordsOf(ordersAnswer(season(), orders)).toStdString(),
                 HasSubstr("over " + taken + " bookings"));
-    const auto paper = paperOf(PaperKind::orders, {season(), plan(), std::nullopt});
+    const auto paper = paperOf(PaperKind::seasonOrders, {season(), plan(), std::nullopt});
     EXPECT_EQ(papers::words(paper.facts[0]), taken + " bookings, " + std::to_string(lost) + " lost");
 }
 

@@ -166,7 +166,7 @@ TEST(TableAnswer, SaysThatSizesAreImpossible) {
     EXPECT_THAT(plainWords(tablesAnswer(demo.season, *demo.plan.shed->tables.at(shedSupper))).toStdString(),
                 HasSubstr("All fit"));
     auto wrong = *demo.season.venueTables.find(Id<model::VenueTable>(1));
-    wrong.coversAtEnds = wrong.covers + 2;
+    wrong.length = Millimetres(0);
     demo.season.venueTables.put(wrong);
     demo.plan = plan::plan(demo.season, demo.options);
     const auto& tables = *demo.plan.shed->tables.at(shedSupper);

@@ -230,7 +230,7 @@ const shareout::ShareOut* SharePanel::shared() const {
 }
 
 void SharePanel::showAnswer() {
-    const auto goals = cuttingGoals(bench_.season(), bench_.plan(), *booking_);
+    const auto goals = cuttingGoals(bench_.season(), bench_.plan(), booking_);
     const auto view = shareView(bench_.season(), *found_, needByPlant(goals));
     sayBelow(small_, view.small);
     head_->setPhrases({{view.head, Phrase::Weight::plain}});
