@@ -243,23 +243,11 @@ TEST(RibbonBack, TellsWhatItWillWrite) {
 TEST(ShelfRows, ARibbonThatIsNotPlannedSaysWhy) {
     DemoShed demo;
     const auto day = demo.plan.shed->ribbon.front();
-    model::Edit edit("t");
-    Id<model::Booking> booking;
-    for (const auto& wanted : day->ribbons.front()->wanted) {
-        auto line = *demo.season.lines.find(wanted.line);
-        line.pieces = Pieces(100'000);
-        line.sparePieces = Pieces(100'000);
-        booking = line.booking;
-        edit.put(line);
-        // One shade alone, so that all of it is asked of this ribbon.
-        const auto mix = *demo.season.designs.find(line.design)->ribbonMix;
-        for (auto part : demo.season.ribbonMixParts) {
-            if (part.mix != mix) continue;
-            part.ribbon = day->ribbons.front()->ribbon;
-            edit.put(part);
-        }
-    }
-    demo.take(edit);
+    auto line = *demo.season.lines.find(day->ribbons.front()->wanted.front().line);
+    line.pieces = Pieces(100'000);
+    line.sparePieces = Pieces(100'000);
+    const auto booking = line.booking;
+    demo.take(model::Edit("t").put(line));
     bool found = false;
     for (const auto& one : demo.plan.shed->ribbon)
         for (const auto& plan : one->ribbons) {
