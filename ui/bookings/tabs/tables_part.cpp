@@ -106,6 +106,7 @@ TablesPart::TablesPart(Workbench& bench, QWidget* parent)
 
 void TablesPart::makeNear(QVBoxLayout& column) {
     nearHead_ = new TextLabel(TypeRole::head);
+    nearHead_->setWordWrap(true); // a long name does not widen the page
     near_ = new SceneView(QStringLiteral("tables.near"), tr("One table near to, from above"));
     end_ = new SceneView(QStringLiteral("tables.end"), tr("The tallest piece from the end of the table"));
     fit_ = new FigureButton;
