@@ -43,7 +43,7 @@ TEST_F(CalendarFile, HoldsEveryBookingAndStepOnce) {
                                      [](const auto& e) { return e.summary == "Library roof supper"; });
     ASSERT_NE(supper, calendar.entries.end());
     EXPECT_EQ(supper->location, "Marrowby Village Hall, Church Row, Marrowby");
-    EXPECT_THAT(supper->description, testing::HasSubstr("24 x"));
+    EXPECT_THAT(supper->description, testing::HasSubstr("24 ×"));
     EXPECT_FALSE(supper->tentative);
 }
 

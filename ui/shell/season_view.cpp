@@ -70,11 +70,11 @@ SeasonView::SeasonView(std::unique_ptr<Workbench> bench, Actions& actions, QWidg
 SeasonView::~SeasonView() {
     stack_->disconnect(this);
     // These look at the workbench until they are gone.
+    for (auto* place : places_) // before the strip: the page that comes to the fore is laid out under it
+        delete place;
     delete stripTable_;
     delete strip_;
     delete findings_;
-    for (auto* place : places_)
-        delete place;
 }
 
 void SeasonView::keepBackups() {
