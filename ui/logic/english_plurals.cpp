@@ -24,7 +24,7 @@ public:
 } // namespace
 
 QString counted(QString source, int n) {
-    static const QRegularExpression choice(QStringLiteral("\\((\\w+)\\|(\\w+)\\)"),
+    static const QRegularExpression choice(QStringLiteral("\\((\\w[\\w ]*)\\|(\\w[\\w ]*)\\)"),
                                            QRegularExpression::UseUnicodePropertiesOption);
     static const QRegularExpression ending(QStringLiteral("\\((e?s)\\)"));
     source.replace(choice, n == 1 ? QStringLiteral("\\1") : QStringLiteral("\\2"));
