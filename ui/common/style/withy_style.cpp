@@ -176,6 +176,9 @@ void WithyStyle::drawControl(ControlElement element, const QStyleOption* option,
         if (const auto* head = qstyleoption_cast<const QStyleOptionHeader*>(option)) {
             QStyleOptionHeader quiet(*head);
             quiet.state &= ~State_On; // the column of the chosen cell is not bold
+            // Fusion has asked itself, not us, where the words stand: over those of their column.
+            const int in = grid(2) - pixelMetric(PM_HeaderMargin, option, widget);
+            quiet.rect.adjust(in, 0, -in, 0);
             quiet.palette.setColor(QPalette::ButtonText, currentPalette().of(Role::ink3));
             return QProxyStyle::drawControl(element, &quiet, painter, widget);
         }
