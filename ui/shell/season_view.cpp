@@ -27,6 +27,9 @@ class Pages : public QStackedWidget {
 public:
     [[nodiscard]] QSize sizeHint() const override { return minimumSizeHint(); }
 
+    /// A layout takes the height for a width for the least there may be; pages scroll, and need less.
+    [[nodiscard]] bool hasHeightForWidth() const override { return false; }
+
     /// Only the page that is seen takes height from the strip.
     [[nodiscard]] QSize minimumSizeHint() const override {
         const QSize all = QStackedWidget::minimumSizeHint();

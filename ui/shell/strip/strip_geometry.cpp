@@ -56,7 +56,7 @@ void StripGeometry::setPlot(const StripFigures& figures, QSize size) {
     slim = size.height() < lowStripHeight();
     low = !slim && size.height() < grid(28);
     const double top = slim ? grid(4.75) : low ? grid(9) : grid(15.5);
-    const double foot = slim ? grid(1.5) : low ? grid(5) : grid(6.5);
+    const double foot = slim ? grid(1.5) : low ? grid(6) : grid(6.5);
     plot =
         QRectF(grid(4), top, std::max(1, size.width() - grid(9)), std::max(1.0, size.height() - top - foot));
     firstRow = slim || low ? grid(2.75) : grid(4.5);
