@@ -280,7 +280,10 @@ void RunUpDesk::setRows() {
     const int head = list_->horizontalHeader()->sizeHint().height();
     list_->setFixedHeight(head + model_->rowCount() * tableRow() + 2 * list_->frameWidth());
     list_->setVisible(model_->rowCount() > 0);
-    bar_->setVisible(model_->rowCount() > 0); // nothing to choose, nothing to do with it
+    bool any = false;
+    for (int row = 0; row < model_->rowCount(); ++row)
+        any = any || model_->stepAt(row);
+    bar_->setVisible(any); // nothing to choose, nothing to do with it
 }
 
 void RunUpDesk::follow(const QModelIndex& index) {

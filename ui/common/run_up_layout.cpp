@@ -95,7 +95,7 @@ double RunUpLayout::layDay(const Board& board, std::size_t d, double top) {
 /// Names, the boxes, how long they take, the names of the threads and the threads, each in a row of its own.
 double RunUpLayout::laneHeight() const {
     if (style_ == BoardStyle::week) return grid(9);
-    return lineHeight(TypeRole::strong) + 2 * lineHeight(TypeRole::caption) + grid(12);
+    return lineHeight(TypeRole::strong) + 2 * lineHeight(TypeRole::caption) + grid(13);
 }
 
 double RunUpLayout::nextStart(const BoardLane& lane, std::size_t box, Day day) const {
@@ -136,7 +136,7 @@ void RunUpLayout::layLane(const Board& board, BoardPlace place, const QRectF& la
         if (to - from < 0.5) continue; // outside the hours shown
         const double above = lineHeight(TypeRole::strong), below = lineHeight(TypeRole::caption);
         const double middle = week ? lane.top() + grid(0.5) : lane.top() + above + grid(1);
-        const double high = week ? grid(6.5) : lane.height() - above - 2 * below - grid(4.5);
+        const double high = week ? grid(6.5) : lane.height() - above - 2 * below - grid(5.5);
         laid.box = QRectF(from, middle, std::max(to - from, 3.0), high);
         if (box.look == BoardLook::busy)
             laid.box = QRectF(from, lane.top() + 1, to - from, lane.height() - 2);
@@ -204,7 +204,7 @@ void RunUpLayout::layBusyWords(const BoardBox& box, const std::vector<QRectF>& t
             moved = true;
         }
     }
-    if (at.right() <= laid.box.right() && wide >= std::min(grid(8), laid.box.toRect().width() - grid(2)))
+    if (at.right() <= laid.box.right() && (wide >= grid(12) || wide > widthOf(box.name, TypeRole::caption)))
         laid.words = at;
 }
 
@@ -229,6 +229,8 @@ void RunUpLayout::layGroups(const BoardLane& lane, std::size_t first, const std:
             free &= !boxes_[i].detail.intersects(at);
         for (const auto& other : taken)
             free &= !other.intersects(at);
+        for (const auto& group : groups_)
+            free &= !group.words.intersects(at);
         if (free) groups_.push_back({at, said});
         run.clear();
     };
@@ -257,8 +259,8 @@ void RunUpLayout::layWords(const BoardBox& box, const QRectF& lane, double from,
     if (box.look == BoardLook::thread) {
         laid.inside = false;
         if (!week && widthOf(box.name, TypeRole::caption) + grid(4) < laid.box.width())
-            laid.words =
-                QRectF(laid.box.left() + grid(4), laid.box.top() - below, laid.box.width() - grid(4), below);
+            laid.words = QRectF(laid.box.left() + grid(4), lane.bottom() - grid(2) - 7 - below,
+                                laid.box.width() - grid(4), below); // over both rows of threads
         return;
     }
     if (laid.inside || box.look == BoardLook::busy || box.look == BoardLook::fixed)
