@@ -25,7 +25,8 @@ Segments::Segments(const QString& accessibleName, const QStringList& words, Look
         row->addWidget(button);
         group_->addButton(button, count());
     }
-    QSizePolicy policy(look == Look::tabs ? QSizePolicy::Preferred : QSizePolicy::Fixed, QSizePolicy::Fixed);
+    QSizePolicy policy(look == Look::tabs ? QSizePolicy::Preferred : QSizePolicy::Fixed,
+                       look == Look::tabs ? QSizePolicy::Minimum : QSizePolicy::Fixed);
     policy.setHeightForWidth(look == Look::tabs); // in two lines where one is too short
     setSizePolicy(policy);
     setCurrent(0);

@@ -58,7 +58,7 @@ QWidget* PaperDesk::makeChoices() {
     scroll->setWidgetResizable(true);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setFixedWidth(grid(58));
+    scroll->setFixedWidth(grid(63));
     return scroll;
 }
 

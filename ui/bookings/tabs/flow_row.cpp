@@ -62,20 +62,28 @@ int FlowRow::place(const QRect& rect, bool move) const {
     int x = rect.x();
     int y = rect.y();
     int line = 0;
+    std::vector<std::pair<QLayoutItem*, QRect>> inLine;
+    const auto settle = [&] { // on one middle line
+        for (const auto& [item, at] : inLine)
+            if (move) item->setGeometry(at.translated(0, (line - at.height()) / 2));
+        inLine.clear();
+    };
     for (auto* item : items_) {
         if (item->isEmpty()) continue;
         const QSize hint(
             std::min(item->sizeHint().width(), std::max(rect.width(), item->minimumSize().width())),
             item->sizeHint().height());
         if (x > rect.x() && x + hint.width() > rect.x() + rect.width()) {
+            settle();
             x = rect.x();
             y += line + grid(1);
             line = 0;
         }
-        if (move) item->setGeometry(QRect(QPoint(x, y), hint));
+        inLine.emplace_back(item, QRect(QPoint(x, y), hint));
         x += hint.width() + spacing();
         line = std::max(line, hint.height());
     }
+    settle();
     return y + line - rect.y();
 }
 
