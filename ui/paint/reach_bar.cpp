@@ -12,7 +12,8 @@ namespace withy::ui {
 
 namespace {
 
-constexpr double leastPost = 0.25; ///< of the width: up to four times what is needed is in view
+constexpr double usualPost = 0.55; ///< of the width
+constexpr double leastPost = 0.25; ///< so that up to four times what is needed is in view
 
 void hatch(QPainter& p, const QRectF& at, const QColor& ink) {
     QPainterPath clip;
@@ -111,7 +112,10 @@ private:
 
 double reachScale(const ReachBar& bar) {
     const auto there = std::max({bar.thereCautious, bar.thereLikely, bar.thereHopeful.value_or(0), bar.need});
-    return std::min(static_cast<double>(there), static_cast<double>(bar.need) / leastPost);
+    const auto need = static_cast<double>(bar.need);
+    const double most = need / leastPost;
+    if (static_cast<double>(bar.thereCautious) >= most) return need / usualPost; // plenty: only two hooks
+    return std::min(static_cast<double>(there), most);
 }
 
 void paintReachBar(QPainter& painter, const QRectF& box, const ReachBar& bar, const QColor& fill,

@@ -194,7 +194,7 @@ void SheetTable::addName(QGridLayout* cells, const SheetRow& from, Row& row, int
     }
     row.name->setMinimumWidth(grid(24));
     auto* words = new QVBoxLayout;
-    words->setContentsMargins(0, grid(2), 0, grid(2));
+    words->setContentsMargins(0, grid(2.5), 0, grid(1.5)); // on one line with the figures
     words->setSpacing(0);
     words->addWidget(row.name);
     if (!from.under.isEmpty()) {
