@@ -9,7 +9,7 @@ namespace withy::ui {
 
 namespace {
 
-constexpr int soon = 7; ///< days; as the answer above counts
+constexpr int soon = 2; ///< days
 
 RecordTableSpec questions(bool answered) {
     RecordTableSpec spec;

@@ -151,9 +151,7 @@ void FreePage::addActions(Actions& actions) {
 void FreePage::enter() {
     if (model_->rowCount() == 0) return figures_->setFocus();
     view_->setFocus();
-    int row = 0;
-    while (row + 1 < model_->rowCount() && view_->isRowHidden(row))
-        ++row;
+    const int row = firstSeen();
     if (!view_->currentIndex().isValid())
         view_->setCurrentIndex(
             model_->index(row, std::max(0, model_->columnOf(bench_.today().value_or(Day())))));
@@ -179,7 +177,7 @@ void FreePage::refresh() {
     if (any && plant.isValid() && row < model_->rowCount() && column < model_->columnCount())
         view_->setCurrentIndex(model_->index(row, column));
     if (any && bench_.today() && !std::exchange(placed_, true))
-        view_->scrollTo(model_->index(0, model_->columnOf(*bench_.today())),
+        view_->scrollTo(model_->index(firstSeen(), model_->columnOf(*bench_.today())),
                         QAbstractItemView::PositionAtCenter);
     tell();
     Q_EMIT answerChanged();
@@ -194,6 +192,13 @@ void FreePage::showAmounts() {
         for (int c = 0; c < model_->columnCount(); ++c)
             delegate->most =
                 std::max(delegate->most, model_->index(r, c).data(FreeWeeksModel::AmountRole).toLongLong());
+}
+
+int FreePage::firstSeen() const {
+    int row = 0;
+    while (row + 1 < model_->rowCount() && view_->isRowHidden(row))
+        ++row;
+    return row;
 }
 
 /// What has nothing from this week on is folded away.

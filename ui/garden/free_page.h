@@ -29,6 +29,7 @@ private:
     void refresh();
     void showAmounts();
     void foldRows();
+    [[nodiscard]] int firstSeen() const;
     void tell();
     void follow();
     void copy();
