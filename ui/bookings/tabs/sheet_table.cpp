@@ -180,8 +180,10 @@ void SheetTable::addName(QGridLayout* cells, const SheetRow& from, Row& row, int
                       : from.look == RowLook::dayHead ? TypeRole::answer
                                                       : TypeRole::text);
     if (isHead(from.look)) { // the serif carries no figure, so the count stands beside the name
-        row.name->setWordWrap(from.name.size() > 40); // short ones need no second line
-        row.name->setMinimumWidth(grid(20));          // one endless word does not widen the page
+        if (from.name.size() > 40) { // short ones need no second line
+            row.name->setWordWrap(true);
+            row.name->setMinimumWidth(grid(20)); // one endless word does not widen the page
+        }
         row.rest = new TextLabel(TypeRole::text, {}, Ink::second);
         row.rest->setContentsMargins(0, 0, 0, grid(0.5)); // on one line with the larger name
         auto* both = new QHBoxLayout;

@@ -23,7 +23,9 @@ namespace {
 /// A kind of table to choose: a long name gives way, what fits on it is always read.
 class TableChoice : public QRadioButton {
 public:
-    using QRadioButton::QRadioButton;
+    explicit TableChoice(QWidget* parent) : QRadioButton(parent) {
+        setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    }
 
     void setWords(const QString& name, const QString& fits) {
         name_ = name;
