@@ -36,7 +36,7 @@ int PieceColumns::picture() {
 }
 
 int PieceColumns::count() {
-    return grid(31);
+    return grid(29);
 }
 
 int PieceColumns::worth() {
