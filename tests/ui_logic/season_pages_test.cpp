@@ -99,7 +99,8 @@ TEST(Orders, AreSummedWithoutTheLostOnesWhateverTheyAreSortedBy) {
     EXPECT_TRUE(model.isSum(3)) << "the sum stays last";
     EXPECT_EQ(cell(model, 3, OrdersModel::pieces).toStdString(), "14");
     EXPECT_EQ(plainWords(ordersAnswer(season, model.orders())).toStdString(),
-              "£133.00 asked over 2 bookings and £0.00 given; £133.00 is still owed. 1 lost, not counted.");
+              "£133.00 asked over 2 bookings and £0.00 given; £133.00 is still owed. 1 lost booking is not "
+              "counted.");
 }
 
 TEST(Orders, AnOlderPlanIsPassedOverInSilence) {

@@ -31,7 +31,8 @@ Answer ordersAnswer(const model::Season& season, const review::Orders& orders) {
                   {SeasonSay::tr(" given; ")},
                   {amount(orders.sum.owed, s), Weight::strong},
                   {SeasonSay::tr(" is still owed.")}};
-    if (lost > 0) answer.push_back({SeasonSay::tr(" %1 lost, not counted.").arg(lost)});
+    if (lost > 0)
+        answer.push_back({SeasonSay::tr(" %n lost booking(s) (is|are) not counted.", nullptr, lost)});
     if (orders.sum.unpriced > 0)
         answer.push_back({SeasonSay::tr(" %n kind(s) of piece (has|have) no price yet, so it is more.",
                                         nullptr, orders.sum.unpriced)});
