@@ -144,8 +144,9 @@ void SheetTable::rebuild() {
     cells->setContentsMargins(0, 0, 0, 0);
     cells->setHorizontalSpacing(grid(4));
     cells->setVerticalSpacing(0);
-    cells->setColumnStretch(nameColumn(), 1);
-    // Where stems come from takes more words than the plant's name.
+    cells->setColumnStretch(nameColumn(), 3);
+    // Where stems come from takes many words; the names of pieces, which are heads here, more than the
+    // plants'.
     for (int c = 0; c < static_cast<int>(sheet_.columns.size()) && !folded_; ++c)
         if (std::any_of(sheet_.rows.begin(), sheet_.rows.end(),
                         [&](const auto& row) { return !cellAt(row, c).sources.empty(); }))
