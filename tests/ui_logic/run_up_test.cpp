@@ -5,7 +5,10 @@
 #include "ui/logic/models/run_up_board.h"
 #include "ui/logic/models/run_up_rows.h"
 #include "ui/logic/models/week_steps.h"
+#include "ui/logic/run_up_words.h"
 #include "ui/logic/wording.h"
+
+#include <set>
 
 namespace withy::ui {
 
@@ -89,6 +92,18 @@ TEST(RunUpTimes, ShowToFiveMinutesAndTicksAreNotAhead) {
     EXPECT_EQ(tickTime(end, std::nullopt), end);
     EXPECT_EQ(tickTime(end, end - Minutes(90)), end - Minutes(90));
     EXPECT_EQ(tickTime(end, end + Minutes(90)), end);
+}
+
+TEST_F(RunUpPages, AWeekOfMoreBookingsThanLettersNamesEach) {
+    std::vector<Id<model::Booking>> many;
+    for (std::int64_t i = 1; i <= 60; ++i)
+        many.emplace_back(i);
+    const auto letters = bookingLetters(bench_->season(), many);
+    ASSERT_EQ(letters.size(), many.size());
+    std::set<QString> distinct;
+    for (const auto& [id, letter] : letters)
+        distinct.insert(letter);
+    EXPECT_EQ(distinct.size(), many.size());
 }
 
 TEST_F(RunUpPages, TheBoardHasALaneForEachPairOfHands) {

@@ -213,6 +213,7 @@ std::map<Id<model::Booking>, QString> bookingLetters(const model::Season& season
             out[id] = QString(c);
             break;
         }
+        if (!out.contains(id)) out[id] = QString::number(out.size()); // a week of more than the alphabet
     }
     return out;
 }
