@@ -53,15 +53,15 @@ struct DayGap {
 };
 
 struct WeatherReadingResult {
-    std::vector<ReadDay> days; ///< in order of day, each once; what may be taken
-    std::vector<std::size_t> badDates;       ///< rows without a date that can be read
-    std::vector<std::size_t> badFigures;     ///< rows with something that is no temperature
-    std::vector<std::size_t> blanks;         ///< rows without one of the two
-    std::vector<std::size_t> minAboveMax;    ///< rows left out
-    std::vector<std::size_t> impossible;     ///< rows beyond -60 to 60 C, left out
-    std::vector<Day> doubled;                ///< days there more than once; the last row stands
-    std::vector<DayGap> gaps;                ///< between the first and the last day taken
-    bool looksFahrenheit = false;            ///< read as Celsius, and too warm for any place: mean maximum over 45
+    std::vector<ReadDay> days;            ///< in order of day, each once; what may be taken
+    std::vector<std::size_t> badDates;    ///< rows without a date that can be read
+    std::vector<std::size_t> badFigures;  ///< rows with something that is no temperature
+    std::vector<std::size_t> blanks;      ///< rows without one of the two
+    std::vector<std::size_t> minAboveMax; ///< rows left out
+    std::vector<std::size_t> impossible;  ///< rows beyond -60 to 60 C, left out
+    std::vector<Day> doubled;             ///< days there more than once; the last row stands
+    std::vector<DayGap> gaps;             ///< between the first and the last day taken
+    bool looksFahrenheit = false; ///< read as Celsius, and too warm for any place: mean maximum over 45
 };
 
 WeatherReadingResult readWeather(const WeatherSheet& sheet, const WeatherChoice& choice);

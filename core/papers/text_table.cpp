@@ -46,7 +46,8 @@ std::vector<int> naturalWidths(const Table& table) {
         if (c == 0 && table.columns[c].title.empty()) widest = displayWidth(oneLine(table.title));
         for (const TableRow& row : table.rows)
             if (row.kind != RowKind::Group && c < row.cells.size())
-                widest = std::max(widest, displayWidth(oneLine(cellWords(table.columns[c], words(row.cells[c])))));
+                widest =
+                    std::max(widest, displayWidth(oneLine(cellWords(table.columns[c], words(row.cells[c])))));
         widths.push_back(std::max(1, widest));
     }
     return widths;
@@ -99,7 +100,8 @@ std::vector<std::string> headCells(const Table& table) {
 std::vector<std::string> cellWords(const TableRow& row, const Table& table) {
     std::vector<std::string> cells;
     for (std::size_t c = 0; c < table.columns.size(); ++c)
-        cells.push_back(cellWords(table.columns[c], c < row.cells.size() ? words(row.cells[c]) : std::string()));
+        cells.push_back(
+            cellWords(table.columns[c], c < row.cells.size() ? words(row.cells[c]) : std::string()));
     return cells;
 }
 

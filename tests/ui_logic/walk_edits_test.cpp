@@ -39,7 +39,8 @@ TEST(WalkEdits, ACountMakesTheWalkAndTheLastBlankTakesItAway) {
     EXPECT_EQ(walk->withinThreeDays, std::nullopt) << "what was not counted stays not known";
     EXPECT_EQ(walk->withinWeek, Stems(0)) << "a nought is a count";
     season = afterWalk(season, edits::setWalkCount(season, walked, patch, WalkCount::readyNow, std::nullopt));
-    season = afterWalk(season, edits::setWalkCount(season, walked, patch, WalkCount::withinWeek, std::nullopt));
+    season =
+        afterWalk(season, edits::setWalkCount(season, walked, patch, WalkCount::withinWeek, std::nullopt));
     EXPECT_EQ(season.walks.size(), before);
     EXPECT_TRUE(edits::setWalkCount(season, walked, patch, WalkCount::readyNow, std::nullopt).empty());
     EXPECT_TRUE(

@@ -35,7 +35,8 @@ TEST(WalkSheet, EveryPatchInWalkingOrderWithThreeBoxes) {
     ASSERT_NE(table, nullptr);
     ASSERT_EQ(table->rows.size(), patches.size());
     for (std::size_t r = 0; r < patches.size(); ++r)
-        EXPECT_TRUE(papers::words(table->rows[r].cells[1]).starts_with(patches[r]->label)) << patches[r]->label;
+        EXPECT_TRUE(papers::words(table->rows[r].cells[1]).starts_with(patches[r]->label))
+            << patches[r]->label;
     std::size_t boxes = 0;
     for (auto i = words.find("[     ]"); i != std::string::npos; i = words.find("[     ]", i + 1))
         ++boxes;

@@ -54,13 +54,17 @@ TEST(WeatherImport, EachBadInputIsNamedWithItsMend) {
 
     const Case cases[] = {
         {"min above max", "date,min,max\n2027-05-01,19,6\n2027-05-02,4,17\n", "lowest above the highest"},
-        {"gap", "date,min,max\n2027-05-01,4,17\n2027-05-04,4,17\n", "Missing in between: Sunday 2 May 2027 and 1 more day"},
+        {"gap", "date,min,max\n2027-05-01,4,17\n2027-05-04,4,17\n",
+         "Missing in between: Sunday 2 May 2027 and 1 more day"},
         {"doubled", "date,min,max\n2027-05-01,4,17\n2027-05-01,5,17\n", "there more than once"},
-        {"no date", "date,min,max\n2027-05-01,4,17\n2027-05-32,4,17\n", "without a date that can be read: row 3"},
-        {"no figure", "date,min,max\n2027-05-01,4,17\n2027-05-02,4,17\n2027-05-03,4,17\n2027-05-04,4,17\n2027-05-05,4,x\n",
+        {"no date", "date,min,max\n2027-05-01,4,17\n2027-05-32,4,17\n",
+         "without a date that can be read: row 3"},
+        {"no figure",
+         "date,min,max\n2027-05-01,4,17\n2027-05-02,4,17\n2027-05-03,4,17\n2027-05-04,4,17\n2027-05-05,4,x\n",
          "no temperature"},
         {"blank", "date,min,max\n2027-05-01,4,17\n2027-05-02,,17\n", "stay unknown"},
-        {"out of the season", "date,min,max\n2019-05-01,4,17\n2019-05-02,4,17\n", "None of these days is in the season"},
+        {"out of the season", "date,min,max\n2019-05-01,4,17\n2019-05-02,4,17\n",
+         "None of these days is in the season"},
     };
     for (const auto& c : cases) {
         SCOPED_TRACE(c.name);
@@ -71,7 +75,8 @@ TEST(WeatherImport, EachBadInputIsNamedWithItsMend) {
 
 TEST(WeatherImport, FahrenheitTakenForCelsiusIsSuspectedByTheUsualYear) {
     const auto season = demoSeason(); // has its twelve usual months
-    auto i = read(season, "date,min,max\n2027-05-01,41,44\n2027-05-02,41,44\n2027-05-03,40,44\n2027-05-04,41,44\n");
+    auto i = read(season,
+                  "date,min,max\n2027-05-01,41,44\n2027-05-02,41,44\n2027-05-03,40,44\n2027-05-04,41,44\n");
     ASSERT_EQ(i.choice.unit, exchange::TemperatureUnit::celsius) << "the guess alone does not see it";
     EXPECT_TRUE(i.troubles.contains(QStringLiteral("Fahrenheit"))) << i.troubles.toStdString();
 }

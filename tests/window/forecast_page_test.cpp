@@ -37,10 +37,12 @@ TEST_F(ForecastView, PatchesStandInWalkingOrderWithTheirFigures) {
         const auto& outlook = bench_->plan().garden->patches.at(rows.at(r).patch);
         SCOPED_TRACE(rows.at(r).name.toStdString());
         if (!outlook.forecast) continue;
-        EXPECT_EQ(QString(rows.at(r).stems).remove(QLatin1Char(',')).toLongLong(), std::llround(outlook.forecast->expected));
+        EXPECT_EQ(QString(rows.at(r).stems).remove(QLatin1Char(',')).toLongLong(),
+                  std::llround(outlook.forecast->expected));
         EXPECT_EQ(rows.at(r).early, earlyWords(outlook.daysEarly));
         EXPECT_EQ(rows.at(r).curve.likely.size(),
-                  outlook.forecast->days.size() + static_cast<std::size_t>(outlook.forecast->from - rows.at(r).curve.from));
+                  outlook.forecast->days.size() +
+                      static_cast<std::size_t>(outlook.forecast->from - rows.at(r).curve.from));
     }
 }
 
@@ -78,8 +80,9 @@ TEST_F(ForecastView, AWalkMovesTheRowWhileThePageIsSeen) {
     const auto before = page_->rows().at(row).stems;
     const auto patch = page_->rows().at(row).patch;
     const auto few = page_->rows().at(row).today.toInt() / 4;
-    ASSERT_TRUE(bench_->apply(edits::setWalkCount(held(), *Day::fromYmd(2027, 9, 6), patch, edits::WalkCount::readyNow,
-                                                  Stems(few)))
+    ASSERT_TRUE(bench_
+                    ->apply(edits::setWalkCount(held(), *Day::fromYmd(2027, 9, 6), patch,
+                                                edits::WalkCount::readyNow, Stems(few)))
                     .isEmpty());
     bench_->waitForPlan();
     EXPECT_NE(page_->rows().at(row).stems, before);
@@ -126,9 +129,11 @@ TEST_F(StationWeather, CopiedRowsAreShownFirstAndReadInAsOneStep) {
     openPlace<GardenPlace>(emptySeason(2027));
     auto* import = paste("date\thigh\tlow\n2027-05-01\t63\t39\n2027-05-02\t66\t43\n2027-05-05\t59\t41\n");
     ASSERT_NE(import, nullptr);
-    EXPECT_TRUE(import->troubles().contains(QStringLiteral("Missing in between"))) << import->troubles().toStdString();
+    EXPECT_TRUE(import->troubles().contains(QStringLiteral("Missing in between")))
+        << import->troubles().toStdString();
     choose(import, "unit", 1);
-    EXPECT_FALSE(import->troubles().contains(QStringLiteral("Fahrenheit"))) << import->troubles().toStdString();
+    EXPECT_FALSE(import->troubles().contains(QStringLiteral("Fahrenheit")))
+        << import->troubles().toStdString();
     QTest::mouseClick(takeOf(import), Qt::LeftButton);
     ASSERT_EQ(held().weather.size(), 3u);
     EXPECT_NEAR(held().weather.begin()->maxCelsius, 17.22, 0.001); // (63 - 32) / 1.8

@@ -25,7 +25,9 @@ protected:
         QApplication::processEvents();
     }
 
-    const model::Walk* walk(int row) { return edits::walkOf(held(), page_->sheet().patchAt(row), page_->sheet().day()); }
+    const model::Walk* walk(int row) {
+        return edits::walkOf(held(), page_->sheet().patchAt(row), page_->sheet().day());
+    }
 
     WalkEntryTable* table_ = nullptr;
     WalkEntryPage* page_ = nullptr;
@@ -106,7 +108,8 @@ TEST_F(WalkEntry, AnotherDayIsTypedAndOneOutOfTheSeasonIsNot) {
     auto* date = in<QLineEdit>("garden.walk_entry.date");
     type(date, "3 sep");
     EXPECT_EQ(page_->sheet().day(), *Day::fromYmd(2027, 9, 3));
-    EXPECT_TRUE(page_->sheet().index(0, WalkEntryModel::ReadyColumn).data().toString() != QStringLiteral("40"));
+    EXPECT_TRUE(page_->sheet().index(0, WalkEntryModel::ReadyColumn).data().toString() !=
+                QStringLiteral("40"));
     type(date, "3 jan 2031");
     EXPECT_EQ(page_->sheet().day(), *Day::fromYmd(2027, 9, 3));
     EXPECT_FALSE(in<QLabel>("garden.walk_entry.day_says")->text().isEmpty());

@@ -49,11 +49,11 @@ TablesPage::TablesPage(Workbench& bench, QWidget* parent)
     choices->addWidget(take_);
     choices->addWidget(leave_);
     choices->addStretch();
-    auto* caption = new TextLabel(
-        TypeRole::caption,
-        tr("A row with the number of a record changes that record; any other row makes a new one. All rows are "
-           "taken or none, and one Undo puts them back."),
-        Ink::caption);
+    auto* caption = new TextLabel(TypeRole::caption,
+                                  tr("A row with the number of a record changes that record; any other row "
+                                     "makes a new one. All rows are "
+                                     "taken or none, and one Undo puts them back."),
+                                  Ink::caption);
     caption->setWordWrap(true);
     side->addLayout(both);
     side->addWidget(what_);

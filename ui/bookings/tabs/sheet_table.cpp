@@ -180,7 +180,7 @@ void SheetTable::addName(QGridLayout* cells, const SheetRow& from, Row& row, int
     row.name->setType(from.look == RowLook::head      ? TypeRole::name
                       : from.look == RowLook::dayHead ? TypeRole::answer
                                                       : TypeRole::text);
-    if (isHead(from.look)) { // the serif carries no figure, so the count stands beside the name
+    if (isHead(from.look)) {         // the serif carries no figure, so the count stands beside the name
         if (from.name.size() > 40) { // short ones need no second line
             row.name->setWordWrap(true);
             row.name->setMinimumWidth(grid(20)); // one endless word does not widen the page

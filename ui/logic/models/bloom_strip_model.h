@@ -56,7 +56,7 @@ struct StripFigures {
     std::vector<StripLevels> sums; ///< over the bands' patches, by day
     std::vector<StripLevels> leaf; ///< over those of foliage, which stands for months and would hide the
                                    ///< rest: counted, and no band of it unless nothing else grows
-    std::vector<StripPin> pins; ///< by day; lost bookings are left out
+    std::vector<StripPin> pins;    ///< by day; lost bookings are left out
 
     [[nodiscard]] Day dayAt(int index) const { return first + index; }
 

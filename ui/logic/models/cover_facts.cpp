@@ -42,8 +42,9 @@ QString coverFaultSentence(const model::Season& season, const cover::CoverFault&
     const auto* booking = season.bookings.find(Id<model::Booking>(fault.id));
     if (booking && (fault.field == "demand" || fault.field == "choice")) where = text(booking->title);
     if (where.isEmpty()) where = CoverFactsSay::tr("the store");
-    return CoverFactsSay::tr("The garden is not shared out: the figures of %1 cannot be. Look for stems below "
-                             "nought, or with a digit too many.")
+    return CoverFactsSay::tr(
+               "The garden is not shared out: the figures of %1 cannot be. Look for stems below "
+               "nought, or with a digit too many.")
         .arg(where);
 }
 

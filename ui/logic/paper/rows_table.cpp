@@ -87,7 +87,8 @@ bool isToWriteIn(const papers::Column& column) {
 }
 
 /// A cell that is no words: the printed figure stands in the corner of its box, never where one writes.
-void drawCell(Pen& pen, const papers::Column& column, const TableSlot& place, double top, const TextLine& words) {
+void drawCell(Pen& pen, const papers::Column& column, const TableSlot& place, double top,
+              const TextLine& words) {
     using papers::CellKind;
     if (column.cells == CellKind::Line) return pen.across(top + kWriteBox, place.x, place.x + place.width);
     if (column.cells == CellKind::Disc) {
