@@ -7,9 +7,11 @@
 #include "ui/logic/answers/diary_answers.h"
 #include "ui/logic/answers/season_answers.h"
 #include "ui/logic/answers/shed_answers.h"
+#include "ui/logic/models/kit_rows.h"
 #include "ui/logic/models/orders_model.h"
 #include "ui/logic/models/week_steps.h"
 #include "ui/logic/setting_basis.h"
+#include "ui/logic/shed/shelf_rows.h"
 #include "ui/logic/shed_words.h"
 #include "ui/logic/starting_seasons.h"
 #include "ui/logic/table_files.h"
@@ -132,15 +134,39 @@ TEST(Orders, AsCsvReadBackTheSame) {
 
 TEST(ShedAnswers, SayWhatRunsShortFirst) {
     const auto season = threeOrders();
-    // 10 jars wanted on 11 September, 6 owned; August's 4 are there.
+    // 10 jars wanted on 11 September, 6 owned; August's 4 are there. They leave the shelf on the make-up day.
     EXPECT_EQ(plainWords(containersAnswer(season, plan::plan(season))).toStdString(),
-              "First to run short: 4 Honey jar, on Sat 11 Sep for Supper, with a comma.");
+              "First to run short: 4 Honey jar, on Fri 10 Sep for Supper, with a comma.");
     auto jar = *season.containers.begin();
     jar.owned = 10;
     const auto enough = with(season, model::Edit("more").put(jar));
     EXPECT_EQ(plainWords(containersAnswer(enough, plan::plan(enough))).toStdString(),
               "1 kind of container, enough for every booking.");
     EXPECT_EQ(mostNeededWords(plan::plan(enough), jar.id).toStdString(), "10");
+}
+
+/// Ten jars are enough for either, not for both: 10 and 4 on one evening are four more than there are.
+TEST(ShedAnswers, ABookingsKitCountsWhatOthersHaveOutThen) {
+    auto season = threeOrders();
+    auto jar = *season.containers.begin();
+    jar.owned = 10;
+    auto lunch = *season.bookings.find(Id<model::Booking>(2));
+    lunch.eventStart = model::sample::at(2027, 9, 11, 12, 0);
+    lunch.eventEnd = model::sample::at(2027, 9, 11, 14, 0);
+    season = with(season, model::Edit("same day").put(jar).put(lunch));
+    const auto plan = plan::plan(season);
+    const auto* item = firstShortOf(*plan.shed);
+    ASSERT_NE(item, nullptr);
+    EXPECT_EQ(amountOf(*item, item->firstShort->by).toStdString(), "4");
+    EXPECT_EQ(plainWords(containersAnswer(season, plan)).toStdString().substr(0, 43),
+              "First to run short: 4 Honey jar, on Fri 10 ");
+    for (const auto& [id, booked] : plan.bookings) {
+        if (season.bookings.find(id)->standing == model::Standing::lost) continue;
+        EXPECT_EQ(plainWords(kitAnswer(season, *booked)).toStdString(), "Everything is on the shelf.")
+            << "by itself";
+        EXPECT_EQ(plainWords(kitAnswer(season, *booked, plan.shed.get())).toStdString(),
+                  "Short: 4 Honey jar, with what others have out then.");
+    }
 }
 
 TEST(ShedWords, AJarsVolumeIsItsCylinder) {

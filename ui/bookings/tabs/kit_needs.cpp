@@ -57,8 +57,9 @@ KitNeeds::KitNeeds(Workbench& bench, QWidget* parent)
 }
 
 void KitNeeds::fill(const plan::BookingPlan& plan) {
-    say(kitAnswer(bench_.season(), plan));
-    const auto sheet = kitSheet(bench_.season(), plan);
+    const auto* shed = bench_.plan().shed.get();
+    say(kitAnswer(bench_.season(), plan, shed));
+    const auto sheet = kitSheet(bench_.season(), plan, shed);
     rows_->setVisible(!sheet.rows.empty());
     rows_->setSheet(sheet);
     returns_->showBooking(plan);

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/answers/shed_answers.h"
 
+#include "core/plan/shed_plan.h"
 #include "ui/logic/format.h"
+#include "ui/logic/shed/shelf_rows.h"
 
 #include <QCoreApplication>
 
@@ -20,29 +22,43 @@ struct ShedAnswersSay {
 
 /// Something that is short for a booking.
 struct Want {
-    LocalTime when;
+    Day when;
     QString words; ///< "18 Honey jar"
     QString booking;
 };
 
-/// The first want of the season; `wantsOf` says what is short in one kit, in words.
-template <class WantsOf>
-std::optional<Want> firstWant(const model::Season& season, const plan::Plan& plan, WantsOf wantsOf) {
-    std::optional<Want> first;
-    for (const auto& [id, booked] : plan.bookings) {
-        const auto* b = season.bookings.find(id);
-        if (!b || b->standing == model::Standing::lost) continue;
-        const QString words = wantsOf(booked->kit);
-        if (!words.isEmpty() && (!first || b->eventStart < first->when))
-            first = Want{b->eventStart, words, text(b->title)};
-    }
-    return first;
+/// What the shelves say, of all bookings together; nothing until they are planned.
+std::optional<Want> firstOnShelves(const model::Season& season, const plan::Plan& plan,
+                                   model::TableKind table) {
+    const auto* item = plan.shed ? firstShortOf(*plan.shed, table) : nullptr;
+    if (!item) return std::nullopt;
+    const auto& wants = item->firstShort->bookings;
+    const auto* b = wants.empty() ? nullptr : season.bookings.find(wants.front());
+    return Want{
+        item->firstShort->day,
+        ShedAnswersSay::tr("%1 %2").arg(amountOf(*item, item->firstShort->by), itemName(season, item->item)),
+        b ? text(b->title) : QString()};
+}
+
+std::optional<Want> firstRibbon(const model::Season& season, const plan::Plan& plan) {
+    if (!plan.shed) return std::nullopt;
+    for (const auto& day : plan.shed->ribbon)
+        for (const auto& cut : day->ribbons) {
+            const auto* r = season.ribbons.find(cut->ribbon);
+            if (!r || cut->missingLength.value <= 0) continue;
+            const auto* b = day->bookings.empty() ? nullptr : season.bookings.find(day->bookings.front());
+            return Want{day->day,
+                        ShedAnswersSay::tr("%1 of %2").arg(metres(cut->missingLength), text(r->name)),
+                        b ? text(b->title) : QString()};
+        }
+    return std::nullopt;
 }
 
 Answer shortWords(const Want& want) {
     return {{ShedAnswersSay::tr("First to run short: ")},
-            {ShedAnswersSay::tr("%1, on %2").arg(want.words, shortDay(want.when.day)), Weight::asks},
-            {ShedAnswersSay::tr(" for %1.").arg(want.booking)}};
+            {ShedAnswersSay::tr("%1, on %2").arg(want.words, shortDay(want.when)), Weight::asks},
+            {want.booking.isEmpty() ? ShedAnswersSay::tr(".")
+                                    : ShedAnswersSay::tr(" for %1.").arg(want.booking)}};
 }
 
 Answer covered(int kinds, const QString& what, int uncounted) {
@@ -62,24 +78,12 @@ int uncounted(const Rows& rows, Member member) {
     return n;
 }
 
-QString shortOf(const std::string& name, const shed::KitTotal& total) {
-    if (total.missing.value_or(0) <= 0) return {};
-    return ShedAnswersSay::tr("%1 %2").arg(whole(shed::wholeUnits(*total.missing)), text(name));
-}
-
 } // namespace
 
 Answer containersAnswer(const model::Season& season, const plan::Plan& plan) {
     if (season.containers.empty())
         return {{ShedAnswersSay::tr("Nothing on the shelf yet. Count what is there.")}};
-    const auto want = firstWant(season, plan, [&](const plan::KitPlan& kit) {
-        for (const auto& need : kit.containers) {
-            const auto* c = season.containers.find(need.container);
-            const QString words = c ? shortOf(c->name, need.total) : QString();
-            if (!words.isEmpty()) return words;
-        }
-        return QString();
-    });
+    const auto want = firstOnShelves(season, plan, model::TableKind::containers);
     if (want) return shortWords(*want);
     const int kinds = static_cast<int>(season.containers.size());
     return covered(kinds, ShedAnswersSay::tr("%n kind(s) of container", nullptr, kinds),
@@ -89,14 +93,7 @@ Answer containersAnswer(const model::Season& season, const plan::Plan& plan) {
 Answer ribbonsAnswer(const model::Season& season, const plan::Plan& plan) {
     if (season.ribbons.empty())
         return {{ShedAnswersSay::tr("No ribbon yet. Unroll, measure, and note the ends too.")}};
-    const auto want = firstWant(season, plan, [&](const plan::KitPlan& kit) {
-        for (const auto& need : kit.ribbons) {
-            const auto* r = season.ribbons.find(need.ribbon);
-            if (r && need.missing && need.missing->value > 0)
-                return ShedAnswersSay::tr("%1 of %2").arg(metres(*need.missing), text(r->name));
-        }
-        return QString();
-    });
+    const auto want = firstRibbon(season, plan);
     if (want) return shortWords(*want);
     std::int64_t all = 0;
     for (const auto& l : season.ribbonLengths)
@@ -110,14 +107,7 @@ Answer ribbonsAnswer(const model::Season& season, const plan::Plan& plan) {
 Answer sundriesAnswer(const model::Season& season, const plan::Plan& plan) {
     if (season.sundries.empty())
         return {{ShedAnswersSay::tr("No sundries yet: pins, tape, wire, cable ties, tissue.")}};
-    const auto want = firstWant(season, plan, [&](const plan::KitPlan& kit) {
-        for (const auto& need : kit.sundries) {
-            const auto* s = season.sundries.find(need.sundry);
-            const QString words = s ? shortOf(s->name, need.total) : QString();
-            if (!words.isEmpty()) return words;
-        }
-        return QString();
-    });
+    const auto want = firstOnShelves(season, plan, model::TableKind::sundries);
     if (want) return shortWords(*want);
     const int kinds = static_cast<int>(season.sundries.size());
     return covered(kinds, ShedAnswersSay::tr("%n (sundry|sundries)", nullptr, kinds),
@@ -127,12 +117,7 @@ Answer sundriesAnswer(const model::Season& season, const plan::Plan& plan) {
 Answer holdersAnswer(const model::Season& season, const plan::Plan& plan) {
     if (season.holders.empty())
         return {{ShedAnswersSay::tr("No buckets or trays yet. Clean buckets run out first.")}};
-    const auto want = firstWant(season, plan, [&](const plan::KitPlan& kit) {
-        if (!kit.buckets || !kit.bucketsOwned) return QString();
-        const auto missing = kit.buckets->total - *kit.bucketsOwned;
-        return missing > 0 ? ShedAnswersSay::tr("%n bucket(s)", nullptr, static_cast<int>(missing))
-                           : QString();
-    });
+    const auto want = firstOnShelves(season, plan, model::TableKind::holders);
     if (want) return shortWords(*want);
     const int kinds = static_cast<int>(season.holders.size());
     return covered(kinds, ShedAnswersSay::tr("%n kind(s) of tray and bucket", nullptr, kinds),

@@ -4,11 +4,11 @@
 #include "core/plan/plan.h"
 #include "ui/logic/answers/answer.h"
 
-/// What the shed's pages begin with: the first day something runs short, booking by booking. Bookings
-/// that are lost ask for nothing.
+/// What the shed's pages begin with: the first day something runs short, as the shelves have it: all bookings
+/// together. Bookings that are lost ask for nothing.
 namespace withy::ui {
 
-/// "First to run short: 18 Honey jar, on Sat 11 Sep for Library roof supper."
+/// "First to run short: 18 Honey jar, on Fri 10 Sep for Library roof supper."
 Answer containersAnswer(const model::Season& season, const plan::Plan& plan);
 Answer ribbonsAnswer(const model::Season& season, const plan::Plan& plan);
 Answer sundriesAnswer(const model::Season& season, const plan::Plan& plan);

@@ -2,6 +2,7 @@
 #include "ui/logic/models/kit_rows.h"
 
 #include "core/base/working_lines.h"
+#include "core/plan/shed_plan.h"
 
 #include <QCoreApplication>
 
@@ -18,7 +19,8 @@ class Kit {
     Q_DECLARE_TR_FUNCTIONS(KitPage)
 
 public:
-    Kit(const model::Season& season, const plan::BookingPlan& plan) : season_(season), kit_(plan.kit) {}
+    Kit(const model::Season& season, const plan::BookingPlan& plan, const plan::ShedPlan* shed)
+        : season_(season), kit_(plan.kit), booking_(plan.booking), shed_(shed) {}
 
     Sheet sheet() {
         Sheet out;
@@ -71,7 +73,7 @@ private:
             row.cells = {
                 total(c.total, name, {TableKind::containers, c.container.value}),
                 counted(c.total.onHand, {TableKind::containers, "owned", c.container.value, tr("count")}),
-                missing(c.total.missing, name)};
+                missing(c.total.missing, name, model::Ref{TableKind::containers, c.container.value})};
             rows.push_back(std::move(row));
         }
         return rows;
@@ -87,7 +89,7 @@ private:
             row.cells = {
                 total(s.total, name, {TableKind::sundries, s.sundry.value}),
                 counted(s.total.onHand, {TableKind::sundries, "on_hand", s.sundry.value, tr("count")}),
-                missing(s.total.missing, name)};
+                missing(s.total.missing, name, model::Ref{TableKind::sundries, s.sundry.value})};
             rows.push_back(std::move(row));
         }
         return rows;
@@ -111,8 +113,33 @@ private:
         return cell;
     }
 
-    SheetCell missing(const std::optional<std::int64_t>& value, const QString& name) {
+    /// Thousandths that the shelf lacks on a day this booking has some of the item, all bookings together.
+    [[nodiscard]] std::int64_t shortBesideOthers(const model::Ref& ref) const {
+        if (!shed_) return 0;
+        std::int64_t most = 0;
+        for (const auto& item : shed_->kit) {
+            if (item.item != ref || !item.owned) continue;
+            for (const auto& hold : item.holds) {
+                if (hold.booking != booking_) continue;
+                for (std::size_t i = 0; i < item.levels.size(); ++i) {
+                    const bool before = i + 1 < item.levels.size() && item.levels[i + 1].from <= hold.from;
+                    if (before || (hold.until && item.levels[i].from > *hold.until)) continue;
+                    most =
+                        std::max(most, (item.levels[i].away - *item.owned) * (item.inThousandths ? 1 : 1000));
+                }
+            }
+        }
+        return most;
+    }
+
+    SheetCell missing(const std::optional<std::int64_t>& value, const QString& name,
+                      const std::optional<model::Ref>& ref = std::nullopt) {
         if (!value) return {tr("not known"), SheetCell::Tone::second};
+        if (const auto beside = *value == 0 && ref ? shortBesideOthers(*ref) : 0; beside > 0) {
+            const QString words = tr("%1, with what others have out then");
+            short_ << words.arg(tr("%1 %2").arg(thousandths(beside), name));
+            return {words.arg(thousandths(beside)), SheetCell::Tone::asks};
+        }
         if (*value == 0) return {tr("none"), SheetCell::Tone::second};
         short_ << tr("%1 %2").arg(thousandths(*value), name);
         return {thousandths(*value), SheetCell::Tone::asks};
@@ -221,18 +248,20 @@ private:
 
     const model::Season& season_;
     const plan::KitPlan& kit_;
+    Id<model::Booking> booking_;
+    const plan::ShedPlan* shed_; ///< null: not planned yet
     QStringList short_;
     int uncounted_ = 0;
 };
 
 } // namespace
 
-Answer kitAnswer(const model::Season& season, const plan::BookingPlan& plan) {
-    return Kit(season, plan).answer();
+Answer kitAnswer(const model::Season& season, const plan::BookingPlan& plan, const plan::ShedPlan* shed) {
+    return Kit(season, plan, shed).answer();
 }
 
-Sheet kitSheet(const model::Season& season, const plan::BookingPlan& plan) {
-    return Kit(season, plan).sheet();
+Sheet kitSheet(const model::Season& season, const plan::BookingPlan& plan, const plan::ShedPlan* shed) {
+    return Kit(season, plan, shed).sheet();
 }
 
 } // namespace withy::ui

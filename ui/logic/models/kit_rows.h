@@ -9,8 +9,12 @@
 /// counted in the row.
 namespace withy::ui {
 
-Answer kitAnswer(const model::Season& season, const plan::BookingPlan& plan);
+/// Answers for the booking beside all others, where the shed has been planned: what they have out then is not
+/// on the shelf.
+Answer kitAnswer(const model::Season& season, const plan::BookingPlan& plan,
+                 const plan::ShedPlan* shed = nullptr);
 /// Containers, ribbons, sundries, buckets and water under their heads; heads without rows are left out.
-Sheet kitSheet(const model::Season& season, const plan::BookingPlan& plan);
+Sheet kitSheet(const model::Season& season, const plan::BookingPlan& plan,
+               const plan::ShedPlan* shed = nullptr);
 
 } // namespace withy::ui

@@ -31,10 +31,6 @@ double scaled(const plan::KitItem& item, std::int64_t amount) {
     return item.inThousandths ? static_cast<double>(amount) / 1000 : static_cast<double>(amount);
 }
 
-QString amountOf(const plan::KitItem& item, std::int64_t amount) {
-    return item.inThousandths ? QString::number(scaled(item, amount), 'g', 6) : whole(amount);
-}
-
 QString titlesOf(const model::Season& season, const std::vector<Id<model::Booking>>& ids) {
     QStringList words;
     std::set<std::int64_t> seen;
@@ -122,6 +118,19 @@ QString notCutWords(const plan::ShedPlan* shed, Id<model::Ribbon> ribbon, Day da
 
 } // namespace
 
+QString amountOf(const plan::KitItem& item, std::int64_t amount) {
+    return item.inThousandths ? QString::number(scaled(item, amount), 'g', 6) : whole(amount);
+}
+
+const plan::KitItem* firstShortOf(const plan::ShedPlan& shed, std::optional<model::TableKind> table) {
+    const plan::KitItem* first = nullptr;
+    for (const auto& item : shed.kit) {
+        if (table && item.item.table != *table) continue;
+        if (item.firstShort && (!first || item.firstShort->day < first->firstShort->day)) first = &item;
+    }
+    return first;
+}
+
 QString itemName(const model::Season& season, const model::Ref& item) {
     const auto name = [&](const auto* record) { return record ? text(record->name) : QString(); };
     switch (item.table) {
@@ -157,12 +166,9 @@ std::vector<ShelfRow> shelfRows(const model::Season& season, const plan::ShedPla
 
 Answer shelfAnswer(const model::Season& season, const plan::ShedPlan& shed) {
     using Weight = AnswerPart::Weight;
-    const plan::KitItem* first = nullptr;
-    bool counted = false;
-    for (const auto& item : shed.kit) {
-        counted = counted || item.owned;
-        if (item.firstShort && (!first || item.firstShort->day < first->firstShort->day)) first = &item;
-    }
+    const auto* first = firstShortOf(shed);
+    const bool counted = std::any_of(shed.kit.begin(), shed.kit.end(),
+                                     [](const auto& item) { return item.owned.has_value(); });
     if (!counted) return {{ShelfRowsSay::tr("Nothing is counted yet. Count what is on the shelf.")}};
     Answer answer;
     if (first) {

@@ -6,6 +6,7 @@
 
 #include <QString>
 
+#include <optional>
 #include <vector>
 
 /// The shed's first page as data: what runs short first, and what is free from day to day.
@@ -75,6 +76,11 @@ QString shadeWords(const model::Season& season, const plan::RibbonShades& shades
 /// "14 Honey jar by Thu 10 Sep, £7.70".
 QString buyingWords(const model::Season& season, const plan::BuyingLine& line);
 QString itemName(const model::Season& season, const model::Ref& item);
+/// In the item's own measure.
+QString amountOf(const plan::KitItem& item, std::int64_t amount);
+/// Of those in the table, or of all: the first to run short, on its first day. Null when none does.
+const plan::KitItem* firstShortOf(const plan::ShedPlan& shed,
+                                  std::optional<model::TableKind> table = std::nullopt);
 /// "14", "2.5", "0.72 m".
 QString itemAmount(const model::Season& season, const plan::BuyingLine& line);
 
