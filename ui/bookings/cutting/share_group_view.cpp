@@ -111,7 +111,8 @@ void ShareGroupView::paintEvent(QPaintEvent*) {
     const double wide = QFontMetricsF(p.font()).horizontalAdvance(count);
     p.drawText(at, Qt::AlignLeft | Qt::AlignVCenter, count);
     p.setFont(typeFont(TypeRole::text));
-    p.drawText(at.adjusted(wide + grid(1.5), grid(2), 0, 0), Qt::AlignLeft | Qt::AlignVCenter, group_.noun);
+    p.drawText(at.adjusted(wide + grid(1.5), grid(2), -grid(1), 0),
+               Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, group_.noun); // "hand-tied / posy"
     paintPlan(p, QRectF(countWidth(), grid(1), planSide(), planSide()).adjusted(1, 1, -1, -1));
     double bottom = 0;
     const auto words = wordsFor(width(), bottom);
