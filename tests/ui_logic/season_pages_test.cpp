@@ -165,7 +165,7 @@ TEST(ShedAnswers, ABookingsKitCountsWhatOthersHaveOutThen) {
         EXPECT_EQ(plainWords(kitAnswer(season, *booked)).toStdString(), "Everything is on the shelf.")
             << "by itself";
         EXPECT_EQ(plainWords(kitAnswer(season, *booked, plan.shed.get())).toStdString(),
-                  "Short: 4 Honey jar, with what others have out then.");
+                  "Short, with what others have out then: 4 Honey jar.");
     }
 }
 

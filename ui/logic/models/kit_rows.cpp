@@ -36,13 +36,15 @@ public:
     Answer answer() {
         if (sheet().rows.empty()) return {{tr("Nothing is needed from the shed yet."), {}}};
         Answer out;
-        if (short_.isEmpty())
+        if (!beside_.isEmpty() && short_.isEmpty())
+            out.push_back({tr("Short, with what others have out then: %1.").arg(fewOf(beside_)),
+                           AnswerPart::Weight::asks});
+        else if (short_.isEmpty())
             out.push_back({uncounted_ == 0 ? tr("Everything is on the shelf.")
                                            : tr("Nothing that was counted is short."),
                            {}});
         else
-            out.push_back(
-                {tr("Short: %1.").arg(short_.join(QStringLiteral(", "))), AnswerPart::Weight::asks});
+            out.push_back({tr("Short: %1.").arg(fewOf(short_ + beside_)), AnswerPart::Weight::asks});
         if (uncounted_ > 0)
             out.push_back(
                 {tr(" %n thing(s) nobody has counted yet.", nullptr, uncounted_), AnswerPart::Weight::asks});
@@ -50,6 +52,15 @@ public:
     }
 
 private:
+    /// The rest stands in the rows.
+    static QString fewOf(const QStringList& all) {
+        constexpr qsizetype most = 3;
+        const QString few = all.mid(0, most).join(QStringLiteral(", "));
+        return all.size() <= most
+                   ? few
+                   : tr("%1 and %n more", nullptr, static_cast<int>(all.size() - most)).arg(few);
+    }
+
     static void add(Sheet& out, const QString& head, std::vector<SheetRow> rows) {
         if (rows.empty()) return;
         SheetRow top;
@@ -136,9 +147,8 @@ private:
                       const std::optional<model::Ref>& ref = std::nullopt) {
         if (!value) return {tr("not known"), SheetCell::Tone::second};
         if (const auto beside = *value == 0 && ref ? shortBesideOthers(*ref) : 0; beside > 0) {
-            const QString words = tr("%1, with what others have out then");
-            short_ << words.arg(tr("%1 %2").arg(thousandths(beside), name));
-            return {words.arg(thousandths(beside)), SheetCell::Tone::asks};
+            beside_ << tr("%1 %2").arg(thousandths(beside), name);
+            return {tr("%1, with what others have out then").arg(thousandths(beside)), SheetCell::Tone::asks};
         }
         if (*value == 0) return {tr("none"), SheetCell::Tone::second};
         short_ << tr("%1 %2").arg(thousandths(*value), name);
@@ -251,6 +261,7 @@ private:
     Id<model::Booking> booking_;
     const plan::ShedPlan* shed_; ///< null: not planned yet
     QStringList short_;
+    QStringList beside_; ///< short only with what other bookings have out
     int uncounted_ = 0;
 };
 
