@@ -26,7 +26,6 @@ MovedLine::MovedLine(Workbench& bench, QWidget* parent)
     , bench_(bench)
     , words_(new TextLabel(TypeRole::text))
     , undo_(new QPushButton(tr("Undo"))) {
-    setAttribute(Qt::WA_StyledBackground);
     setProperty("look", QStringLiteral("working"));
     words_->setObjectName(QStringLiteral("booking.moved"));
     words_->setWordWrap(true);

@@ -39,7 +39,6 @@ std::int64_t perTable(const model::Season& season, Id<model::Line> line, Id<mode
 
 PieceDetails::PieceDetails(Workbench& bench, Id<model::Line> line, QWidget* parent)
     : QWidget(parent), bench_(bench), line_(line), offers_(new QWidget), tables_(new QWidget) {
-    setAttribute(Qt::WA_StyledBackground);
     setProperty("look", QStringLiteral("working"));
     auto* offers = new QHBoxLayout(offers_);
     offers->setContentsMargins(0, 0, 0, 0);

@@ -11,7 +11,6 @@ namespace withy::ui {
 
 BlockedNotice::BlockedNotice(RecordTable& table, QWidget* parent)
     : QWidget(parent), table_(table), words_(new TextLabel(TypeRole::text)) {
-    setAttribute(Qt::WA_StyledBackground);
     setProperty("look", QStringLiteral("working"));
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(grid(4), grid(2), grid(4), grid(2));

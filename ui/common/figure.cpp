@@ -73,7 +73,6 @@ void FigureButton::setFacts(const FigureFacts& facts) {
 }
 
 WorkingPanel::WorkingPanel(QWidget* parent) : QWidget(parent), rows_(new QVBoxLayout(this)) {
-    setAttribute(Qt::WA_StyledBackground);
     setProperty("look", QStringLiteral("working"));
     rows_->setContentsMargins(grid(4), grid(2), grid(4), grid(2));
     rows_->setSpacing(grid(1));

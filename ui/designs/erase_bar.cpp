@@ -17,7 +17,6 @@ EraseBar::EraseBar(Workbench& bench, QWidget* parent)
     , bench_(bench)
     , words_(new TextLabel(TypeRole::text))
     , leave_(new QPushButton(tr("&Leave it"))) {
-    setAttribute(Qt::WA_StyledBackground);
     setProperty("look", QStringLiteral("mist"));
     setObjectName(QStringLiteral("designs.erase.bar"));
     words_->setWordWrap(true);

@@ -32,7 +32,6 @@ SlotDetail::SlotDetail(Workbench& bench, QWidget* parent)
                                       tierWords(model::Tier::tall)}))
     , clump_(new FieldEdit(bench, TableKind::slots, "clump"))
     , vary_(new Stepper(tr("May vary by, in stems"))) {
-    setAttribute(Qt::WA_StyledBackground);
     setProperty("look", QStringLiteral("mist"));
     tier_->setObjectName(QStringLiteral("designs.slot.tier"));
     vary_->setObjectName(QStringLiteral("designs.slot.vary"));

@@ -49,7 +49,6 @@ FitReply::FitReply(Workbench& bench, QWidget* parent)
     top->setSpacing(grid(3));
     top->addWidget(jar_, 0, Qt::AlignTop);
     top->addWidget(head_, 1);
-    sayBox_->setAttribute(Qt::WA_StyledBackground);
     sayBox_->setProperty("look", QStringLiteral("working"));
     auto* saying = new QHBoxLayout(sayBox_);
     saying->setContentsMargins(grid(4), grid(2), grid(4), grid(2));

@@ -48,7 +48,6 @@ BackupsPage::BackupsPage(Workbench& bench, QWidget* parent)
     view_->horizontalHeader()->setHighlightSections(false);
     view_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     view_->horizontalHeader()->setStretchLastSection(false);
-    confirm_->setAttribute(Qt::WA_StyledBackground);
     confirm_->setProperty("look", QStringLiteral("working"));
     auto* question = new QVBoxLayout(confirm_);
     question->setContentsMargins(grid(4), grid(3), grid(4), grid(3));

@@ -33,7 +33,6 @@ FindingsPanel::FindingsPanel(Workbench& bench, QWidget* parent)
     , head_(new TextLabel(TypeRole::head))
     , shut_(new QPushButton(tr("Shut"))) {
     setObjectName(QStringLiteral("findings"));
-    setAttribute(Qt::WA_StyledBackground);
     setProperty("look", QStringLiteral("mist"));
     setFixedWidth(listWidth());
     rows_->nameBookings();
@@ -58,17 +57,14 @@ FindingsPanel::FindingsPanel(Workbench& bench, QWidget* parent)
         if (touchesAccepted(done)) refresh(); // accepting changes no plan
     });
     hide();
-    refresh();
 }
 
 void FindingsPanel::refresh() {
+    if (!isVisible()) return; // toggle() asks again
     auto list = findingsOfSeason(bench_.season(), bench_.plan());
     const int asking = countAsking(list);
     head_->setText(asking ? tr("%n thing(s) to look at", nullptr, asking) : tr("Nothing asks for you"));
-    if (isVisible()) rows_->setFindings(std::move(list));
-    if (asking == asking_) return;
-    asking_ = asking;
-    Q_EMIT counted(asking_);
+    rows_->setFindings(std::move(list));
 }
 
 void FindingsPanel::toggle() {

@@ -20,13 +20,9 @@ public:
     explicit FindingsPanel(Workbench& bench, QWidget* parent = nullptr);
     void toggle();
 
-    /// How many ask for something, whether or not the panel is open.
-    [[nodiscard]] int asking() const { return asking_; }
-
 Q_SIGNALS:
     void leadTo(const withy::model::Ref& ref);
     void refused(const QString& sentence);
-    void counted(int asking);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -38,7 +34,6 @@ private:
     FindingRows* rows_;
     TextLabel* head_;
     QPushButton* shut_;
-    int asking_ = 0;
 };
 
 } // namespace withy::ui

@@ -23,7 +23,6 @@ NoticeBar::NoticeBar(QWidget* parent)
     , way_(new QPushButton)
     , shut_(new QToolButton)
     , away_(new QTimer(this)) {
-    setAttribute(Qt::WA_StyledBackground);
     setProperty("look", QStringLiteral("mist"));
     setObjectName(QStringLiteral("notice"));
     words_->setWordWrap(true);

@@ -95,7 +95,6 @@ void RailButton::paintEvent(QPaintEvent*) {
 
 Rail::Rail(QWidget* parent)
     : QWidget(parent), column_(new QVBoxLayout(this)), group_(new QButtonGroup(this)) {
-    setAttribute(Qt::WA_StyledBackground);
     setProperty("look", QStringLiteral("mist"));
     setAccessibleName(tr("Places"));
     setFixedWidth(railWidth());

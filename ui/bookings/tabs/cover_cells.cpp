@@ -133,7 +133,6 @@ void SourceRow::setSource(const SheetSource& source) {
 }
 
 BelowPanel::BelowPanel(const SheetBelow& below, const QString& name, QWidget* parent) : QWidget(parent) {
-    setAttribute(Qt::WA_StyledBackground);
     setProperty("look", QStringLiteral("working"));
     auto* rows = new QGridLayout(this);
     rows->setContentsMargins(grid(4), grid(2), grid(4), grid(2));
