@@ -1,32 +1,37 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/logic/fonts.h"
-#include "ui/logic/season_opening.h"
+#include "ui/logic/recent_seasons.h"
 #include "ui/logic/translations.h"
 #include "ui/paint/icons.h"
 #include "ui/shell/main_window.h"
+#include "ui/shell/start.h"
 
 #include <QApplication>
 #include <QDate>
+#include <QSettings>
+
+namespace {
+
+/// The one asked for, or else the last one; empty when there is neither.
+QString seasonToOpen(const QStringList& words) {
+    QSettings kept;
+    return words.isEmpty() ? withy::ui::RecentSeasons(kept).last() : words.front();
+}
+
+} // namespace
 
 int main(int argc, char** argv) {
     QApplication qt(argc, argv);
     QApplication::setApplicationName(QStringLiteral("withy"));
     QApplication::setApplicationDisplayName(QStringLiteral("Withy"));
     QApplication::setDesktopFileName(QStringLiteral("withy"));
-    withy::ui::readyToOpen();
-    withy::ui::loadFonts();
     QApplication::setWindowIcon(withy::ui::applicationIcon());
     withy::ui::installTranslations(qt, QLocale::system());
     auto words = QApplication::arguments().mid(1);
     const bool demo = words.removeAll(QStringLiteral("--demo")) > 0;
     const QDate now = QDate::currentDate();
-    withy::ui::MainWindow window(withy::Day::fromYmd(now.year(), now.month(), now.day()));
-    if (demo)
-        window.door().openDemo();
-    else if (!words.isEmpty())
-        window.door().open(words.front());
-    else
-        window.openLast();
-    window.show();
+    const auto window = withy::ui::openWindow(withy::Day::fromYmd(now.year(), now.month(), now.day()),
+                                              demo ? QString() : seasonToOpen(words));
+    if (demo) window->door().openDemo();
+    window->show();
     return QApplication::exec();
 }

@@ -39,6 +39,17 @@ bool onlyComments(const QString& s) {
     return true;
 }
 
+/// As SQLite keeps a statement: from its first word on.
+QString withoutLeadingComments(const QString& statement) {
+    qsizetype start = 0;
+    while (start < statement.size()) {
+        const bool comment = QStringView(statement).mid(start).startsWith(QLatin1String("--"));
+        if (!comment && !statement[start].isSpace()) break;
+        start = comment ? skipQuoted(statement, start) : start + 1;
+    }
+    return statement.mid(start);
+}
+
 } // namespace
 
 QStringList statementsOf(const QString& script) {
@@ -69,13 +80,8 @@ std::vector<SchemaObject> schemaOf(Connection& connection) {
 }
 
 SchemaVersions::SchemaVersions(std::vector<Migration> migrations) : migrations_(std::move(migrations)) {
-    Connection memory = Connection::inMemory({Attempt::create, QStringLiteral(":memory:")});
-    for (std::size_t i = 0; i < migrations_.size(); ++i) {
+    for (std::size_t i = 0; i < migrations_.size(); ++i)
         assert(migrations_[i].version == static_cast<int>(i) + 1);
-        for (const auto& statement : statementsOf(migrations_[i].sql))
-            memory.exec(statement);
-        expected_.push_back(schemaOf(memory));
-    }
 }
 
 std::vector<Migration> SchemaVersions::shippedMigrations() {
@@ -97,8 +103,27 @@ const SchemaVersions& SchemaVersions::shipped() {
     return all;
 }
 
-const std::vector<SchemaObject>& SchemaVersions::expected(int version) const {
-    return expected_.at(static_cast<std::size_t>(version - 1));
+std::vector<SchemaObject> SchemaVersions::expected(int version) const {
+    Connection memory = Connection::inMemory({Attempt::create, QStringLiteral(":memory:")});
+    for (const auto& migration : migrations_) {
+        if (migration.version > version) break;
+        for (const auto& statement : statementsOf(migration.sql))
+            memory.exec(statement);
+    }
+    return schemaOf(memory);
+}
+
+bool SchemaVersions::asWritten(const std::vector<SchemaObject>& found) const {
+    if (migrations_.size() != 1) return false;
+    QStringList written = statementsOf(migrations_.front().sql);
+    QStringList held;
+    for (QString& statement : written)
+        statement = withoutLeadingComments(statement);
+    for (const auto& object : found)
+        if (!object.sql.isNull()) held << object.sql; // without: an index that its table brings along
+    written.sort();
+    held.sort();
+    return written == held;
 }
 
 void SchemaVersions::run(Connection& connection, int from) const {

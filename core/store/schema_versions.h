@@ -34,7 +34,7 @@ QStringList statementsOf(const QString& script);
 /// What the file holds now, in order of name; the statistics that ANALYZE keeps are left out.
 std::vector<SchemaObject> schemaOf(Connection& connection);
 
-/// The versions there are and what each looks like. Throws StoreError (a mistake in our own SQL).
+/// The versions there are and what each looks like.
 class SchemaVersions {
 public:
     /// Precondition: versions 1, 2, 3 ... without a gap.
@@ -46,14 +46,17 @@ public:
 
     [[nodiscard]] int latest() const { return static_cast<int>(migrations_.size()); }
 
+    /// What a file of that version holds, made by running its steps in memory: some milliseconds.
     /// Precondition: 1 <= version <= latest().
-    [[nodiscard]] const std::vector<SchemaObject>& expected(int version) const;
+    [[nodiscard]] std::vector<SchemaObject> expected(int version) const;
+    /// Whether these are the only step's statements, word for word: then a file is sound, and nothing need
+    /// be run. A file that came by several steps is never so.
+    [[nodiscard]] bool asWritten(const std::vector<SchemaObject>& found) const;
     /// Runs the steps after `from` and sets user_version. The caller holds the transaction.
     void run(Connection& connection, int from) const;
 
 private:
     std::vector<Migration> migrations_;
-    std::vector<std::vector<SchemaObject>> expected_;
 };
 
 } // namespace withy::store

@@ -41,6 +41,16 @@ void copyBefore(const QString& path, int version, const OpenOptions& options, co
     copyVerified(path, copy, options.versions, doing);
 }
 
+/// Brings a file of an earlier version up to date, after a copy.
+void upgradeFile(const QString& path, const OpenOptions& options, const Doing& opening) {
+    const int version = checkFile(path, options.versions, opening);
+    if (version == options.versions.latest()) return;
+    const Doing doing{Attempt::upgrade, path};
+    copyBefore(path, version, options, doing);
+    Connection connection(path, Connection::Access::write, doing);
+    upgrade(connection, options.versions, version);
+}
+
 /// A new file with everything in it, whole and checked before it gets its name.
 void writeFresh(const QString& target, const model::Season& season, Existing existing,
                 const OpenOptions& options, const Doing& doing) {
@@ -87,14 +97,18 @@ struct SeasonFile::Held {
 void SeasonFile::Held::connect(const OpenOptions& options, const Doing& doing) {
     identity = identityOf(path, doing);
     connection = std::make_unique<Connection>(path, Connection::Access::write, doing);
+    {
+        const Transaction snapshot(*connection, Transaction::Kind::read); // what is checked is what is read
+        if (checkStructure(*connection, options.versions) < options.versions.latest())
+            doing.fail(StoreFault::changedByAnother, "an earlier version has taken its place");
+        season = readLawful(*connection);
+        dataVersion = versionOfData();
+    }
     if (connection->value(QStringLiteral("PRAGMA journal_mode")).toString() != QLatin1String("delete"))
         connection->value(QStringLiteral("PRAGMA journal_mode=DELETE"));
     if (options.mostPages > 0)
         connection->exec(QStringLiteral("PRAGMA max_page_count=%1").arg(options.mostPages));
     writer = std::make_unique<RecordWriter>(*connection);
-    Transaction snapshot(*connection, Transaction::Kind::read);
-    season = readLawful(*connection);
-    dataVersion = versionOfData();
 }
 
 SeasonFile::SeasonFile(std::unique_ptr<Held> held) : held_(std::move(held)) {}
@@ -133,13 +147,8 @@ SeasonFile SeasonFile::open(const QString& path, Mode mode, const OpenOptions& o
     removeLeftParts(QFileInfo(held->path).path());
     mustBeWritable(held->path, doing);
     if (header.interrupted) recover(held->path, doing);
-    const int version = checkFile(held->path, options.versions, doing);
-    if (version < options.versions.latest()) {
-        const Doing upgrading{Attempt::upgrade, held->path};
-        copyBefore(held->path, version, options, upgrading);
-        Connection connection(held->path, Connection::Access::write, upgrading);
-        upgrade(connection, options.versions, version);
-    }
+    if (header.interrupted || header.version < options.versions.latest())
+        upgradeFile(held->path, options, doing);
     held->connect(options, doing);
     return SeasonFile(std::move(held));
 }

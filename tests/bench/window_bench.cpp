@@ -9,6 +9,7 @@
 #include "ui/logic/translations.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/season_view.h"
+#include "ui/shell/start.h"
 #include "ui/shell/strip/bloom_strip.h"
 
 #include <QApplication>
@@ -221,12 +222,10 @@ int child(int argc, char** argv) {
         window.show();
         paintAndEnd(*words);
     }
-    readyToOpen();
-    loadFonts();
     installTranslations(qt, QLocale::c());
-    MainWindow window(today);
+    const auto opened = openWindow(today, QString::fromLocal8Bit(argv[2]));
+    auto& window = *opened;
     window.resize(1280, 800);
-    window.door().open(QString::fromLocal8Bit(argv[2]));
     if (!window.view()) return 1;
     auto& list = *window.findChild<BookingList*>(); // one can choose a booking: the window is of use
     window.show();

@@ -94,6 +94,26 @@ TEST(Schema, TextIsWhatTheDescriptionMakes) {
     EXPECT_EQ(store::SchemaVersions::shippedMigrations()[0].sql.toStdString(), schemaText());
 }
 
+TEST(Schema, AFileAsWrittenNeedsNoTrial) {
+    Fresh fresh;
+    const auto& shipped = store::SchemaVersions::shipped();
+    auto found = store::schemaOf(fresh.memory);
+    EXPECT_TRUE(shipped.asWritten(found));
+    EXPECT_EQ(found, shipped.expected(1));
+    found[3].sql += QStringLiteral(" ");
+    EXPECT_FALSE(shipped.asWritten(found)) << "a table altered";
+    found = store::schemaOf(fresh.memory);
+    found.pop_back();
+    EXPECT_FALSE(shipped.asWritten(found)) << "a table gone";
+    fresh.memory.exec(QStringLiteral("CREATE TABLE moon (id INTEGER PRIMARY KEY) STRICT"));
+    EXPECT_FALSE(shipped.asWritten(store::schemaOf(fresh.memory))) << "a table too many";
+    auto steps = store::SchemaVersions::shippedMigrations();
+    steps.push_back({2, QStringLiteral("CREATE TABLE moon (id INTEGER PRIMARY KEY) STRICT;")});
+    const store::SchemaVersions two(steps);
+    EXPECT_FALSE(two.asWritten(store::schemaOf(fresh.memory))) << "came by two steps";
+    EXPECT_EQ(store::schemaOf(fresh.memory), two.expected(2));
+}
+
 TEST(Schema, StatementsAreSplitOutsideQuotesAndComments) {
     const QString script = QStringLiteral("-- a; b\nCREATE TABLE \"x;y\" (z TEXT DEFAULT 'it''s; so');\n"
                                           "  -- only; this\n;\nSELECT 1 -- end; here\n; SELECT 2");

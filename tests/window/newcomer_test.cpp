@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/window/kept_paper.h"
 #include "tests/window/window_fixture.h"
+#include "ui/logic/recent_seasons.h"
+#include "ui/shell/start.h"
 
 #include <QAction>
 #include <QFile>
@@ -22,8 +24,8 @@ namespace {
 /// Enters, clicks and each thing typed; Tab only goes on to what comes next. docs/presses.md has the figures.
 class Newcomer : public WindowTest {
 protected:
-    void start() {
-        window_ = std::make_unique<MainWindow>(Day::fromYmd(2027, 8, 1));
+    void start(const QString& path = {}) {
+        window_ = openWindow(Day::fromYmd(2027, 8, 1), path);
         window_->door().newSeasons = folder_.path();
         window_->resize(1280, 800);
         window_->show();
@@ -213,8 +215,8 @@ TEST_F(Newcomer, TheDemoIsLookedAtOnItsOwnDayHoweverItIsOpened) {
     EXPECT_TRUE(says().contains(QStringLiteral("demo, as if Tue 1 Jun 2027"))) << says().toStdString();
     const QString path = window_->bench().path();
     window_.reset(); // which lets the file go
-    start();
-    window_->openLast();
+    QSettings kept;
+    start(RecentSeasons(kept).last());
     settle();
     ASSERT_NE(window_->view(), nullptr);
     EXPECT_EQ(window_->bench().path(), path);

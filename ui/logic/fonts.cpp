@@ -5,6 +5,8 @@
 #include <QFontDatabase>
 #include <QResource>
 
+#include <mutex>
+
 namespace withy::ui {
 
 namespace {
@@ -22,10 +24,13 @@ void add(const QString& file) {
 } // namespace
 
 void loadFonts() {
-    QDirIterator files(QStringLiteral(":/withy/fonts"), {QStringLiteral("*.ttf")}, QDir::Files,
-                       QDirIterator::Subdirectories);
-    while (files.hasNext())
-        add(files.next());
+    static std::once_flag once;
+    std::call_once(once, [] {
+        QDirIterator files(QStringLiteral(":/withy/fonts"), {QStringLiteral("*.ttf")}, QDir::Files,
+                           QDirIterator::Subdirectories);
+        while (files.hasNext())
+            add(files.next());
+    });
 }
 
 } // namespace withy::ui

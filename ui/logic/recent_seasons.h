@@ -28,6 +28,9 @@ public:
     /// Paths of those that are there.
     [[nodiscard]] QStringList there() const;
 
+    /// The newest of them; empty when there is none.
+    [[nodiscard]] QString last() const { return there().value(0); }
+
 private:
     [[nodiscard]] QStringList paths() const;
     void keep(const QStringList& paths);

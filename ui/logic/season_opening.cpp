@@ -7,8 +7,6 @@
 #include <QCoreApplication>
 #include <QStandardPaths>
 
-#include <future>
-
 namespace withy::ui {
 
 namespace {
@@ -69,10 +67,6 @@ OpenOutcome refusal(const store::StoreError& e, const QString& path, const QStri
 }
 
 } // namespace
-
-void readyToOpen() {
-    static const auto ready = std::async(std::launch::async, [] { store::SchemaVersions::shipped(); });
-}
 
 QString usualBackupsFolder() {
     return QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/backups");

@@ -24,10 +24,6 @@ struct OpenOutcome {
     std::optional<store::Backup> backup; ///< the newest sound one, with Offer::restoreBackup
 };
 
-/// Starts on a thread of its own what the first opening of a file needs and no file changes. Opening waits
-/// for it.
-void readyToOpen();
-
 /// Beside the user's data, for every season of theirs.
 QString usualBackupsFolder();
 

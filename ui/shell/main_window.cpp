@@ -28,13 +28,23 @@
 
 namespace withy::ui {
 
+namespace {
+
+/// A window made before the program is dressed would hand the desktop's font to all that is put into it.
+QWidget* onceDressed() {
+    ViewSettings().apply();
+    return nullptr;
+}
+
+} // namespace
+
 MainWindow::MainWindow(std::optional<Day> today)
-    : door_(
+    : QMainWindow(onceDressed())
+    , door_(
           today, [this](auto bench) { showSeason(std::move(bench)); }, this)
     , stack_(new QStackedWidget)
     , notices_(new NoticeBar)
     , kept_(new TextLabel(TypeRole::caption, {}, Ink::second)) {
-    look_.apply();
     setWindowTitle(QStringLiteral("Withy"));
     auto* middle = new QWidget;
     auto* column = new QVBoxLayout(middle);
@@ -127,12 +137,6 @@ void MainWindow::showSeason(std::unique_ptr<Workbench> bench) {
 void MainWindow::backToSeason() {
     stack_->setCurrentWidget(view_);
     showTitle();
-}
-
-void MainWindow::openLast() {
-    QSettings kept;
-    const auto paths = RecentSeasons(kept).there();
-    if (!paths.isEmpty()) door_.open(paths.front());
 }
 
 void MainWindow::wireSeason() {

@@ -33,8 +33,6 @@ public:
     void showWelcome();
     void showSeason(std::unique_ptr<Workbench> bench);
     void backToSeason(); ///< from the first page; precondition: there is one
-    /// The season that was open last, if it is still there; the welcome page otherwise.
-    void openLast();
     /// Closes the season, puts the backup in its place and shows that.
     void restore(const withy::store::Backup& backup);
 

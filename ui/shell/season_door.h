@@ -28,6 +28,8 @@ public:
     SeasonDoor(std::optional<Day> today, Opened opened, QWidget* window);
 
     void open(const QString& path);
+    /// Shows what opening `path` came to: the season, or why not and the way out.
+    void take(OpenOutcome outcome, const QString& path);
     void openForReading(const QString& path);
     /// The season must be closed before.
     void restore(const QString& path, const store::Backup& backup);
@@ -53,7 +55,6 @@ Q_SIGNALS:
     void said(const QString& sentence);
 
 private:
-    void take(OpenOutcome outcome, const QString& path);
     void create(const QString& path, const model::Season& season);
     void show(store::SeasonFile file);
 
