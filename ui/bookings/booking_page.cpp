@@ -26,7 +26,20 @@
 namespace withy::ui {
 
 BookingPage::BookingPage(Workbench& bench, QWidget* parent)
-    : QWidget(parent), bench_(bench), outer_(new QStackedWidget) {
+    : QWidget(parent), bench_(bench), tabs_(bookingTabs(bench)), shown_(tabs_.size()) {
+    connect(&bench_, &Workbench::changed, this, &BookingPage::refresh);
+    new FirstPicture(this, [this] { begin(); });
+}
+
+void BookingPage::begin() {
+    make();
+    showCurrentTab();
+}
+
+/// Head and tabs wait for the first picture, so that the list is there sooner; or for whoever asks.
+void BookingPage::make() {
+    if (outer_) return;
+    outer_ = new QStackedWidget;
     auto* booking = new QWidget;
     auto* rows = new QVBoxLayout(booking);
     rows->setContentsMargins(0, 0, 0, 0);
@@ -49,8 +62,8 @@ BookingPage::BookingPage(Workbench& bench, QWidget* parent)
     all->addWidget(outer_);
     connect(segments_, &Segments::chosen, this, [this](int tab) { showTab(tab); });
     connect(moved_, &MovedLine::undoAsked, this, [this] { Q_EMIT refused(bench_.undo()); });
-    connect(&bench_, &Workbench::changed, this, &BookingPage::refresh);
-    new FirstPicture(this, [this] { showCurrentTab(); });
+    more_->setMenu(menu_);
+    moved_->watch(id_);
     refresh();
 }
 
@@ -113,13 +126,11 @@ QWidget* BookingPage::makeEmpty() {
 
 void BookingPage::makeTabs() {
     stack_ = new QStackedWidget;
-    tabs_ = bookingTabs(bench_);
     QStringList words;
     for (const auto& entry : tabs_) {
         words << entry.words;
         stack_->addWidget(new QWidget);
     }
-    shown_.resize(tabs_.size());
     segments_ = new Segments(tr("Part of the booking"), words, Segments::Look::tabs);
     segments_->setObjectName(QStringLiteral("booking.tabs"));
 }
@@ -146,8 +157,8 @@ BookingTab& BookingPage::tab(int index) {
 }
 
 bool BookingPage::makeNextTab() {
-    if (std::exchange(waits_, false)) {
-        showCurrentTab();
+    if (!outer_) {
+        begin();
         return true;
     }
     for (int i = 0; i < tabCount(); ++i) {
@@ -165,7 +176,8 @@ void BookingPage::addTabActions(Actions& actions) {
 }
 
 void BookingPage::setMenu(QMenu* more) {
-    more_->setMenu(more);
+    menu_ = more;
+    if (more_) more_->setMenu(menu_);
 }
 
 void BookingPage::take(const model::Edit& edit) {
@@ -196,14 +208,16 @@ void BookingPage::fillStandings(QMenu* menu) {
 }
 
 void BookingPage::show(std::optional<Id<model::Booking>> id) {
-    if (id != id_) title_->finish(); // what was typed belongs to the one that goes
+    if (outer_ && id != id_) title_->finish(); // what was typed belongs to the one that goes
     id_ = id;
+    if (!outer_) return;
     moved_->watch(id);
     refresh();
-    if (!waits_) showCurrentTab();
+    showCurrentTab();
 }
 
 void BookingPage::refresh() {
+    if (!outer_) return;
     const auto& season = bench_.season();
     const auto* b = id_ ? season.bookings.find(*id_) : nullptr;
     outer_->setCurrentIndex(b ? 1 : 0);
@@ -222,11 +236,12 @@ void BookingPage::refresh() {
 }
 
 int BookingPage::currentTab() const {
-    return stack_->currentIndex();
+    return stack_ ? stack_->currentIndex() : 0;
 }
 
 void BookingPage::showTab(int index) {
     if (index < 0 || index >= tabCount()) return;
+    make();
     if (index != currentTab() && !commitFocusedField(stack_->currentWidget())) {
         segments_->setCurrent(currentTab());
         return;
@@ -249,7 +264,6 @@ void BookingPage::stepTab(int by) {
 }
 
 void BookingPage::showCurrentTab() {
-    waits_ = false;
     const auto at = static_cast<std::size_t>(currentTab());
     if (at >= tabs_.size() || (shown_[at] == id_ && id_)) return;
     shown_[at] = id_;
@@ -257,12 +271,13 @@ void BookingPage::showCurrentTab() {
 }
 
 void BookingPage::editTitle() {
+    make();
     title_->setFocus(Qt::OtherFocusReason);
     title_->selectAll();
 }
 
 void BookingPage::enter() {
-    showCurrentTab();
+    begin();
     if (id_) tab(currentTab()).enter();
 }
 

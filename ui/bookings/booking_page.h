@@ -56,6 +56,8 @@ Q_SIGNALS:
     void demoAsked();
 
 private:
+    void begin();
+    void make();
     QWidget* makeHead();
     QWidget* makeEmpty();
     void makeTabs();
@@ -70,8 +72,8 @@ private:
     std::optional<Id<model::Booking>> id_;
     std::vector<TabEntry> tabs_;
     std::vector<std::optional<Id<model::Booking>>> shown_; ///< by tab
-    bool waits_ = true;                                    ///< for the first picture
-    QStackedWidget* outer_;                                ///< empty words, or the booking
+    QMenu* menu_ = nullptr;
+    QStackedWidget* outer_ = nullptr; ///< empty words, or the booking; none before the first picture
     TextLabel* emptyWords_ = nullptr;
     QWidget* emptyButtons_ = nullptr;
     TitleEdit* title_ = nullptr;

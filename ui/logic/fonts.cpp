@@ -26,6 +26,7 @@ void add(const QString& file) {
 void loadFonts() {
     static std::once_flag once;
     std::call_once(once, [] {
+        QFontDatabase::families(); // lists the system's too, which the first text would otherwise wait for
         QDirIterator files(QStringLiteral(":/withy/fonts"), {QStringLiteral("*.ttf")}, QDir::Files,
                            QDirIterator::Subdirectories);
         while (files.hasNext())
