@@ -25,8 +25,16 @@ namespace withy::ui {
 
 namespace {
 
+/// A row keeps its height whatever it says; Qt's list would lay out all anew for one that changed.
+class BookingRows : public QListView {
+protected:
+    void dataChanged(const QModelIndex& from, const QModelIndex& to, const QVector<int>& roles) override {
+        QAbstractItemView::dataChanged(from, to, roles);
+    }
+};
+
 QListView* makeView(BookingListModel* model, BookingDelegate* delegate) {
-    auto* view = new QListView;
+    auto* view = new BookingRows;
     view->setObjectName(QStringLiteral("bookings.list"));
     view->setProperty("look", QStringLiteral("list")); // its rows show the focus, not a frame around them
     view->setModel(model);

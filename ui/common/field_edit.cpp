@@ -152,10 +152,12 @@ void FieldEdit::typing() {
 }
 
 void FieldEdit::say(const QString& sentence) {
-    sentence_->setText(sentence);
-    sentence_->setVisible(!sentence.isEmpty());
-    control_->widget()->setAccessibleDescription(sentence);
-    restyle(control_->widget(), "wrong", !sentence.isEmpty());
+    if (sentence_->text() != sentence) { // every field is asked at every edit, and has mostly nothing to say
+        sentence_->setText(sentence);
+        sentence_->setVisible(!sentence.isEmpty());
+        control_->widget()->setAccessibleDescription(sentence);
+        restyle(control_->widget(), "wrong", !sentence.isEmpty());
+    }
     restyle(control_->widget(), "blank", control_->text().isEmpty());
 }
 

@@ -81,11 +81,31 @@ std::uint64_t turnOf(const std::shared_ptr<const PlanRunner::Run>& run) {
 
 } // namespace
 
+void PlanRunner::takeBack(std::shared_ptr<const Run> run) {
+    {
+        const std::lock_guard lock(mutex_);
+        spent_.push_back(std::move(run));
+    }
+    changed_.notify_all();
+}
+
+void PlanRunner::clearAway(std::unique_lock<std::mutex>& lock) {
+    auto spent = std::exchange(spent_, {});
+    lock.unlock();
+    spent.clear();
+    lock.lock();
+}
+
 template <class Task>
 std::optional<Task> PlanRunner::next(Stage<Task>& stage, const std::stop_token& quit) {
     std::unique_lock lock(mutex_);
     stage.turn = 0;
-    if (!changed_.wait(lock, quit, [&] { return stage.waiting.has_value(); })) return std::nullopt;
+    constexpr bool garden = std::is_same_v<Task, RunPtr>;
+    const auto called = [&] { return stage.waiting.has_value() || (garden && !spent_.empty()); };
+    do {
+        if (!changed_.wait(lock, quit, called)) return std::nullopt;
+        if constexpr (garden) clearAway(lock);
+    } while (!stage.waiting);
     std::optional<Task> task = std::exchange(stage.waiting, std::nullopt);
     stage.giveUp = std::stop_source();
     stage.turn = turnOf(*task);

@@ -12,6 +12,7 @@
 #include <optional>
 #include <stop_token>
 #include <thread>
+#include <vector>
 
 namespace withy::ui {
 
@@ -52,6 +53,10 @@ public:
 
     [[nodiscard]] std::uint64_t asked() const { return asked_; }
 
+    /// Takes a run that is no longer shown. To take a large one apart is some milliseconds' work, which the
+    /// garden's thread does when it has nothing better to do.
+    void takeBack(std::shared_ptr<const Run> run);
+
 private:
     using Clock = std::chrono::steady_clock;
     using RunPtr = std::shared_ptr<const Run>;
@@ -70,6 +75,7 @@ private:
     /// The next task of a stage, once there is one; nothing when it is time to go.
     template <class Task>
     std::optional<Task> next(Stage<Task>& stage, const std::stop_token& quit);
+    void clearAway(std::unique_lock<std::mutex>& lock);
     void publishBookings(Run run);
     void publishGarden(RunPtr run);
     /// The newest plan of bookings beside the newest garden and cover. With the mutex held.
@@ -84,6 +90,7 @@ private:
     RunPtr booked_; ///< the last with its bookings
     RunPtr whole_;  ///< the last with its garden and cover too
     RunPtr finished_;
+    std::vector<RunPtr> spent_;
     std::jthread bookingsThread_; // last: they use all the others
     std::jthread gardenThread_;
 };

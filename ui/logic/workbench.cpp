@@ -5,6 +5,8 @@
 
 #include <QTimer>
 
+#include <utility>
+
 namespace withy::ui {
 
 namespace {
@@ -36,7 +38,7 @@ void Workbench::waitForPlan() {
 
 void Workbench::showPlan(std::shared_ptr<const PlanRunner::Run> run) {
     if (run == run_) return;
-    run_ = std::move(run);
+    runner_.takeBack(std::exchange(run_, std::move(run)));
     Q_EMIT planned();
 }
 

@@ -10,6 +10,8 @@ namespace withy::ui {
 
 namespace {
 
+constexpr qsizetype mostSeen = 60; ///< rows compared, face by face, at every plan
+
 std::int64_t makingMinutes(const plan::BookingPlan& plan) {
     std::int64_t minutes = 0;
     for (const auto& s : plan.steps) {
@@ -70,12 +72,40 @@ void BookingListModel::refresh() {
     auto next = lay();
     if (next.rows == laid_.rows) {
         laid_ = std::move(next);
-        if (!laid_.rows.empty()) Q_EMIT dataChanged(index(0), index(rowCount() - 1));
+        tellOfWhatDiffers();
         return;
     }
     beginResetModel();
+    seen_.clear();
     laid_ = std::move(next);
     endResetModel();
+}
+
+/// A plan comes with every edit and changes the words of one booking or two: only those are painted anew.
+void BookingListModel::tellOfWhatDiffers() {
+    if (seen_.size() > mostSeen) { // after scrolling: cheaper to paint the few in view
+        seen_.clear();
+        Q_EMIT dataChanged(index(0), index(rowCount() - 1));
+        return;
+    }
+    for (auto row = seen_.begin(); row != seen_.end(); ++row) {
+        auto now = face(row.key());
+        if (now == row.value()) continue;
+        row.value() = std::move(now);
+        Q_EMIT dataChanged(index(row.key()), index(row.key()));
+    }
+}
+
+/// Everything a row shows.
+QVariantList BookingListModel::face(int row) const {
+    QVariantList all;
+    for (const int role : {int{Qt::DisplayRole}, int{Qt::AccessibleTextRole}, int{ShortHeadRole},
+                           int{FigureRole}, int{SecondRole}, int{StateRole}, int{AsksRole}, int{StrongRole},
+                           int{DayRole}, int{FoldRole}, int{StandingRole}, int{ToMendRole}})
+        all << look(row, role);
+    if (const auto cover = coverAt(row))
+        all << static_cast<int>(cover->standing) << cover->share.value_or(-1) << qlonglong{cover->shortBy};
+    return all;
 }
 
 Qt::ItemFlags BookingListModel::flags(const QModelIndex& index) const {
@@ -94,7 +124,13 @@ const std::vector<const model::Line*>& BookingListModel::linesOf(Id<model::Booki
 
 QVariant BookingListModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid() || index.row() >= rowCount()) return {};
-    const Row& row = laid_.rows[static_cast<std::size_t>(index.row())];
+    const bool painted = role == Qt::DisplayRole || role == DayRole || role == ShortHeadRole;
+    if (painted && !seen_.contains(index.row())) seen_.insert(index.row(), face(index.row()));
+    return look(index.row(), role);
+}
+
+QVariant BookingListModel::look(int at, int role) const {
+    const Row& row = laid_.rows[static_cast<std::size_t>(at)];
     if (!row.id) return headData(static_cast<std::size_t>(row.group), role);
     const auto* booking = season_.bookings.find(row.id);
     return booking ? bookingData(*booking, role) : QVariant();

@@ -89,6 +89,9 @@ private:
     };
 
     void refresh();
+    void tellOfWhatDiffers();
+    [[nodiscard]] QVariant look(int row, int role) const;
+    [[nodiscard]] QVariantList face(int row) const;
     [[nodiscard]] Laid lay();
     [[nodiscard]] bool isFound(const model::Booking& booking);
     [[nodiscard]] const std::vector<const model::Line*>& linesOf(Id<model::Booking> id) const;
@@ -104,6 +107,7 @@ private:
     model::Season season_; ///< as shown; shares its rows with the workbench
     Laid laid_;
     mutable QHash<qint64, std::vector<const model::Line*>> lines_;
+    mutable QHash<int, QVariantList> seen_; ///< the face of each row that was asked for since the last reset
 
     struct FindKey {
         std::shared_ptr<const void> booking;

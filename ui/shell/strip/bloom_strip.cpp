@@ -11,6 +11,7 @@
 #include <QEvent>
 #include <QPainter>
 #include <QPainterPath>
+#include <QTimer>
 
 #include <algorithm>
 #include <cmath>
@@ -27,7 +28,11 @@ BloomStrip::BloomStrip(Workbench& bench, QWidget* parent) : QWidget(parent), ben
         tr("Left and right read day by day, up and down plant by plant, Page Up and Page Down booking by "
            "booking. Enter leads there. Plus and minus zoom, Home shows the whole season."));
     auto* seen = new WhenSeen(this, [this] { refresh(); });
-    connect(&bench_, &Workbench::planned, seen, [seen] { seen->ask(); });
+    // After what else a plan changes has been shown: a picture of its own takes some milliseconds.
+    auto* later = new QTimer(this);
+    later->setSingleShot(true);
+    connect(later, &QTimer::timeout, seen, [seen] { seen->ask(); });
+    connect(&bench_, &Workbench::planned, later, [later] { later->start(0); });
     new FirstPicture(this, [this] { refresh(); });
 }
 
