@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/model/sample.h"
+#include "ui/logic/fields/colour_reading.h"
 #include "ui/logic/fields/field_text.h"
 #include "ui/logic/format.h"
 
@@ -284,9 +285,11 @@ TEST(FieldReading, WordsNamesAndColours) {
                          {plants, "colour_1", "#AD4A08", s("#ad4a08")},
                          {plants, "colour_1", "ad4a08", s("#ad4a08")},
                          {plants, "colour_1", "#f80", s("#ff8800")},
-                         {plants, "colour_1", "coral", s("#ff7f50")}, // SVG 1.1 colour keywords
+                         {plants, "colour_1", "coral", s("#ff7f50")}, // CSS Color Module Level 4
+                         {plants, "colour_1", "light coral", s("#f08080")},
                          {plants, "colour_1", "Plum", s("#dda0dd")},
-                         {plants, "colour_1", "light pink", s("#ffb6c1")},
+                         {plants, "colour_1", "Light Pink", s("#f9ccca")}, // ISCC-NBS centroid
+                         {plants, "colour_1", "dark purplish red", s("#673147")},
                          {TableKind::plantFacts, "fact", "vase life, least", s("vase_life_min_days")},
                      });
     expectRefused(seasonOf(),
@@ -302,6 +305,63 @@ TEST(FieldReading, WordsNamesAndColours) {
                       {plants, "colour_1", "transparent", "is not a colour"},
                       {plants, "name", "  ", "may not be blank"},
                   });
+}
+
+TEST(FieldReading, MonthsByNameOrNumber) {
+    constexpr auto normals = TableKind::monthNormals;
+    expectUnderstood(seasonOf(), {
+                                     {normals, "month", "March", n(3)},
+                                     {normals, "month", "sep", n(9)},
+                                     {normals, "month", "12", n(12)},
+                                     {normals, "month", "f", n(2)},
+                                 });
+    expectRefused(seasonOf(), {
+                                  {normals, "month", "Ma", "is not a month"}, // March or May
+                                  {normals, "month", "13", "is not a month"},
+                                  {normals, "month", "0", "is not a month"},
+                              });
+    const auto& field = *model::tableInfo(normals).field("month");
+    EXPECT_EQ(fieldText(seasonOf(), normals, field, n(10)).toStdString(), "October");
+}
+
+// The centres of what the ISCC-NBS names mean (Kelly and Judd, NBS Special Publication 440, in sRGB), CSS
+// Color Module Level 4 for coral and teal, and colours close by: the name is that of the centre.
+TEST(FieldReading, ColoursAreCalledByPublishedWords) {
+    const std::pair<const char*, const char*> cases[]{
+        {"#673147", "dark purplish red"},
+        {"#6a3049", "dark purplish red"},
+        {"#be0032", "vivid red"},
+        {"#fab57f", "light orange"},
+        {"#f9b680", "light orange"},
+        {"#8c82b6", "light violet"},
+        {"#ff7f50", "coral"},
+        {"#008080", "teal"},
+        {"#f3e5ab", "pale yellow"},
+    };
+    const auto& field = *model::tableInfo(plants).field("colour_1");
+    for (const auto& [hex, name] : cases) {
+        SCOPED_TRACE(hex);
+        EXPECT_EQ(shownText(seasonOf(), plants, field, s(hex)).toStdString(), name);
+        EXPECT_EQ(fieldText(seasonOf(), plants, field, s(hex)).toStdString(), hex)
+            << "typed and copied exactly";
+    }
+}
+
+/// What a cell says can be typed into another one, and it says the same there.
+TEST(FieldReading, TheNameOfAColourReadsBack) {
+    for (int red = 0; red < 256; red += 51) {
+        for (int green = 0; green < 256; green += 51) {
+            for (int blue = 0; blue < 256; blue += 51) {
+                const Colour colour{static_cast<std::uint8_t>(red), static_cast<std::uint8_t>(green),
+                                    static_cast<std::uint8_t>(blue)};
+                const QString name = colourName(colour);
+                SCOPED_TRACE(colour.hex() + " " + name.toStdString());
+                const auto again = readColour(name);
+                ASSERT_TRUE(again);
+                EXPECT_EQ(colourName(*again), name);
+            }
+        }
+    }
 }
 
 TEST(FieldReading, TextIsKeptAsTyped) {

@@ -173,7 +173,7 @@ TEST(RecordEdits, NewRecordsBeginWhereTheyBelong) {
     // Months, kinds of work and days of weather: the first that is free.
     for (int month = 1; month <= 3; ++month)
         season = thereAndBack(season, edits::addRecord(season, TableKind::monthNormals, {}, id));
-    EXPECT_EQ(textOf(season, {TableKind::monthNormals, id}, "month").toStdString(), "3");
+    EXPECT_EQ(textOf(season, {TableKind::monthNormals, id}, "month").toStdString(), "March");
     for (int day = 1; day <= 2; ++day)
         season = thereAndBack(season, edits::addRecord(season, TableKind::weather, {}, id));
     EXPECT_EQ(textOf(season, {TableKind::weather, id}, "date").toStdString(), "Tue 2 Mar 2027");

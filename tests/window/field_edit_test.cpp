@@ -245,6 +245,16 @@ TEST_F(FieldEditTest, ColoursTicksAndWords) {
     colour.setTyped(QStringLiteral("coral"));
     EXPECT_TRUE(colour.commit());
     EXPECT_EQ(colour.typed(), QStringLiteral("#ff7f50"));
+    auto* line = qobject_cast<QLineEdit*>(colour.control());
+    EXPECT_EQ(line->text(), QStringLiteral("coral")) << "a name while nobody types";
+    QFocusEvent in(QEvent::FocusIn);
+    QApplication::sendEvent(line, &in);
+    EXPECT_EQ(line->text(), QStringLiteral("#ff7f50")) << "and exactly what it is while one does";
+    line->setText(QStringLiteral("#673147"));
+    QFocusEvent out(QEvent::FocusOut);
+    QApplication::sendEvent(line, &out);
+    EXPECT_EQ(line->text(), QStringLiteral("dark purplish red"));
+    EXPECT_EQ(bench->season().plants.begin()->colour1, Colour::parse("#673147"));
     focal.control()->setEnabled(true);
     qobject_cast<QCheckBox*>(focal.control())->click();
     EXPECT_TRUE(bench->season().plants.begin()->focal);

@@ -9,7 +9,6 @@
 #include "ui/paint/type.h"
 
 #include <QApplication>
-#include <QLocale>
 #include <QPainter>
 #include <QTableView>
 #include <QTextLayout>
@@ -97,13 +96,6 @@ QString shownWords(const QModelIndex& index, const RecordTableModel& model) {
     const auto* field = model.fieldAt(index.column());
     QString words = index.data(Qt::DisplayRole).toString();
     if (!field || !index.data(RecordTableModel::SentenceRole).toString().isEmpty()) return words;
-    if (field->kind == model::FieldKind::colour &&
-        index.data(RecordTableModel::ColourRole).value<QColor>().isValid())
-        return {};
-    if (model.spec().kind == model::TableKind::monthNormals && field->name == "month") {
-        const int month = words.toInt();
-        return 1 <= month && month <= 12 ? QLocale().standaloneMonthName(month) : words;
-    }
     const bool day = field->kind == model::FieldKind::day || field->kind == model::FieldKind::localTime;
     const auto& settings = model.bench().season().theSettings();
     if (day && settings.firstDay.year() == settings.lastDay.year())

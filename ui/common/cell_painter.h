@@ -14,8 +14,7 @@ class RecordTableModel;
 /// hand. What was refused stands in osier, and so does what `asks`.
 void paintCell(QPainter& painter, const QStyleOptionViewItem& option, const QModelIndex& index,
                const RecordTableModel& model, bool asks = false);
-/// The words of a cell as they are drawn: a colour is shown, not spelt, and a day within the season needs no
-/// year.
+/// The words of a cell as they are drawn: a day within the season needs no year.
 QString shownWords(const QModelIndex& index, const RecordTableModel& model);
 /// What one line of a cell's words takes, with the air at its sides.
 int wordsWidth(const QString& words);

@@ -8,6 +8,7 @@
 #include <QAction>
 #include <QColorDialog>
 #include <QCoreApplication>
+#include <QFocusEvent>
 #include <QPainter>
 #include <QPixmap>
 
@@ -37,30 +38,80 @@ QIcon swatchIcon(const std::optional<Colour>& colour) {
 
 } // namespace
 
+/// Says the name of what it holds while nobody types in it.
+class ColourLine : public QLineEdit {
+public:
+    using QLineEdit::QLineEdit;
+
+    [[nodiscard]] QString held() const { return named_.isEmpty() || text() != named_ ? text() : held_; }
+
+    void hold(const QString& typed) {
+        named_.clear();
+        setText(typed);
+        if (!hasFocus()) sayName();
+        setCursorPosition(0);
+    }
+
+protected:
+    void focusInEvent(QFocusEvent* event) override {
+        if (!isReadOnly() && !named_.isEmpty() && text() == named_) {
+            const bool all = hasSelectedText();
+            named_.clear();
+            setText(held_);
+            if (all) selectAll();
+        }
+        QLineEdit::focusInEvent(event);
+    }
+
+    void focusOutEvent(QFocusEvent* event) override {
+        QLineEdit::focusOutEvent(event);
+        sayName();
+    }
+
+private:
+    void sayName() {
+        const QString name = colourName(text());
+        if (name == text()) return; // blank, a name already, or no colour at all
+        held_ = text();
+        named_ = name;
+        setText(name);
+        setCursorPosition(0);
+    }
+
+    QString held_;  ///< "#87345a"
+    QString named_; ///< what stands there for it; empty while it is spelt
+};
+
 ColourControl::ColourControl(QWidget* parent)
-    : LineControl(parent), swatch_(line_->addAction(swatchIcon(std::nullopt), QLineEdit::LeadingPosition)) {
+    : LineControl(new ColourLine(parent))
+    , colour_(static_cast<ColourLine*>(line_))
+    , swatch_(line_->addAction(swatchIcon(std::nullopt), QLineEdit::LeadingPosition)) {
     swatch_->setText(QCoreApplication::translate("FieldControl", "Choose a colour"));
     QObject::connect(line_, &QLineEdit::textChanged, line_, [this] { showSwatch(); });
     QObject::connect(swatch_, &QAction::triggered, line_, [this] { openPopup(); });
 }
 
+QString ColourControl::text() const {
+    return colour_->held();
+}
+
 void ColourControl::setText(const QString& text) {
-    LineControl::setText(text);
+    colour_->hold(text);
     showSwatch();
 }
 
 void ColourControl::showSwatch() {
-    swatch_->setIcon(swatchIcon(readColour(line_->text())));
+    swatch_->setIcon(swatchIcon(readColour(text())));
 }
 
 void ColourControl::openPopup() {
     if (line_->isReadOnly()) return;
     choosing_ = true;
-    const QColor chosen = QColorDialog::getColor(QColor(line_->text()), line_->window(), swatch_->text(),
+    const QColor chosen = QColorDialog::getColor(QColor(text()), line_->window(), swatch_->text(),
                                                  QColorDialog::DontUseNativeDialog);
     choosing_ = false;
     if (!chosen.isValid()) return;
-    line_->setText(chosen.name());
+    setText(chosen.name());
     if (picked) picked();
 }
 

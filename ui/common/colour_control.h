@@ -7,10 +7,13 @@ class QAction;
 
 namespace withy::ui {
 
-/// A colour by name or number, with a swatch that opens the chooser.
+class ColourLine;
+
+/// A colour with a swatch that opens the chooser: called by its name, and spelt only while it is typed in.
 class ColourControl : public LineControl {
 public:
     explicit ColourControl(QWidget* parent);
+    [[nodiscard]] QString text() const override;
     void setText(const QString& text) override;
 
     [[nodiscard]] bool isPopupOpen() const override { return choosing_; }
@@ -20,6 +23,7 @@ public:
 private:
     void showSwatch();
 
+    ColourLine* colour_;
     QAction* swatch_;
     bool choosing_ = false;
 };

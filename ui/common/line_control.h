@@ -27,11 +27,7 @@ protected:
 /// One line, typed freely.
 class LineControl : public FieldControl {
 public:
-    explicit LineControl(QWidget* parent) : line_(new QLineEdit(parent)) {
-        QObject::connect(line_, &QLineEdit::textEdited, line_, [this] {
-            if (edited) edited();
-        });
-    }
+    explicit LineControl(QWidget* parent) : LineControl(new QLineEdit(parent)) {}
 
     [[nodiscard]] QWidget* widget() const override { return line_; }
 
@@ -47,6 +43,12 @@ public:
     void setPrompt(const QString& prompt) override { line_->setPlaceholderText(prompt); }
 
 protected:
+    explicit LineControl(QLineEdit* line) : line_(line) {
+        QObject::connect(line_, &QLineEdit::textEdited, line_, [this] {
+            if (edited) edited();
+        });
+    }
+
     QLineEdit* line_;
 };
 

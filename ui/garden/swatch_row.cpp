@@ -2,6 +2,7 @@
 #include "ui/garden/swatch_row.h"
 
 #include "ui/common/style.h"
+#include "ui/logic/fields/colour_reading.h"
 #include "ui/paint/spacing.h"
 
 #include <QPainter>
@@ -20,7 +21,7 @@ void SwatchRow::show(const model::Plant& plant) {
     }
     QStringList words;
     for (const auto& c : colours_)
-        words << QString::fromStdString(c.hex());
+        words << colourName(c);
     setAccessibleName(tr("Bloom colours: %1").arg(words.join(QStringLiteral(", "))));
     setToolTip(words.join(QStringLiteral(", ")));
     updateGeometry();

@@ -34,6 +34,7 @@ public:
         if (!model::isBlank(now_) && field_.kind != FieldKind::text && trimmed == shown(now_))
             return {now_, {}};
         if (trimmed.isEmpty()) return blank();
+        if (isMonth(kind_, field_)) return readMonth(trimmed);
         switch (field_.kind) {
         case FieldKind::text:
             return readText(typed);
@@ -80,7 +81,8 @@ private:
         if (!length) return no(tr("There are characters in it that are no text. Take them out."));
         if (*length <= field_.longest) return {Value(s), {}};
         return no(tr("It is %1 characters long. Keep it to %2.")
-                      .arg(QString::number(*length), QString::number(field_.longest)));
+                      .arg(whole(static_cast<std::int64_t>(*length)),
+                           whole(static_cast<std::int64_t>(field_.longest))));
     }
 
     [[nodiscard]] FieldReading readFact(const QString& typed) const {
@@ -121,6 +123,18 @@ private:
         }
         if (begun.size() == 1) return {Value(std::string(begun.front())), {}};
         return no(tr("“%1” is not one of these: %2.").arg(typed.left(40), all.join(QStringLiteral(", "))));
+    }
+
+    /// A name, as much of one as tells it from the others, or a number.
+    [[nodiscard]] FieldReading readMonth(const QString& typed) const {
+        std::vector<int> begun;
+        for (int month = 1; month <= 12; ++month)
+            if (monthName(month).startsWith(typed, Qt::CaseInsensitive)) begun.push_back(month);
+        if (begun.size() == 1) return {Value(std::int64_t{begun.front()}), {}};
+        bool isNumber = false;
+        const int number = typed.toInt(&isNumber);
+        if (isNumber && number >= 1 && number <= 12) return {Value(std::int64_t{number}), {}};
+        return no(tr("“%1” is not a month. Write it as March, or as 3.").arg(typed.left(40)));
     }
 
     [[nodiscard]] YearRange seasonRange() const {

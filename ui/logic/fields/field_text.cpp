@@ -2,10 +2,12 @@
 #include "ui/logic/fields/field_text.h"
 
 #include "core/exchange/decimal.h"
+#include "ui/logic/fields/colour_reading.h"
 #include "ui/logic/fields/units.h"
 #include "ui/logic/format.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 
 #include <cmath>
 
@@ -59,6 +61,7 @@ QString numberText(const Season& season, TableKind kind, const FieldInfo& field,
     case FieldKind::reference:
         return n == 0 ? QString() : recordWords(season, field.refersTo, n);
     default:
+        if (isMonth(kind, field)) return monthName(static_cast<int>(n));
         if (field.unit == "minute of the day") return clockOf(static_cast<int>(n));
         return figureText(season, kind, field, static_cast<double>(n));
     }
@@ -96,6 +99,14 @@ QString fieldText(const Season& season, TableKind kind, const FieldInfo& field, 
     return {};
 }
 
+QString shownText(const Season& season, TableKind kind, const FieldInfo& field, const Value& value) {
+    const QString words = fieldText(season, kind, field, value);
+    if (field.kind == FieldKind::colour) return colourName(words);
+    const auto* real = std::get_if<double>(&value);
+    if (!real || field.unit != "C") return words;
+    return QString::number(*real, 'f', 1) + words.mid(words.indexOf(QLatin1Char(' '))); // as its neighbours
+}
+
 Value valueOf(const Season& season, model::Ref ref, std::string_view name) {
     if (ref.table == TableKind::none) return {};
     const auto* field = model::tableInfo(ref.table).field(name);
@@ -118,6 +129,15 @@ bool isFigure(const FieldInfo& field) {
     default:
         return false;
     }
+}
+
+bool isMonth(TableKind kind, const FieldInfo& field) {
+    return kind == TableKind::monthNormals && field.name == "month";
+}
+
+QString monthName(int month) {
+    if (month < 1 || month > 12) return QString::number(month);
+    return QLocale(QLocale::English, QLocale::UnitedKingdom).standaloneMonthName(month);
 }
 
 bool isLongText(const FieldInfo& field) {

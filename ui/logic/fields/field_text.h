@@ -33,6 +33,11 @@ QString recordWords(const model::Season& season, model::TableKind kind, std::int
 QString fieldText(const model::Season& season, model::TableKind kind, const model::FieldInfo& field,
                   const model::Value& value);
 
+/// The same as a grower reads it in a column: a colour by its name, temperatures to a tenth. What is typed
+/// and copied stays exact.
+QString shownText(const model::Season& season, model::TableKind kind, const model::FieldInfo& field,
+                  const model::Value& value);
+
 /// What was typed, understood; or the sentence that says why not, and what would mend it.
 struct FieldReading {
     std::optional<model::Value> value; ///< nothing when it cannot be read or may not be
@@ -68,6 +73,10 @@ QString textOf(const model::Season& season, model::Ref record, std::string_view 
 
 /// Whether figures of this field stand at the right of a column.
 bool isFigure(const model::FieldInfo& field);
+/// A month, shown and read by its name: "March".
+bool isMonth(model::TableKind kind, const model::FieldInfo& field);
+/// "March" for 3; the number itself where there is no such month.
+QString monthName(int month);
 /// Text that may run over several lines.
 bool isLongText(const model::FieldInfo& field);
 

@@ -19,7 +19,7 @@ public:
 
     [[nodiscard]] QString line(const model::Line& l) const {
         return tr("%1 %2 for %3")
-            .arg(QString::number(l.pieces.value), name(TableKind::designs, l.design.value),
+            .arg(whole(l.pieces.value), name(TableKind::designs, l.design.value),
                  name(TableKind::bookings, l.booking.value));
     }
 

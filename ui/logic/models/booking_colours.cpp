@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/models/booking_colours.h"
 
+#include "ui/logic/fields/colour_reading.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_groups.h"
 
-#include <QColor>
 #include <QCoreApplication>
 #include <QRegularExpression>
 
@@ -37,10 +37,6 @@ public:
     }
 };
 
-Colour fromQt(const QColor& c) {
-    return Colour::parse(utf8(c.name())).value_or(Colour{});
-}
-
 bool hasWord(const QString& folded, const QString& word) {
     const auto at = folded.indexOf(word);
     if (at < 0) return false;
@@ -62,12 +58,9 @@ std::optional<Colour> ofPlant(const model::Season& season, const QString& name) 
 }
 
 std::optional<Colour> colourNamed(const model::Season& season, const QString& name) {
-    if (const auto hex = Colour::parse(utf8(name))) return hex;
+    if (name.startsWith(QLatin1Char('#'))) return readColour(name);
     if (const auto bloom = ofPlant(season, name)) return bloom;
-    const QString web = QString(name).remove(QLatin1Char(' ')).toLower();
-    return QColor::isValidColor(web) && web != QLatin1String("transparent")
-               ? std::optional(fromQt(QColor(web)))
-               : std::nullopt;
+    return readColour(name);
 }
 
 } // namespace
@@ -108,7 +101,7 @@ std::vector<const model::BookingColour*> coloursOf(const model::Season& season, 
 QString coloursWords(const std::vector<const model::BookingColour*>& colours) {
     QStringList words;
     for (const auto* c : colours) {
-        const QString name = c->name.empty() ? text(c->colour.hex()) : text(c->name);
+        const QString name = c->name.empty() ? colourName(c->colour) : text(c->name);
         words << (c->share ? BookingColoursSay::share(*c->share, name) : name);
     }
     return words.join(QStringLiteral(", "));

@@ -18,7 +18,7 @@ struct ColoursReading {
 };
 
 /// Each a name and a share, in either order. A name means the bloom of a plant that bears it ("coral":
-/// Zinnia, coral), else the web colour of that name (W3C CSS Color 4, named colours); "#rrggbb" itself too.
+/// Zinnia, coral), else what readColour makes of it; "#rrggbb" itself too.
 ColoursReading readColours(const model::Season& season, const QString& typed);
 
 /// "30 % plum, 30 % coral": what the bar shows, for those who cannot see it.

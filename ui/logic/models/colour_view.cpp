@@ -2,6 +2,7 @@
 #include "ui/logic/models/colour_view.h"
 
 #include "ui/logic/edits/design_edits.h"
+#include "ui/logic/fields/colour_reading.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_colours.h"
 
@@ -28,7 +29,7 @@ QString percent(double share) {
 }
 
 QString nameOfWish(const model::BookingColour& c) {
-    return c.name.empty() ? text(c.colour.hex()) : text(c.name);
+    return c.name.empty() ? colourName(c.colour) : text(c.name);
 }
 
 /// Own colours of a piece without wishes: each plant's first, the most seen first.

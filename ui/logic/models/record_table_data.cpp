@@ -61,16 +61,19 @@ QVariant RecordTableModel::data(const QModelIndex& index, int role) const {
         return id ? computedData(*column.computed, rows_[static_cast<std::size_t>(index.row())], role)
                   : QVariant();
     const auto& field = *column.field;
-    if (role == Qt::TextAlignmentRole) return alignment(isFigure(field));
+    if (role == Qt::TextAlignmentRole) return alignment(isFigure(field) && !isMonth(spec_.kind, field));
     const Value value = valueAt(index);
     const auto refusal = refusals_.find({id.value_or(0), index.column()});
     const bool isRefused = refusal != refusals_.end();
     const auto shown = [&] {
         return isRefused ? refusal->second.typed : fieldText(season_, spec_.kind, field, value);
     };
+    const auto read = [&] {
+        return isRefused ? refusal->second.typed : shownText(season_, spec_.kind, field, value);
+    };
     switch (role) {
     case Qt::DisplayRole:
-        return isTick(&field) ? QVariant() : QVariant(shown());
+        return isTick(&field) ? QVariant() : QVariant(read());
     case Qt::EditRole:
     case TypedRole:
         return shown();
@@ -82,7 +85,7 @@ QVariant RecordTableModel::data(const QModelIndex& index, int role) const {
     case Qt::AccessibleDescriptionRole:
         return isRefused ? QVariant(refusal->second.sentence) : QVariant(QString());
     case Qt::AccessibleTextRole:
-        return QString(fieldLabel(spec_.kind, field) + QStringLiteral(": ") + shown());
+        return QString(fieldLabel(spec_.kind, field) + QStringLiteral(": ") + read());
     case BlankRole:
         return !isRefused && shown().isEmpty();
     case ColourRole: {
@@ -103,7 +106,8 @@ QVariant RecordTableModel::headerData(int section, Qt::Orientation orientation, 
     if (role == Qt::DisplayRole)
         return column.field ? columnHead(spec_.kind, *column.field) : column.computed->head;
     if (role == Qt::TextAlignmentRole)
-        return alignment(column.field ? isFigure(*column.field) : column.computed->figure);
+        return alignment(column.field ? isFigure(*column.field) && !isMonth(spec_.kind, *column.field)
+                                      : column.computed->figure);
     return {};
 }
 
