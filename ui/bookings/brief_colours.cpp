@@ -18,7 +18,7 @@ ColourBar::ColourBar(QWidget* parent) : QWidget(parent) {
 }
 
 QSize ColourBar::sizeHint() const {
-    return {grid(60), parts_.empty() ? 0 : grid(10)};
+    return {grid(60), parts_.empty() ? 0 : grid(8)};
 }
 
 void ColourBar::setParts(const std::vector<Part>& parts, const QString& inWords) {
@@ -37,8 +37,6 @@ void ColourBar::paintEvent(QPaintEvent*) {
         sum += part.share;
     if (sum <= 0) return;
     const auto& palette = currentPalette();
-    p.setFont(typeFont(TypeRole::caption));
-    const QFontMetrics metrics(p.font());
     double x = 0;
     for (const auto& part : parts_) {
         const double w = part.share / sum * (width() - 1);
@@ -46,12 +44,6 @@ void ColourBar::paintEvent(QPaintEvent*) {
         p.setPen(QPen(palette.bloomEdge(part.colour), hairline));
         p.setBrush(part.colour);
         p.drawRect(box);
-        // Share and name under each other where they do not fit beside; words only where all of them fit.
-        if (metrics.horizontalAdvance(part.name) + grid(2) < w) {
-            p.setPen(Palette::textOn(part.colour));
-            p.drawText(box.adjusted(grid(1), 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft | Qt::TextWordWrap,
-                       part.words);
-        }
         x += w;
     }
 }
@@ -62,18 +54,19 @@ BriefColours::BriefColours(Workbench& bench, QWidget* parent)
     , bar_(new ColourBar)
     , table_(new RecordTable(bench, {.kind = model::TableKind::bookingColours,
                                      .columns = {"name", "colour", "share"},
-                                     .parent = std::pair{std::string("booking"), std::int64_t{0}}}))
+                                     .parent = std::pair{std::string("booking"), std::int64_t{0}},
+                                     .addRow = false}))
     , quick_(new QuickLine("brief.coloursLine", tr("Wished colours in one line"),
-                           tr("plum 30, coral 30, apricot 15, bronze 25"),
+                           tr("Add more: teal 20, cream 10"),
                            [this](const QString& typed) { return addTyped(typed); }))
     , sum_(remark()) {
-    setRemark(tr("what they see in their mind; shares may stay blank"));
+    setRemark(tr("shares may stay blank"));
     table_->setEmptyWords(tr("No colours wished for yet."));
     table_->growWithRows();
     add(bar_);
     add(sum_);
-    add(quick_);
     add(table_);
+    add(quick_);
     connect(table_, &RecordTable::refused, this, &BriefColours::refused);
     connect(table_, &RecordTable::blocked, this, &BriefColours::refused);
     connect(&bench_, &Workbench::changed, this, &BriefColours::refresh);
@@ -92,7 +85,7 @@ void BriefColours::refresh() {
     for (const auto* c : list) {
         // A colour without a share still shows, as a tenth.
         const double share = c->share.value_or(10);
-        parts.push_back({Palette::bloom(c->colour), share, text(c->name), coloursWords({c})});
+        parts.push_back({Palette::bloom(c->colour), share});
     }
     bar_->setParts(parts, coloursWords(list));
     const QString sum = sharesWords(list);

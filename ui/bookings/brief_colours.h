@@ -9,7 +9,7 @@ namespace withy::ui {
 class QuickLine;
 class RecordTable;
 
-/// Shares of colours as one bar; also what it says in words.
+/// Shares of colours as one bar, which the rows below it name; for those who cannot see it, in words.
 class ColourBar : public QWidget {
     Q_OBJECT
 
@@ -19,8 +19,6 @@ public:
     struct Part {
         QColor colour;
         double share = 0;
-        QString name;
-        QString words; ///< "30 % plum"
     };
 
     void setParts(const std::vector<Part>& parts, const QString& inWords);
@@ -33,7 +31,7 @@ private:
     std::vector<Part> parts_;
 };
 
-/// The colours wished for, as a bar, as rows, and by typing them in one line.
+/// The colours wished for: a bar, a row for each, and a line that takes several more at once.
 class BriefColours : public Group {
     Q_OBJECT
 
