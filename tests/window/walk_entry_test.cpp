@@ -15,6 +15,23 @@ protected:
         show("garden.walk");
         table_ = in<WalkEntryTable>("garden.walk_entry.table");
         page_ = in<WalkEntryPage>("garden.walk_entry");
+        if (page_->sheet().rowCount() == 0) return;
+        ASSERT_TRUE(QTest::qWaitFor([this] { return page_->sheet().knowsExpected(); }));
+        settle();
+    }
+
+    /// The row of the sheet that is shown as the n-th, from nought.
+    [[nodiscard]] int row(int shown) const {
+        for (int r = 0; r < page_->sheet().rowCount(); ++r)
+            if (!table_->isRowHidden(r) && shown-- == 0) return r;
+        return -1;
+    }
+
+    [[nodiscard]] int lastRow() const {
+        int last = page_->sheet().rowCount() - 1;
+        while (last > 0 && table_->isRowHidden(last))
+            --last;
+        return last;
     }
 
     void key(int key, const char* words = "") {
@@ -25,7 +42,9 @@ protected:
         QApplication::processEvents();
     }
 
-    const model::Walk* walk(int row) {
+    const model::Walk* walk(int shown) { return walkAt(row(shown)); }
+
+    const model::Walk* walkAt(int row) {
         return edits::walkOf(held(), page_->sheet().patchAt(row), page_->sheet().day());
     }
 
@@ -71,17 +90,16 @@ TEST_F(WalkEntry, ArrowsMoveAndEscPutsBack) {
     EXPECT_EQ(table_->currentIndex().column(), WalkEntryModel::RemarkColumn);
     key(Qt::Key_Return, "mildew at the far end");
     EXPECT_EQ(walk(0)->remark, "mildew at the far end");
-    EXPECT_EQ(table_->currentIndex().row(), 1);
+    EXPECT_EQ(table_->currentIndex().row(), row(1));
 }
 
 TEST_F(WalkEntry, TheSheetIsLeftByTabAtItsEnds) {
     begin();
-    auto& sheet = page_->sheet();
-    table_->openCell(sheet.rowCount() - 1, WalkEntryModel::WeekColumn);
+    table_->openCell(lastRow(), WalkEntryModel::WeekColumn);
     key(Qt::Key_Tab, "3");
     EXPECT_NE(QApplication::focusWidget()->objectName().toStdString(), "garden.walk_entry.cell");
-    EXPECT_EQ(walk(sheet.rowCount() - 1)->withinWeek, Stems(3));
-    table_->openCell(0, WalkEntryModel::ReadyColumn);
+    EXPECT_EQ(walkAt(lastRow())->withinWeek, Stems(3));
+    table_->openCell(row(0), WalkEntryModel::ReadyColumn);
     key(Qt::Key_Backtab);
     EXPECT_EQ(QApplication::focusWidget()->objectName().toStdString(), "garden.walk_entry.date");
 }
@@ -91,7 +109,8 @@ TEST_F(WalkEntry, BadCountsStayWithTheirSentenceAndHugeOnesAreTaken) {
     key(Qt::Key_Return, "-4");
     EXPECT_FALSE(refused_.isEmpty());
     EXPECT_EQ(walk(0), nullptr);
-    EXPECT_EQ(page_->sheet().index(0, WalkEntryModel::ReadyColumn).data().toString().toStdString(), "-4");
+    EXPECT_EQ(page_->sheet().index(row(0), WalkEntryModel::ReadyColumn).data().toString().toStdString(),
+              "-4");
     key(Qt::Key_Left);
     key(Qt::Key_Return, "90000");
     EXPECT_EQ(walk(0)->readyNow, Stems(90000));
@@ -108,8 +127,9 @@ TEST_F(WalkEntry, AnotherDayIsTypedAndOneOutOfTheSeasonIsNot) {
     auto* date = in<QLineEdit>("garden.walk_entry.date");
     type(date, "3 sep");
     EXPECT_EQ(page_->sheet().day(), *Day::fromYmd(2027, 9, 3));
-    EXPECT_TRUE(page_->sheet().index(0, WalkEntryModel::ReadyColumn).data().toString() !=
-                QStringLiteral("40"));
+    for (int r = 0; r < page_->sheet().rowCount(); ++r)
+        EXPECT_TRUE(page_->sheet().index(r, WalkEntryModel::ReadyColumn).data().toString() !=
+                    QStringLiteral("40"));
     type(date, "3 jan 2031");
     EXPECT_EQ(page_->sheet().day(), *Day::fromYmd(2027, 9, 3));
     EXPECT_FALSE(in<QLabel>("garden.walk_entry.day_says")->text().isEmpty());
@@ -117,6 +137,35 @@ TEST_F(WalkEntry, AnotherDayIsTypedAndOneOutOfTheSeasonIsNot) {
     EXPECT_EQ(page_->sheet().day(), *Day::fromYmd(2027, 9, 3));
     type(date, "6 sep");
     EXPECT_EQ(page_->sheet().day(), *Day::fromYmd(2027, 9, 6));
+}
+
+TEST_F(WalkEntry, WhatIsNotInBloomIsFoldedAndCanStillBeWritten) {
+    begin();
+    auto& sheet = page_->sheet();
+    ASSERT_GT(sheet.restingRows(), 0);
+    ASSERT_LT(sheet.restingRows(), sheet.rowCount());
+    EXPECT_EQ(table_->currentIndex().row(), row(0)) << "one begins at the first that is in bloom";
+    int hidden = 0;
+    for (int r = 0; r < sheet.rowCount(); ++r) {
+        hidden += table_->isRowHidden(r) ? 1 : 0;
+        if (table_->isRowHidden(r)) EXPECT_TRUE(sheet.isResting(r)) << r;
+    }
+    EXPECT_EQ(hidden, sheet.restingRows());
+    auto* fold = in<QPushButton>("garden.walk_entry.fold");
+    EXPECT_TRUE(fold->text().contains(QString::number(hidden))) << fold->text().toStdString();
+    EXPECT_NE(fold->focusPolicy() & Qt::TabFocus, 0);
+    fold->setFocus();
+    QTest::keyClick(fold, Qt::Key_Space);
+    int resting = 0;
+    while (!sheet.isResting(resting))
+        ++resting;
+    EXPECT_FALSE(table_->isRowHidden(resting));
+    table_->openCell(resting, WalkEntryModel::ReadyColumn);
+    key(Qt::Key_Return, "3");
+    EXPECT_EQ(walkAt(resting)->readyNow, Stems(3));
+    QTest::keyClick(fold, Qt::Key_Space);
+    EXPECT_FALSE(table_->isRowHidden(resting)) << "what was found there is not folded away again";
+    EXPECT_EQ(sheet.restingRows(), hidden - 1);
 }
 
 TEST_F(WalkEntry, AGardenWithoutPatchesIsNoTrap) {

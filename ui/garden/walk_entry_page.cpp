@@ -47,6 +47,7 @@ WalkEntryPage::WalkEntryPage(Workbench& bench, QWidget* parent)
     , daySays_(new TextLabel(TypeRole::caption, {}, Ink::osier))
     , cellSays_(new TextLabel(TypeRole::text, {}, Ink::osier))
     , table_(new WalkEntryTable(*model_))
+    , fold_(linkButton({}, "garden.walk_entry.fold"))
     , changes_(new WalkChanges(bench))
     , patchButton_(new QPushButton(tr("&Write down a patch")))
     , tools_(new QWidget) {
@@ -70,6 +71,12 @@ WalkEntryPage::WalkEntryPage(Workbench& bench, QWidget* parent)
     auto* seen = new WhenSeen(this, [this] { showChanges(); });
     connect(&bench, &Workbench::planned, seen, &WhenSeen::ask);
     connect(model_, &WalkEntryModel::expectedChanged, seen, &WhenSeen::ask);
+    connect(model_, &WalkEntryModel::answerChanged, this, &WalkEntryPage::foldRows);
+    connect(model_, &QAbstractItemModel::modelReset, this, &WalkEntryPage::foldRows);
+    connect(fold_, &QPushButton::clicked, this, [this] {
+        folded_ = !folded_;
+        foldRows();
+    });
     sayDay(walkDayCaution(model_->day(), bench.today()), false);
     showChanges();
     showWhetherAny();
@@ -79,6 +86,15 @@ void WalkEntryPage::showWhetherAny() {
     const bool any = model_->rowCount() > 0;
     both_->setVisible(any);
     patchButton_->setVisible(!any);
+}
+
+void WalkEntryPage::foldRows() {
+    const int resting = model_->restingRows();
+    const bool folds = resting > 0 && resting < model_->rowCount();
+    table_->fold(folded_);
+    fold_->setVisible(folds);
+    fold_->setText(folded_ ? tr("%n patch(es) not in bloom: show", nullptr, resting)
+                           : tr("Fold the %n patch(es) not in bloom", nullptr, resting));
 }
 
 WalkEntryPage::~WalkEntryPage() = default;
@@ -119,6 +135,8 @@ void WalkEntryPage::layPage() {
     column->setSpacing(grid(1));
     column->addWidget(makeTop());
     column->addWidget(table_, 1);
+    column->addWidget(fold_, 0, Qt::AlignLeft);
+    fold_->hide();
     cellSays_->setObjectName(QStringLiteral("garden.walk_entry.says"));
     cellSays_->setWordWrap(true);
     cellSays_->hide();

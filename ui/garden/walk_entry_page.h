@@ -42,12 +42,16 @@ private:
     void showChanges();
     /// Without a patch there is nothing to key in: only the way to the first.
     void showWhetherAny();
+    /// Patches that are not in bloom stand behind a line below the sheet.
+    void foldRows();
 
     WalkEntryModel* model_;
     std::unique_ptr<FieldControl> date_;
     TextLabel* daySays_;
     TextLabel* cellSays_;
     WalkEntryTable* table_;
+    QPushButton* fold_;
+    bool folded_ = true;
     WalkChanges* changes_;
     QPushButton* patchButton_;
     QWidget* both_ = nullptr;

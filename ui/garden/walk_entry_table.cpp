@@ -97,9 +97,9 @@ void WalkEntryTable::focusInEvent(QFocusEvent* event) {
     const auto at = currentIndex();
     const bool back = event->reason() == Qt::BacktabFocusReason;
     if (event->reason() == Qt::TabFocusReason || !at.isValid())
-        openCell(0, WalkEntryModel::ReadyColumn);
+        openCell(std::max(0, shownFrom(0, 1)), WalkEntryModel::ReadyColumn);
     else if (back)
-        openCell(sheet_.rowCount() - 1, WalkEntryModel::RemarkColumn);
+        openCell(std::max(0, shownFrom(sheet_.rowCount() - 1, -1)), WalkEntryModel::RemarkColumn);
     else
         openCell(at.row(), std::max<int>(at.column(), WalkEntryModel::ReadyColumn));
 }
@@ -166,15 +166,41 @@ bool WalkEntryTable::keep() {
     return taken;
 }
 
+int WalkEntryTable::shownFrom(int row, int by) const {
+    while (row >= 0 && row < sheet_.rowCount() && isRowHidden(row))
+        row += by;
+    return row >= 0 && row < sheet_.rowCount() ? row : -1;
+}
+
+void WalkEntryTable::fold(bool folded) {
+    const bool all = sheet_.restingRows() == sheet_.rowCount();
+    for (int row = 0; row < sheet_.rowCount(); ++row)
+        setRowHidden(row, folded && !all && sheet_.isResting(row) && row != currentIndex().row());
+    const auto at = currentIndex();
+    const bool untouched = at.isValid() && sheet_.isResting(at.row()) && !cell_->isModified();
+    if (!folded || all || !untouched) return placeCell();
+    const int first = std::max(0, sheet_.firstBlankRow());
+    const int left = at.row();
+    if (cell_->hasFocus())
+        openCell(first, WalkEntryModel::ReadyColumn);
+    else
+        setCurrentIndex(sheet_.index(first, at.column()));
+    setRowHidden(left, true);
+}
+
 bool WalkEntryTable::goOn(int by) {
     constexpr int fields = WalkEntryModel::Columns - WalkEntryModel::ReadyColumn - 1; // remarks are passed by
     const auto at = currentIndex();
-    const int column = std::clamp<int>(at.column() - WalkEntryModel::ReadyColumn, 0, fields - 1);
-    const int next = at.column() == WalkEntryModel::RemarkColumn && by > 0 ? (at.row() + 1) * fields
-                     : at.column() == WalkEntryModel::RemarkColumn         ? at.row() * fields + fields - 1
-                                                                           : at.row() * fields + column + by;
-    if (next < 0 || next >= sheet_.rowCount() * fields) return false;
-    openCell(next / fields, WalkEntryModel::ReadyColumn + next % fields);
+    const bool atRemark = at.column() == WalkEntryModel::RemarkColumn;
+    int column = std::max<int>(at.column() - WalkEntryModel::ReadyColumn, 0) + by;
+    int row = at.row();
+    if (atRemark && by < 0) column = fields - 1;
+    if (column >= fields || column < 0) {
+        row = shownFrom(row + by, by);
+        column = by > 0 ? 0 : fields - 1;
+    }
+    if (row < 0) return false;
+    openCell(row, WalkEntryModel::ReadyColumn + column);
     return true;
 }
 
@@ -186,8 +212,8 @@ void WalkEntryTable::leaveBackwards() {
 
 bool WalkEntryTable::goDown(int by) {
     const auto at = currentIndex();
-    const int row = at.row() + by;
-    if (row >= 0 && row < sheet_.rowCount()) openCell(row, at.column());
+    const int row = shownFrom(at.row() + by, by);
+    if (row >= 0) openCell(row, at.column());
     return true;
 }
 

@@ -23,6 +23,9 @@ public:
     bool keep();
     /// To the first patch without a count, or the first of all.
     void begin();
+    /// Patches not in bloom are left out while folded; the one in hand stays, and the first that is in bloom
+    /// is what one begins at.
+    void fold(bool folded);
     /// To a cell to write in, and opens it.
     void openCell(int row, int column);
 
@@ -46,6 +49,8 @@ private:
     /// One on or back along the rows; false at the end.
     bool goOn(int by);
     bool goDown(int by);
+    /// The next row that is shown, from `row` on by steps of `by`; none: -1.
+    [[nodiscard]] int shownFrom(int row, int by) const;
     void leaveBackwards();
     void placeCell();
     void fillCell();

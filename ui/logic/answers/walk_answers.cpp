@@ -18,6 +18,7 @@ using edits::WalkCount;
 // Ten times the expectation and twenty stems more is what the forecast bounds too (patch_forecast.h).
 constexpr std::int64_t farTimes = 10;
 constexpr std::int64_t farLeast = 20;
+constexpr int fortnight = 14; // days
 
 struct Walk {
     Q_DECLARE_TR_FUNCTIONS(Walk)
@@ -41,6 +42,10 @@ WalkExpectation expectationOf(const garden::PatchForecast& forecast, Day day) {
                 freshLikely(forecast, day + 1, day + 7)};
     e.week = *e.likely[0] + *e.likely[2];
     e.total = forecast.expected;
+    for (Day d = day; d <= day + fortnight; d = d + 1) {
+        const auto* on = forecast.on(d);
+        if (on) e.fortnight += on->supply.hopeful.value + (d == day ? on->standing.hopeful.value : 0);
+    }
     return e;
 }
 
@@ -60,6 +65,11 @@ WalkExpectations walkExpectations(const model::Season& season, Day day) {
     for (const auto& [patch, outlook] : garden.patches)
         if (outlook.forecast) out.emplace(patch, expectationOf(*outlook.forecast, day));
     return out;
+}
+
+bool isOutOfBloom(const WalkExpectations& expected, Id<model::Patch> patch) {
+    const auto found = expected.find(patch);
+    return found != expected.end() && found->second.fortnight == 0;
 }
 
 std::optional<std::int64_t> likelyThisWeek(const plan::Plan& plan, Id<model::Patch> patch, Day day) {

@@ -16,6 +16,7 @@ struct WalkExpectation {
     std::array<std::optional<std::int64_t>, 3> likely; ///< by WalkCount; blank: no forecast
     std::int64_t week = 0;                             ///< likely to be had within the week, ready ones too
     double total = 0;                                  ///< stems of the whole flowering
+    std::int64_t fortnight = 0; ///< hoped for within a fortnight: nought is not in bloom
 };
 
 using WalkExpectations = std::map<Id<model::Patch>, WalkExpectation>;
@@ -23,6 +24,9 @@ using WalkExpectations = std::map<Id<model::Patch>, WalkExpectation>;
 /// The forecast as it would be without the walks of that day and of later ones. Takes a while on a large
 /// season: not for the thread that paints.
 WalkExpectations walkExpectations(const model::Season& season, Day day);
+
+/// Nothing is to be expected there within a fortnight. A patch without a forecast may hold anything.
+bool isOutOfBloom(const WalkExpectations& expected, Id<model::Patch> patch);
 
 /// Likely stems within the week by the plan as it is; blank: no forecast of the patch (yet).
 std::optional<std::int64_t> likelyThisWeek(const plan::Plan& plan, Id<model::Patch> patch, Day day);

@@ -122,7 +122,21 @@ int WalkEntryModel::rowOf(Id<model::Patch> patch) const {
     return at == rows_.end() ? -1 : static_cast<int>(at - rows_.begin());
 }
 
+bool WalkEntryModel::isResting(int row) const {
+    const auto& at = rows_[static_cast<std::size_t>(row)];
+    return knows_ && !at.walk && isOutOfBloom(expected_, at.patch);
+}
+
+int WalkEntryModel::restingRows() const {
+    int resting = 0;
+    for (int row = 0; row < rowCount(); ++row)
+        resting += isResting(row) ? 1 : 0;
+    return resting;
+}
+
 int WalkEntryModel::firstBlankRow() const {
+    for (int row = 0; row < rowCount(); ++row)
+        if (!hasCount(rows_[static_cast<std::size_t>(row)].walk) && !isResting(row)) return row;
     const auto at = std::find_if(rows_.begin(), rows_.end(), [](const Row& r) { return !hasCount(r.walk); });
     return at == rows_.end() ? -1 : static_cast<int>(at - rows_.begin());
 }

@@ -47,7 +47,10 @@ public:
     }
 
     [[nodiscard]] int rowOf(Id<model::Patch> patch) const;
-    /// First row without a count; none: -1.
+    /// Nothing is expected there within a fortnight, and nothing was found.
+    [[nodiscard]] bool isResting(int row) const;
+    [[nodiscard]] int restingRows() const;
+    /// First row without a count where something is expected; none: any without one; none: -1.
     [[nodiscard]] int firstBlankRow() const;
     [[nodiscard]] int countedRows() const;
 

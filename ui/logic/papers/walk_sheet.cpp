@@ -53,18 +53,24 @@ std::string lastOf(const model::Season& season, Id<model::Patch> patch) {
                                                shortDay(last->date).section(QLatin1Char(' '), 1)));
 }
 
+std::vector<papers::Column> columnsOf() {
+    const auto head = [](const QString& words) { return utf8(words); };
+    return {{head(WalkSheetSay::tr("no.")), papers::Align::Left, 0, false, CellKind::Disc},
+            {head(WalkSheetSay::tr("patch and plant")), papers::Align::Left, 2, false},
+            {head(WalkSheetSay::tr("last walk")), papers::Align::Left, 0, false},
+            {head(WalkSheetSay::tr("ready now")), papers::Align::Left, 0, false, CellKind::Box},
+            {head(WalkSheetSay::tr("in three days")), papers::Align::Left, 0, false, CellKind::Box},
+            {head(WalkSheetSay::tr("within the week")), papers::Align::Left, 0, false, CellKind::Box},
+            {head(WalkSheetSay::tr("remark")), papers::Align::Left, 0, false, CellKind::Line}};
+}
+
+/// The patches where something is to be expected.
 papers::Table sheetOf(const model::Season& season, const WalkExpectations& expectations) {
     papers::Table t;
-    const auto head = [](const QString& words) { return utf8(words); };
-    t.columns = {{head(WalkSheetSay::tr("no.")), papers::Align::Left, 0, false, CellKind::Disc},
-                 {head(WalkSheetSay::tr("patch and plant")), papers::Align::Left, 2, false},
-                 {head(WalkSheetSay::tr("last walk")), papers::Align::Left, 0, false},
-                 {head(WalkSheetSay::tr("ready now")), papers::Align::Left, 0, false, CellKind::Box},
-                 {head(WalkSheetSay::tr("in three days")), papers::Align::Left, 0, false, CellKind::Box},
-                 {head(WalkSheetSay::tr("within the week")), papers::Align::Left, 0, false, CellKind::Box},
-                 {head(WalkSheetSay::tr("remark")), papers::Align::Left, 0, false, CellKind::Line}};
+    t.columns = columnsOf();
     std::string before;
     for (const auto* patch : inWalkingOrder(season)) {
+        if (isOutOfBloom(expectations, patch->id)) continue;
         const std::string number = utf8(walkingPlace(season, patch->id));
         t.rows.push_back({{plain(number == before ? std::string() : number), patchWords(season, *patch),
                            plain(lastOf(season, patch->id)), plain(expected(expectations, patch->id, 0)),
@@ -74,6 +80,30 @@ papers::Table sheetOf(const model::Season& season, const WalkExpectations& expec
         before = number;
     }
     return t;
+}
+
+/// The others in one paragraph, and a few rows for what was found there all the same.
+std::vector<papers::Block> resting(const model::Season& season, const WalkExpectations& expectations) {
+    constexpr int rowsToWriteIn = 3;
+    QStringList names;
+    for (const auto* patch : inWalkingOrder(season)) {
+        if (!isOutOfBloom(expectations, patch->id)) continue;
+        const auto* plant = season.plants.find(patch->plant);
+        const QString place = walkingPlace(season, patch->id) + QChar(QChar::Nbsp) + text(patch->label);
+        names << (plant ? WalkSheetSay::tr("%1 (%2)").arg(place, text(plant->name)) : place);
+    }
+    if (names.isEmpty()) return {};
+    papers::Table found;
+    found.columns = columnsOf();
+    found.columns[0].cells = CellKind::Box;
+    found.columns[1].cells = CellKind::Line;
+    for (int row = 0; row < rowsToWriteIn; ++row)
+        found.rows.push_back({std::vector(found.columns.size(), plain("")), papers::RowKind::Body});
+    return {{papers::SectionHead{utf8(WalkSheetSay::tr("%n patch(es) not in bloom within a fortnight",
+                                                       nullptr, static_cast<int>(names.size()))),
+                                 plain(utf8(WalkSheetSay::tr("found there all the same: write it below")))}},
+            {papers::Paragraph{plain(utf8(names.join(QStringLiteral(" · "))))}},
+            {found}};
 }
 
 std::optional<Day> lastWalked(const model::Season& season) {
@@ -127,7 +157,11 @@ papers::Document walkSheet(const PaperOrder& order) {
         d.body.push_back(
             {papers::Paragraph{plain(utf8(WalkSheetSay::tr("There is no patch to walk to yet.")))}});
     } else {
-        d.body.push_back({sheetOf(season, day ? walkExpectations(season, *day) : WalkExpectations())});
+        const auto expectations = day ? walkExpectations(season, *day) : WalkExpectations();
+        if (auto live = sheetOf(season, expectations); !live.rows.empty())
+            d.body.push_back({std::move(live)});
+        for (auto& block : resting(season, expectations))
+            d.body.push_back(std::move(block));
         d.body.push_back({papers::Paragraph{
             plain(utf8(WalkSheetSay::tr(
                 "Count stems that could be cut, not buds you hope for. Write 0 for none; an empty box "
