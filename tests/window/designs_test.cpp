@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/window/place_fixture.h"
+#include "ui/common/segments.h"
 #include "ui/common/stepper.h"
 #include "ui/designs/design_editor.h"
 #include "ui/designs/designs_place.h"
@@ -10,6 +11,7 @@
 #include "ui/logic/edits/design_edits.h"
 
 #include <QAccessible>
+#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
@@ -68,6 +70,24 @@ TEST_F(Designs, TheWallIsAListToScreenReaders) {
     ASSERT_EQ(list->childCount(), static_cast<int>(held().designs.size()));
     EXPECT_EQ(list->child(0)->text(QAccessible::Name),
               QStringLiteral("Supper jar, for tables, 10 stems, £9.50"));
+}
+
+TEST_F(Designs, OnlyWhatIsInBloomIsShownWhenAskedFor) {
+    openPlace<DesignsPlace>(demoSeason());
+    EXPECT_TRUE(in<QLabel>("designs.answer")->text().contains(QStringLiteral("can be made this week")));
+    const int all = wall()->model()->rowCount();
+    auto* filter = in<Segments>("designs.inBloom");
+    ASSERT_TRUE(filter->isVisible());
+    filter->findChildren<QPushButton*>().at(1)->click();
+    QApplication::processEvents();
+    const int now = wall()->model()->rowCount();
+    EXPECT_GT(now, 0);
+    EXPECT_LT(now, all);
+    for (int row = 0; row < now; ++row)
+        EXPECT_TRUE(wall()->model()->index(row, 0).data(DesignsModel::InBloomRole).toBool()) << row;
+    filter->findChildren<QPushButton*>().at(0)->click();
+    QApplication::processEvents();
+    EXPECT_EQ(wall()->model()->rowCount(), all);
 }
 
 TEST_F(Designs, BareShelvesLeadToTheFirstPiece) {

@@ -26,7 +26,9 @@ DesignPanel::DesignPanel(Workbench& bench, QWidget* parent)
     , open_(new QPushButton(tr("&Open at the bench")))
     , use_(new QPushButton(tr("&Use in...")))
     , rows_(new QVBoxLayout)
-    , used_(new TextLabel(TypeRole::caption, {}, Ink::caption)) {
+    , used_(new TextLabel(TypeRole::caption, {}, Ink::caption))
+    , bloom_(new TextLabel(TypeRole::caption, {}, Ink::caption)) {
+    bloom_->setWordWrap(true);
     name_->setWordWrap(true);
     group_->setWordWrap(true);
     used_->setWordWrap(true);
@@ -53,6 +55,7 @@ DesignPanel::DesignPanel(Workbench& bench, QWidget* parent)
     column->addLayout(rows_);
     column->addSpacing(grid(2));
     column->addWidget(used_);
+    column->addWidget(bloom_);
     column->addStretch(1);
     connect(open_, &QPushButton::clicked, this, [this] {
         if (design_) Q_EMIT openAsked(design_->value);
@@ -86,7 +89,21 @@ void DesignPanel::refresh() {
          {static_cast<QWidget*>(picture_), static_cast<QWidget*>(open_), static_cast<QWidget*>(use_)})
         w->setVisible(d != nullptr);
     used_->setText(d ? usedWords(bench_.season(), d->id) : tr("Choose a piece to see what goes into it."));
+    sayBloom();
     fillRows();
+}
+
+void DesignPanel::setWeek(std::optional<Day> monday, const DesignBlooms& blooms) {
+    monday_ = monday;
+    blooms_ = blooms;
+    sayBloom();
+}
+
+void DesignPanel::sayBloom() {
+    const auto found = design_ ? blooms_.find(*design_) : blooms_.end();
+    bloom_->setText(monday_ && found != blooms_.end() ? drawnInLineWords(found->second, *monday_)
+                                                      : QString());
+    bloom_->setVisible(!bloom_->text().isEmpty());
 }
 
 void DesignPanel::fillRows() {

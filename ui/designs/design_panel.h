@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#ifndef Q_MOC_RUN
+#include "ui/logic/models/design_bloom.h"
+#endif
 #include "ui/logic/workbench.h"
 
 #include <QWidget>
@@ -20,6 +23,8 @@ class DesignPanel : public QWidget {
 public:
     explicit DesignPanel(Workbench& bench, QWidget* parent = nullptr);
     void showDesign(std::optional<Id<model::Design>> design);
+    /// The week looked at, and what can be made in it.
+    void setWeek(std::optional<Day> monday, const DesignBlooms& blooms);
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -31,6 +36,7 @@ Q_SIGNALS:
 private:
     void refresh();
     void fillRows();
+    void sayBloom();
     void addFact(const QString& label, const QString& figure);
 
     Workbench& bench_;
@@ -42,6 +48,9 @@ private:
     QPushButton* use_;
     QVBoxLayout* rows_;
     TextLabel* used_;
+    TextLabel* bloom_; ///< why it is drawn in line only
+    std::optional<Day> monday_;
+    DesignBlooms blooms_;
 };
 
 } // namespace withy::ui

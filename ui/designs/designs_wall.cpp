@@ -290,7 +290,7 @@ QRect DesignsWall::drawnRect(int row) const {
 PiecePictures::Wanted DesignsWall::wanted(int row) const {
     const auto at = static_cast<std::size_t>(row);
     return {pieces_.at(at).drawing, layout_.cells[at].scale, devicePixelRatioF(), currentPalette().theme,
-            false};
+            !pieces_.at(at).inBloom};
 }
 
 void DesignsWall::paintEvent(QPaintEvent* event) {
@@ -391,7 +391,8 @@ void DesignsWall::paintWords(QPainter& painter, int row) {
         painter.drawStaticText(QPointF(std::round(left + (room - text.size().width()) / 2), y), text);
     };
     const double top = std::floor(cell.foot.y()) + grid(1.5);
-    draw(words.name, top, Role::ink, name);
+    const bool inBloom = pieces_.at(static_cast<std::size_t>(row)).inBloom;
+    draw(words.name, top, inBloom ? Role::ink : Role::ink2, name);
     draw(words.caption, top + QFontMetrics(name).height(), Role::ink2, caption);
 }
 

@@ -27,17 +27,21 @@ WallPage::WallPage(Workbench& bench, QWidget* parent)
     , bench_(bench)
     , model_(bench)
     , title_(new TextLabel(TypeRole::title, tr("Designs")))
+    , answer_(new TextLabel(TypeRole::text, {}, Ink::second))
     , groups_(new Segments(
           tr("Shelves"), {tr("All"), groupWords(shelves[0]), groupWords(shelves[1]), groupWords(shelves[2])}))
+    , bloom_(new Segments(tr("In bloom"), {tr("Any week"), tr("In bloom now")}))
     , find_(new QLineEdit)
     , new_(new QPushButton(tr("&New design")))
     , wall_(new DesignsWall(bench, model_))
-    , none_(new TextLabel(TypeRole::text, tr("No design is called that. Esc shows all of them again."),
-                          Ink::second))
+    , none_(new TextLabel(TypeRole::text, QString(), Ink::second))
     , panel_(new DesignPanel(bench))
     , side_(new QScrollArea)
     , line_(new QFrame) {
     groups_->setObjectName(QStringLiteral("designs.groups"));
+    bloom_->setObjectName(QStringLiteral("designs.inBloom"));
+    answer_->setObjectName(QStringLiteral("designs.answer"));
+    answer_->setWordWrap(true);
     find_->setObjectName(QStringLiteral("designs.find"));
     find_->setPlaceholderText(tr("Find a design"));
     find_->setAccessibleName(tr("Find a design"));
@@ -72,6 +76,10 @@ WallPage::WallPage(Workbench& bench, QWidget* parent)
         model_.setGroup(i == 0 ? std::nullopt : std::optional(shelves[i - 1]));
         refresh();
     });
+    connect(bloom_, &Segments::chosen, this, [this](int i) {
+        model_.setInBloomOnly(i == 1);
+        refresh();
+    });
     connect(find_, &QLineEdit::textChanged, this, [this](const QString& words) {
         model_.setWords(words);
         refresh();
@@ -84,6 +92,7 @@ WallPage::WallPage(Workbench& bench, QWidget* parent)
     connect(panel_, &DesignPanel::openAsked, this, &WallPage::openAsked);
     connect(panel_, &DesignPanel::useAsked, this, &WallPage::useAsked);
     connect(&bench_, &Workbench::changed, this, &WallPage::refresh);
+    connect(&bench_, &Workbench::planned, this, &WallPage::refresh);
     arrange();
     refresh();
 }
@@ -103,15 +112,29 @@ void WallPage::refresh() {
     none_->setVisible(any && !shown);
     groups_->setVisible(any);
     find_->setVisible(any);
+    refreshWeek();
     side_->setVisible(any);
     line_->setVisible(any);
     if (shown && !wall_->currentIndex().isValid()) wall_->setCurrentIndex(model_.index(0));
+}
+
+void WallPage::refreshWeek() {
+    const auto week = model_.monday();
+    const QString words = designsInBloomWords(model_.blooms());
+    answer_->setText(words);
+    bloom_->setVisible(week && !words.isEmpty());
+    if (week) bloom_->setWords(1, inBloomWords(*week));
+    none_->setText(find_->text().isEmpty() ? tr("Nothing on this shelf is in bloom that week.")
+                                           : tr("No design is called that. Esc shows all of them again."));
+    panel_->setWeek(week, model_.blooms());
 }
 
 void WallPage::choose(Id<model::Design> design) {
     if (model_.rowOf(design) < 0) {
         find_->clear();
         groups_->setCurrent(0);
+        bloom_->setCurrent(0);
+        model_.setInBloomOnly(false);
         model_.setGroup(std::nullopt);
         refresh();
     }
@@ -154,16 +177,18 @@ void WallPage::arrange() {
     } else {
         side_->setFixedWidth(grid(78));
     }
-    const bool twoRows = width() < grid(narrow ? 170 : 300);
-    for (QWidget* w : {static_cast<QWidget*>(title_), static_cast<QWidget*>(groups_),
-                       static_cast<QWidget*>(find_), static_cast<QWidget*>(new_)})
+    const bool tight = width() < grid(narrow ? 190 : 270); // the line to find with goes below the filters
+    for (QWidget* w :
+         {static_cast<QWidget*>(title_), static_cast<QWidget*>(answer_), static_cast<QWidget*>(groups_),
+          static_cast<QWidget*>(bloom_), static_cast<QWidget*>(find_), static_cast<QWidget*>(new_)})
         head_->removeWidget(w);
     head_->addWidget(title_, 0, 0);
+    head_->addWidget(answer_, 0, 1, 1, 2, Qt::AlignBottom);
     head_->addWidget(new_, 0, 3, Qt::AlignRight);
-    head_->addWidget(groups_, twoRows ? 1 : 0, twoRows ? 0 : 1, 1, twoRows ? 2 : 1, Qt::AlignLeft);
-    head_->addWidget(find_, twoRows ? 1 : 0, 2, 1, twoRows ? 2 : 1);
-    head_->setColumnStretch(0, twoRows ? 0 : 1);
-    head_->setColumnStretch(2, twoRows ? 1 : 0);
+    head_->addWidget(groups_, 1, 0, 1, 2, Qt::AlignLeft);
+    head_->addWidget(bloom_, 1, 2, 1, tight ? 2 : 1, Qt::AlignLeft);
+    head_->addWidget(find_, tight ? 2 : 1, tight ? 0 : 3, 1, tight ? 4 : 1);
+    head_->setColumnStretch(2, 1);
     head_->setContentsMargins(0, 0, pageMargin(), 0);
 }
 

@@ -48,13 +48,16 @@ protected:
 
 private:
     void refresh();
+    void refreshWeek();
     void arrange();
     QWidget* makeEmpty();
 
     Workbench& bench_;
     DesignsModel model_;
     TextLabel* title_;
+    TextLabel* answer_; ///< how many can be made this week
     Segments* groups_;
+    Segments* bloom_;
     QLineEdit* find_;
     QPushButton* new_;
     DesignsWall* wall_;

@@ -57,6 +57,7 @@ void WallPieces::look(const DesignsModel& model, std::size_t row) {
     }
     const auto index = model.index(static_cast<int>(row));
     const QString name = index.data().toString(), caption = index.data(DesignsModel::CaptionRole).toString();
+    piece.inBloom = index.data(DesignsModel::InBloomRole).toBool();
     const bool said = piece.known && name == piece.name && caption == piece.caption;
     piece.known = true;
     if (said) return;

@@ -18,7 +18,8 @@ struct WallPiece {
     QRectF boundsMm{-90, -220, 180, 220}; ///< until it is measured: about a jar's
     QString name;
     QString caption;
-    int wordsWidth = 0; ///< of the wider of the two
+    int wordsWidth = 0;  ///< of the wider of the two
+    bool inBloom = true; ///< else drawn in line only
     bool known = false;
 };
 

@@ -28,15 +28,6 @@ public:
 
 constexpr int weeksNamed = 5; ///< this week, the next, and three by their days; months after that
 
-/// "6–12 Sep", "27 Sep–3 Oct".
-QString weekWords(Day monday) {
-    const Day sunday = monday + 6;
-    const QString first = shortDay(monday).section(QLatin1Char(' '), 1);
-    const QString last = shortDay(sunday).section(QLatin1Char(' '), 1);
-    return (monday.month() == sunday.month() ? QString::number(monday.dayOfMonth()) : first) +
-           QStringLiteral("–") + last;
-}
-
 QString monthWords(Day day, int usualYear) {
     const QLocale british(QLocale::English, QLocale::UnitedKingdom);
     return british.toString(toQDate(day),
@@ -58,9 +49,9 @@ BookingGroup groupOf(const model::Booking& b, std::optional<Day> today, int usua
     const int week = (weekOf(day) - weekOf(*today)) / 7;
     const Day monday = weekOf(day);
     if (week < 0) return {BookingGroupsSay::goneBy(), {}, {}, true};
-    if (week == 0) return {BookingGroupsSay::thisWeek(), weekWords(monday), {}, false};
-    if (week == 1) return {BookingGroupsSay::nextWeek(), weekWords(monday), {}, false};
-    if (week < weeksNamed) return {weekWords(monday), {}, {}, false};
+    if (week == 0) return {BookingGroupsSay::thisWeek(), weekSpanWords(monday), {}, false};
+    if (week == 1) return {BookingGroupsSay::nextWeek(), weekSpanWords(monday), {}, false};
+    if (week < weeksNamed) return {weekSpanWords(monday), {}, {}, false};
     return {monthWords(day, usualYear), {}, {}, false};
 }
 
@@ -121,6 +112,14 @@ std::vector<BookingGroup> byOwed(Wanted wanted, const plan::Plan& plan) {
 }
 
 } // namespace
+
+QString weekSpanWords(Day monday) {
+    const Day sunday = monday + 6;
+    const QString first = shortDay(monday).section(QLatin1Char(' '), 1);
+    const QString last = shortDay(sunday).section(QLatin1Char(' '), 1);
+    return (monday.month() == sunday.month() ? QString::number(monday.dayOfMonth()) : first) +
+           QStringLiteral("–") + last;
+}
 
 std::vector<BookingGroup> bookingGroups(const model::Season& season, const plan::Plan& plan,
                                         std::optional<Day> today, const BookingChoice& choice,

@@ -35,6 +35,9 @@ std::vector<BookingGroup> bookingGroups(const model::Season& season, const plan:
                                         std::optional<Day> today, const BookingChoice& choice,
                                         const std::function<bool(const model::Booking&)>& found);
 
+/// "6–12 Sep", "27 Sep–3 Oct".
+QString weekSpanWords(Day monday);
+
 /// Text as it is looked for: without case or accents.
 QString foldedForFinding(const QString& text);
 /// Everything of a booking that a search looks at, folded: title, client, venue, kind, standing, date.

@@ -2,14 +2,16 @@
 #include "ui/logic/models/designs_model.h"
 
 #include "ui/logic/format.h"
+#include "ui/logic/models/week_steps.h"
 
 #include <algorithm>
 
 namespace withy::ui {
 
 DesignsModel::DesignsModel(Workbench& bench, QObject* parent)
-    : QAbstractListModel(parent), bench_(bench), shown_(wanted()) {
+    : QAbstractListModel(parent), bench_(bench), blooms_(bloomsNow()), shown_(wanted()) {
     connect(&bench_, &Workbench::changed, this, &DesignsModel::refresh);
+    connect(&bench_, &Workbench::planned, this, &DesignsModel::replanned);
 }
 
 int DesignsModel::rowCount(const QModelIndex& parent) const {
@@ -29,10 +31,16 @@ QVariant DesignsModel::data(const QModelIndex& index, int role) const {
     case GroupRole:
         return static_cast<int>(groupOf(d->kind));
     case CaptionRole:
-        return stemsAndPrice(bench_.season(), *d);
-    case Qt::AccessibleTextRole:
-        return tr("%1, %2, %3")
-            .arg(text(d->name), groupWords(groupOf(d->kind)).toLower(), stemsAndPrice(bench_.season(), *d));
+        return bloomOf(id).inWeek ? stemsAndPrice(bench_.season(), *d) : outOfBloomWords(bloomOf(id));
+    case InBloomRole:
+        return bloomOf(id).inWeek;
+    case Qt::AccessibleTextRole: {
+        const QString words = tr("%1, %2, %3")
+                                  .arg(text(d->name), groupWords(groupOf(d->kind)).toLower(),
+                                       stemsAndPrice(bench_.season(), *d));
+        return bloomOf(id).inWeek ? words
+                                  : tr("%1, not in bloom, %2").arg(words, outOfBloomWords(bloomOf(id)));
+    }
     default:
         return {};
     }
@@ -41,6 +49,30 @@ QVariant DesignsModel::data(const QModelIndex& index, int role) const {
 void DesignsModel::setGroup(std::optional<DesignGroup> group) {
     group_ = group;
     refresh();
+}
+
+void DesignsModel::setInBloomOnly(bool on) {
+    inBloomOnly_ = on;
+    refresh();
+}
+
+std::optional<Day> DesignsModel::monday() const {
+    const auto today = bench_.today();
+    return today ? std::optional(weekOf(*today)) : std::nullopt;
+}
+
+DesignBlooms DesignsModel::bloomsNow() const {
+    const auto week = monday();
+    return week ? designBlooms(bench_.season(), bench_.plan(), *week) : DesignBlooms();
+}
+
+DesignBloom DesignsModel::bloomOf(Id<model::Design> design) const {
+    const auto found = blooms_.find(design);
+    return found == blooms_.end() ? DesignBloom() : found->second;
+}
+
+void DesignsModel::replanned() {
+    if (bloomsNow() != blooms_) refresh();
 }
 
 void DesignsModel::setWords(const QString& words) {
@@ -62,6 +94,7 @@ std::vector<Id<model::Design>> DesignsModel::wanted() const {
     for (const auto& d : bench_.season().designs) {
         const auto group = groupOf(d.kind);
         if (group_ && group != *group_) continue;
+        if (inBloomOnly_ && !bloomOf(d.id).inWeek) continue;
         if (!words_.isEmpty() && !text(d.name).contains(words_, Qt::CaseInsensitive)) continue;
         found.emplace_back(static_cast<int>(group), d.id);
     }
@@ -74,6 +107,7 @@ std::vector<Id<model::Design>> DesignsModel::wanted() const {
 }
 
 void DesignsModel::refresh() {
+    blooms_ = bloomsNow();
     auto now = wanted();
     if (now == shown_) {
         if (!shown_.empty()) Q_EMIT dataChanged(index(0), index(rowCount() - 1));

@@ -2,6 +2,7 @@
 #pragma once
 
 #ifndef Q_MOC_RUN
+#include "ui/logic/models/design_bloom.h"
 #include "ui/logic/models/design_words.h"
 #endif
 #include "ui/logic/workbench.h"
@@ -18,7 +19,8 @@ public:
     enum Role {
         IdRole = Qt::UserRole + 1,
         GroupRole,   ///< int of DesignGroup
-        CaptionRole, ///< "10 stems, £9.50"
+        CaptionRole, ///< "10 stems, £9.50"; "from 30 May" of what is not in bloom
+        InBloomRole, ///< bool: can be made in the week looked at
     };
 
     explicit DesignsModel(Workbench& bench, QObject* parent = nullptr);
@@ -29,6 +31,13 @@ public:
 
     /// Blank: all groups.
     void setGroup(std::optional<DesignGroup> group);
+    /// Only what can be made in the week.
+    void setInBloomOnly(bool on);
+    /// The week looked at: today's; blank: no day is today, and everything counts as in bloom.
+    [[nodiscard]] std::optional<Day> monday() const;
+
+    [[nodiscard]] const DesignBlooms& blooms() const { return blooms_; }
+
     /// Names with these words anywhere in them, in any case; blank: all.
     void setWords(const QString& words);
     [[nodiscard]] int rowOf(Id<model::Design> design) const; ///< -1 when it is not shown
@@ -36,11 +45,16 @@ public:
 
 private:
     void refresh();
+    void replanned();
+    [[nodiscard]] DesignBlooms bloomsNow() const;
+    [[nodiscard]] DesignBloom bloomOf(Id<model::Design> design) const;
     [[nodiscard]] std::vector<Id<model::Design>> wanted() const;
 
     Workbench& bench_;
     std::optional<DesignGroup> group_;
     QString words_;
+    bool inBloomOnly_ = false;
+    DesignBlooms blooms_;
     std::vector<Id<model::Design>> shown_;
 };
 
