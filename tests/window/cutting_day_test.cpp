@@ -187,6 +187,21 @@ TEST_F(CuttingDayTest, KeysAreLargeAndRowsHoldThem) {
     }
 }
 
+TEST_F(CuttingDayTest, EveryRowHasTheSameKeysBySize) {
+    openDay();
+    for (const auto* row : panel().rows()) {
+        std::vector<std::pair<int, int>> keys; // where, and how much
+        for (const auto* key : row->findChildren<QPushButton*>()) {
+            bool isNumber = false;
+            const int by = key->text().toInt(&isNumber); // "+5"; the one alone is "+"
+            if (key->isVisible() && isNumber && by > 0) keys.emplace_back(key->x(), by);
+        }
+        std::sort(keys.begin(), keys.end());
+        ASSERT_EQ(keys.size(), 2u);
+        EXPECT_LT(keys[0].second, keys[1].second);
+    }
+}
+
 TEST_F(CuttingDayTest, APanelBesideSharesTheWidthAndTakesTurnsWhereItIsNarrow) {
     openDay();
     auto& page = place_->cuttingDayPage();

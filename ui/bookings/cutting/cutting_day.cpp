@@ -132,7 +132,7 @@ void CuttingDay::arrange() {
     line_->setVisible(!narrow);
     tally_->setVisible(!narrow || tallyOnly);
     beside_->setVisible(!narrow || !tallyOnly);
-    tally_->setMaximumWidth(narrow ? QWIDGETSIZE_MAX : std::max(grid(150), width() * 2 / 5));
+    tally_->setMaximumWidth(narrow ? QWIDGETSIZE_MAX : std::max(grid(150), width() * 9 / 20));
 }
 
 void CuttingDay::resizeEvent(QResizeEvent* event) {

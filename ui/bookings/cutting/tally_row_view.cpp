@@ -44,7 +44,7 @@ TallyRowView::TallyRowView(QWidget* parent)
     : QWidget(parent)
     , dot_(new BloomDot(QColor()))
     , name_(new TextLabel(TypeRole::strong))
-    , place_(new TextLabel(TypeRole::caption, {}, Ink::second))
+    , place_(new TextLabel(TypeRole::text, {}, Ink::second))
     , stage_(new TextLabel(TypeRole::caption, {}, Ink::caption))
     , remark_(new TextLabel(TypeRole::caption, {}, Ink::second))
     , standIn_(new QPushButton(tr("Let it stand in")))
@@ -65,9 +65,6 @@ TallyRowView::TallyRowView(QWidget* parent)
     row->addWidget(more_);
     row->addWidget(ten_);
     row->addWidget(bunch_);
-    auto room = bunch_->sizePolicy();
-    room.setRetainSizeWhenHidden(true); // counts stand under each other, bunched or not
-    bunch_->setSizePolicy(room);
     dress();
 }
 
@@ -116,9 +113,15 @@ QPushButton* TallyRowView::makeKey(const char* name, qint64 by) {
     key->setObjectName(QString::fromLatin1(name));
     key->setProperty("look", QStringLiteral("tally"));
     key->installEventFilter(this);
-    connect(key, &QPushButton::clicked, this,
-            [this, by] { Q_EMIT added(by == 0 ? static_cast<qint64>(row_.bunch) : by); });
+    connect(key, &QPushButton::clicked, this, [this, by] { Q_EMIT added(by == 0 ? middleStep() : by); });
     return key;
+}
+
+/// The plant's bunch; five where it has none of its own, so that every row has the same keys.
+qint64 TallyRowView::middleStep() const {
+    constexpr qint64 usual = 5, single = 1, ten = 10;
+    const qint64 bunch = row_.bunch;
+    return bunch > single && bunch != ten ? bunch : usual;
 }
 
 /// Sizes follow the size of the text.
@@ -145,12 +148,14 @@ void TallyRowView::nameKeys() {
     less_->setText(QStringLiteral("−"));
     more_->setText(QStringLiteral("+"));
     ten_->setText(QStringLiteral("+10"));
-    bunch_->setText(QStringLiteral("+%1").arg(row_.bunch));
+    bunch_->setText(QStringLiteral("+%1").arg(middleStep()));
     less_->setAccessibleName(tr("One less: %1").arg(what));
     more_->setAccessibleName(tr("One more: %1").arg(what));
     ten_->setAccessibleName(tr("Ten more: %1").arg(what));
-    bunch_->setAccessibleName(tr("A bunch of %1 more: %2").arg(row_.bunch).arg(what));
-    bunch_->setToolTip(tr("A bunch"));
+    const bool isBunch = middleStep() == row_.bunch;
+    bunch_->setAccessibleName(isBunch ? tr("A bunch of %1 more: %2").arg(row_.bunch).arg(what)
+                                      : tr("%1 more: %2").arg(middleStep()).arg(what));
+    bunch_->setToolTip(isBunch ? tr("A bunch") : QString());
     count_->setAccessibleName(throwing_ ? tr("Thrown away: %1").arg(what) : tr("Cut: %1").arg(what));
     standIn_->setAccessibleName(tr("Let it stand in: %1").arg(what));
 }
@@ -180,12 +185,9 @@ void TallyRowView::showRow(const TallyRow& row, bool throwing) {
     against_->setText(below);
     against_->setInk(throwing || row.asks ? Ink::osier : Ink::second);
     count_->setAccessibleDescription(row.stage.isEmpty() ? below : tr("%1. %2").arg(below, row.stage));
-    bunch_->setVisible(row.bunch > 1 && row.bunch != 10);
-    // By size; where there is no bunch its room stays at the end.
-    const bool first = row.bunch > 1 && row.bunch < 10;
-    auto* keys = static_cast<QHBoxLayout*>(layout());
+    auto* keys = static_cast<QHBoxLayout*>(layout()); // by size
     keys->removeWidget(bunch_);
-    keys->insertWidget(keys->indexOf(ten_) + (first ? 0 : 1), bunch_);
+    keys->insertWidget(keys->indexOf(ten_) + (middleStep() < 10 ? 0 : 1), bunch_);
     nameKeys();
     showOffers();
     update();
@@ -213,6 +215,7 @@ void TallyRowView::take() {
 }
 
 std::vector<QWidget*> TallyRowView::tabOrder() const {
+    if (middleStep() < 10) return {standIn_, less_, count_, more_, bunch_, ten_};
     return {standIn_, less_, count_, more_, ten_, bunch_};
 }
 

@@ -61,6 +61,7 @@ private:
     QWidget* makeCount();
     QPushButton* makeKey(const char* name, qint64 by);
     bool handleKey(int key);
+    [[nodiscard]] qint64 middleStep() const;
     void nameKeys();
     void showOffers();
     void dress();
