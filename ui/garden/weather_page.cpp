@@ -72,7 +72,7 @@ WeatherPage::WeatherPage(Workbench& bench, QWidget* parent)
     auto* file = new QPushButton(tr("From a station's &file…"));
     file->setObjectName(QStringLiteral("garden.weather.import_button"));
     connect(file, &QPushButton::clicked, this, &WeatherPage::chooseFile);
-    auto* copied = new QPushButton(tr("&As copied"));
+    auto* copied = new QPushButton(tr("P&aste days"));
     copied->setObjectName(QStringLiteral("garden.weather.paste_button"));
     copied->setToolTip(tr("Rows copied from a spreadsheet, in any order of columns"));
     connect(copied, &QPushButton::clicked, this, &WeatherPage::pasteStation);

@@ -15,19 +15,6 @@ struct FigurePagesSay {
 
 } // namespace
 
-RecordPage* normalsPage(Workbench& bench) {
-    RecordPageSpec spec;
-    spec.id = "season.months";
-    spec.name = FigurePagesSay::tr("Usual least and most by month");
-    spec.emptyWords = FigurePagesSay::tr("None yet. The nearest weather station publishes all twelve.");
-    spec.newWords = FigurePagesSay::tr("&New month");
-    spec.answer = [&bench] { return normalsAnswer(bench.season()); };
-    spec.table.kind = model::TableKind::monthNormals;
-    spec.table.columns = {"month", "min_celsius", "max_celsius"};
-    spec.table.sortField = "month";
-    return new RecordPage(bench, spec);
-}
-
 RecordPage* ratesPage(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "season.rates";

@@ -5,8 +5,6 @@
 
 namespace withy::ui {
 
-/// What each month usually brings.
-RecordPage* normalsPage(Workbench& bench);
 /// How long each kind of work takes here, and where the figure comes from.
 RecordPage* ratesPage(Workbench& bench);
 

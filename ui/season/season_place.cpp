@@ -20,7 +20,6 @@ SeasonPlace::SeasonPlace(Workbench& bench, QWidget* parent)
                        return page;
                    }},
                   {"settings", tr("Settings"), [&bench] { return new SettingsPage(bench); }},
-                  {"months", tr("Usual months"), [&bench] { return normalsPage(bench); }},
                   {"rates", tr("Times of work"), [&bench] { return ratesPage(bench); }},
                   {"backups", tr("Backups"),
                    [this, &bench] {

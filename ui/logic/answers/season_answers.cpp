@@ -47,16 +47,6 @@ Answer settingsAnswer(const model::Season& season) {
                  .arg(shortDay(s.firstDay), shortDay(s.lastDay))}};
 }
 
-Answer normalsAnswer(const model::Season& season) {
-    const auto months = season.monthNormals.size();
-    if (months == 12) return {{SeasonSay::tr("All twelve months have their usual figures.")}};
-    if (months == 0)
-        return {{SeasonSay::tr(
-            "No month has its usual figures yet. The nearest weather station publishes all twelve.")}};
-    return {{SeasonSay::tr("%n of twelve months", nullptr, asCount(months)), Weight::strong},
-            {SeasonSay::tr(" (has|have) usual figures.", nullptr, asCount(months))}};
-}
-
 Answer ratesAnswer(const model::Season& season) {
     int mine = 0;
     for (const auto& r : season.rates) {
@@ -81,7 +71,8 @@ Answer tablesAnswer(const model::Season& season) {
     std::size_t records = 0;
     for (std::size_t kind = 0; kind < model::tableCount; ++kind)
         records += model::sizeOf(season, static_cast<model::TableKind>(kind));
-    return {{SeasonSay::tr("%n record(s)", nullptr, asCount(records)), Weight::strong},
+    return {{SeasonSay::tr("%1 record(s)", nullptr, asCount(records)).arg(whole(asCount(records))),
+             Weight::strong},
             {SeasonSay::tr(" in %1 tables, all yours to take elsewhere.").arg(model::tableCount)}};
 }
 

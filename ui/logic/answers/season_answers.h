@@ -10,8 +10,6 @@ namespace withy::ui {
 /// "£6,940 asked over 24 bookings and £1,310 given; £640 is still owed."
 Answer ordersAnswer(const model::Season& season, const review::Orders& orders);
 Answer settingsAnswer(const model::Season& season);
-/// How many months have their figures.
-Answer normalsAnswer(const model::Season& season);
 Answer ratesAnswer(const model::Season& season);
 /// "12 backups, the newest 2 hours ago."
 Answer backupsAnswer(int backups, const QString& newestAge);
