@@ -16,6 +16,8 @@
 #include <QPushButton>
 #include <QRadioButton>
 
+#include <set>
+
 namespace withy::ui {
 
 class Shelves : public TabTest {
@@ -52,6 +54,17 @@ TEST_F(Shelves, TheFirstRowIsWhatRunsShortAndItsFigureOpens) {
     QTest::keyClick(rows.front()->figure(), Qt::Key_Return);
     EXPECT_TRUE(rows.front()->findChild<WorkingPanel*>()->isVisible());
     EXPECT_TRUE(rows.front()->accessibleName().contains(QStringLiteral("2 short")));
+}
+
+TEST_F(Shelves, EveryShelfIsOnTheOnePage) {
+    page();
+    std::set<model::TableKind> kinds;
+    for (const auto* row : holder_->findChildren<ShelfRowView*>())
+        kinds.insert(row->row().item.table);
+    EXPECT_TRUE(kinds.contains(model::TableKind::containers));
+    EXPECT_TRUE(kinds.contains(model::TableKind::holders));
+    EXPECT_TRUE(kinds.contains(model::TableKind::sundries));
+    EXPECT_TRUE(holder_->findChildren<Segments*>().isEmpty()) << "no second row of the same names";
 }
 
 TEST_F(Shelves, RibbonWrittenBackIsOnePressAndOneUndo) {

@@ -223,6 +223,10 @@ PieceDrawing drawingOf(const model::Season& season, Id<model::Design> id, const 
 
 } // namespace
 
+VesselDrawing vesselDrawing(const model::Container& container, double waterShare) {
+    return vesselOf(container, PieceKind::table, waterShare);
+}
+
 PieceIndex::PieceIndex(const model::Season& season) : season_(season) {
     std::map<Id<model::Slot>, const model::SlotPlant*> best;
     for (const auto& choice : season.slotPlants) {

@@ -74,6 +74,9 @@ struct PieceDrawing {
     friend bool operator==(const PieceDrawing&, const PieceDrawing&) = default;
 };
 
+/// A container by itself, as one for tables is drawn, filled to `waterShare` per cent.
+VesselDrawing vesselDrawing(const model::Container& container, double waterShare);
+
 /// More are counted, not drawn: they would be one patch of colour.
 inline constexpr int mostStemsDrawn = 240;
 /// Sizes are taken between these, in millimetres, so that a slip of the keyboard still draws.

@@ -5,8 +5,10 @@
 #include "ui/common/text_label.h"
 #include "ui/paint/spacing.h"
 #include "ui/shed/free_graph.h"
+#include "ui/shed/vessel_picture.h"
 
 #include <QGridLayout>
+#include <QHBoxLayout>
 #include <QStyle>
 #include <QVBoxLayout>
 
@@ -16,6 +18,7 @@ ShelfRowView::ShelfRowView(const QString& name, QWidget* parent)
     : QWidget(parent)
     , grid_(new QGridLayout(this))
     , names_(new QWidget)
+    , vessel_(new VesselPicture)
     , name_(new TextLabel(TypeRole::strong))
     , under_(new TextLabel(TypeRole::caption, {}, Ink::second))
     , graph_(new FreeGraph)
@@ -25,9 +28,15 @@ ShelfRowView::ShelfRowView(const QString& name, QWidget* parent)
     , working_(new WorkingPanel) {
     setObjectName(name);
     lowest_->setObjectName(name + QStringLiteral(".lowest"));
-    auto* names = new QVBoxLayout(names_);
+    auto* lead = new QHBoxLayout(names_);
+    lead->setContentsMargins(0, 0, 0, 0);
+    lead->setSpacing(grid(2));
+    lead->addWidget(vessel_, 0, Qt::AlignTop);
+    vessel_->hide();
+    auto* names = new QVBoxLayout;
     names->setContentsMargins(0, 0, 0, 0);
     names->setSpacing(0);
+    lead->addLayout(names, 1);
     names->addWidget(name_);
     names->addWidget(under_);
     names->addStretch(1);
@@ -55,7 +64,7 @@ ShelfRowView::ShelfRowView(const QString& name, QWidget* parent)
 }
 
 int ShelfRowView::nameWidth() {
-    return grid(44);
+    return grid(56);
 }
 
 int ShelfRowView::figureWidth() {
@@ -64,6 +73,10 @@ int ShelfRowView::figureWidth() {
 
 int ShelfRowView::lowestWidth() {
     return grid(52);
+}
+
+void ShelfRowView::setVessel(const std::optional<VesselDrawing>& vessel) {
+    vessel_->setVessel(vessel);
 }
 
 void ShelfRowView::setNarrow(bool narrow) {

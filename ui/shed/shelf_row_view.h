@@ -3,6 +3,7 @@
 
 #ifndef Q_MOC_RUN
 #include "ui/logic/shed/shelf_rows.h"
+#include "ui/paint/piece_drawing.h"
 #endif
 
 #include <QWidget>
@@ -14,6 +15,7 @@ namespace withy::ui {
 class FigureButton;
 class FreeGraph;
 class TextLabel;
+class VesselPicture;
 class WorkingPanel;
 
 /// One thing on the shelf: its figures, what is free through time, and the lowest of it, which opens. Where
@@ -25,6 +27,8 @@ public:
     explicit ShelfRowView(const QString& name, QWidget* parent = nullptr);
     void setRow(const ShelfRow& row, std::optional<Day> today);
     void setNarrow(bool narrow);
+    /// Drawn before its name; blank: no container.
+    void setVessel(const std::optional<VesselDrawing>& vessel);
 
     [[nodiscard]] const ShelfRow& row() const { return row_; }
 
@@ -49,6 +53,7 @@ private:
     bool narrow_ = false;
     QGridLayout* grid_;
     QWidget* names_;
+    VesselPicture* vessel_;
     TextLabel* name_;
     TextLabel* under_;
     std::vector<TextLabel*> figures_;

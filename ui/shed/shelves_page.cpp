@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shed/shelves_page.h"
 
-#include "ui/common/segments.h"
+#include "ui/common/figure.h"
 #include "ui/common/text_label.h"
 #include "ui/common/when_seen.h"
 #include "ui/common/widget_parts.h"
@@ -19,56 +19,63 @@
 
 namespace withy::ui {
 
-namespace {
-
-constexpr ShelfGroup shownGroups[] = {ShelfGroup::containers, ShelfGroup::holders, ShelfGroup::sundries};
-
-} // namespace
-
 ShelvesPage::ShelvesPage(Workbench& bench, QWidget* parent)
     : SubPage(bench, parent)
     , tools_(new QWidget(this))
-    , groups_(new Segments(tr("Which shelves"),
-                           {tr("Containers and ribbon"), tr("Buckets, boxes, trays"), tr("Sundries")}))
     , heads_(makeHeads())
-    , rows_(new QVBoxLayout)
-    , note_(new TextLabel(TypeRole::caption, {}, Ink::caption))
-    , empty_(new TextLabel(TypeRole::text, {}, Ink::second))
+    , empty_(new TextLabel(TypeRole::text, tr("Nothing on the shelf yet. Count what is there."), Ink::second))
     , ribbon_(new RibbonDayView(bench)) {
     auto* tools = new QHBoxLayout(tools_);
     tools->setContentsMargins(0, 0, 0, 0);
     tools->setSpacing(grid(2));
-    groups_->setObjectName(QStringLiteral("shed.shelves.group"));
-    groups_->setProperty("pages", true);
-    note_->setWordWrap(true);
     empty_->setWordWrap(true);
     auto* page = new QWidget;
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, grid(2), grid(4));
     column->setSpacing(grid(1));
-    rows_->setSpacing(0);
-    column->addWidget(heads_);
-    column->addWidget(new Rule(Rule::Kind::head));
-    column->addLayout(rows_);
     column->addWidget(empty_);
-    column->addWidget(note_);
-    column->addSpacing(grid(3));
+    addShelf(*column, ShelfGroup::containers, tr("Containers"),
+             tr("Free each day, after what is promised, enquiries and holds too. Dashed: short."));
     column->addWidget(ribbon_);
+    addShelf(*column, ShelfGroup::holders, tr("Buckets, boxes and trays"), {});
+    addShelf(*column, ShelfGroup::sundries, tr("Sundries"),
+             tr("What is left after all that is promised, enquiries and holds too."));
     column->addStretch(1);
     scroll_ = scrolledPage(page);
     scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll_->viewport()->installEventFilter(this);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, grid(2), 0, 0);
     all->setSpacing(grid(1));
-    all->addWidget(groups_, 0, Qt::AlignLeft);
+    all->addWidget(heads_);
     all->addWidget(scroll_, 1);
-    connect(groups_, &Segments::chosen, this, &ShelvesPage::refresh);
     connect(ribbon_, &RibbonDayView::leadTo, this, &ShelvesPage::leadTo);
     connect(ribbon_, &RibbonDayView::refused, this, &ShelvesPage::refused);
     connect(ribbon_, &RibbonDayView::said, this, &ShelvesPage::said);
     auto* seen = new WhenSeen(this, [this] { refresh(); });
     connect(&bench, &Workbench::planned, seen, &WhenSeen::ask);
     seen->ask();
+}
+
+void ShelvesPage::addShelf(QVBoxLayout& column, ShelfGroup group, const QString& head,
+                           const QString& remark) {
+    auto* whole = new QWidget;
+    auto* all = new QVBoxLayout(whole);
+    all->setContentsMargins(0, 0, 0, grid(3));
+    all->setSpacing(grid(1));
+    auto* top = new QHBoxLayout;
+    auto* words = new TextLabel(TypeRole::caption, remark, Ink::caption);
+    words->setAlignment(Qt::AlignRight | Qt::AlignBottom);
+    words->setWordWrap(true);
+    top->addWidget(new TextLabel(TypeRole::head, head));
+    top->addWidget(words, 1);
+    auto* rows = new QVBoxLayout;
+    rows->setSpacing(0);
+    all->addLayout(top);
+    all->addWidget(new Rule(Rule::Kind::head));
+    all->addLayout(rows);
+    column.addWidget(whole);
+    shelves_.push_back({group, whole, rows, {}});
 }
 
 QWidget* ShelvesPage::makeHeads() {
@@ -126,7 +133,9 @@ void ShelvesPage::addActions(Actions& actions) {
 }
 
 void ShelvesPage::enter() {
-    groups_->setFocus();
+    for (const auto& shelf : shelves_)
+        if (!shelf.views.empty()) return shelf.views.front()->figure()->setFocus();
+    scroll_->setFocus();
 }
 
 QWidget* ShelvesPage::tools() const {
@@ -135,60 +144,69 @@ QWidget* ShelvesPage::tools() const {
 
 void ShelvesPage::refresh() {
     const auto& shed = bench_.plan().shed;
-    const auto group = shownGroups[std::clamp(groups_->current(), 0, 2)];
-    std::vector<ShelfRow> rows;
-    std::optional<Day> today;
-    if (shed) {
-        rows = shelfRows(bench_.season(), *shed, group);
-        const auto span = shelfSpan(bench_.season(), *shed);
-        today = span.today;
-        axis_->setSpan(span);
+    std::optional<ShelfSpan> span;
+    if (shed) span = shelfSpan(bench_.season(), *shed);
+    if (span) axis_->setSpan(*span);
+    bool any = false;
+    for (auto& shelf : shelves_) {
+        const auto rows = shed ? shelfRows(bench_.season(), *shed, shelf.group) : std::vector<ShelfRow>();
+        showRows(shelf, rows, span ? span->today : std::nullopt);
+        shelf.whole->setVisible(!rows.empty());
+        any = any || !rows.empty();
     }
-    showRows(rows, today);
-    heads_->setVisible(!rows.empty());
-    empty_->setVisible(shed && rows.empty());
-    empty_->setText(group == ShelfGroup::containers ? tr("Nothing on the shelf yet. Count what is there.")
-                    : group == ShelfGroup::holders
-                        ? tr("No buckets or trays yet. Clean buckets run out first.")
-                        : tr("No sundries yet: pins, tape, wire, cable ties, tissue."));
-    note_->setVisible(!rows.empty());
-    note_->setText(
-        group == ShelfGroup::sundries
-            ? tr("What is left after all that is promised, enquiries and holds too.")
-            : tr("Free each day, after what is promised, enquiries and holds too. Dashed: short."));
-    ribbon_->setVisible(group == ShelfGroup::containers);
+    showNarrow();
+    heads_->setVisible(any);
+    empty_->setVisible(shed && !any);
     ribbon_->refresh();
     Q_EMIT answerChanged();
 }
 
-void ShelvesPage::showRows(const std::vector<ShelfRow>& rows, std::optional<Day> today) {
-    bool same = rows.size() == views_.size();
+void ShelvesPage::showRows(Shelf& shelf, const std::vector<ShelfRow>& rows, std::optional<Day> today) {
+    bool same = rows.size() == shelf.views.size();
     for (std::size_t i = 0; same && i < rows.size(); ++i)
-        same = views_[i]->row().item == rows[i].item;
+        same = shelf.views[i]->row().item == rows[i].item;
     if (!same) {
-        clearLayout(*rows_);
-        views_.clear();
+        clearLayout(*shelf.rows);
+        shelf.views.clear();
         for (const auto& row : rows) {
             auto* view = new ShelfRowView(
                 QStringLiteral("shed.shelves.%1_%2").arg(static_cast<int>(row.item.table)).arg(row.item.id));
             connect(view, &ShelfRowView::leadTo, this, &ShelvesPage::leadTo);
-            rows_->addWidget(view);
-            rows_->addWidget(new Rule(Rule::Kind::hair));
-            views_.push_back(view);
+            shelf.rows->addWidget(view);
+            shelf.rows->addWidget(new Rule(Rule::Kind::hair));
+            shelf.views.push_back(view);
         }
     }
-    for (std::size_t i = 0; i < rows.size(); ++i)
-        views_[i]->setRow(rows[i], today);
-    showNarrow();
+    const auto& containers = bench_.season().containers;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        shelf.views[i]->setRow(rows[i], today);
+        const auto* vessel = rows[i].item.table == model::TableKind::containers
+                                 ? containers.find(Id<model::Container>(rows[i].item.id))
+                                 : nullptr;
+        shelf.views[i]->setVessel(vessel ? std::optional(vesselDrawing(*vessel, 0)) : std::nullopt);
+    }
 }
 
 void ShelvesPage::showNarrow() {
     const int wide =
-        ShelfRowView::nameWidth() + 4 * ShelfRowView::figureWidth() + ShelfRowView::lowestWidth() + grid(80);
+        ShelfRowView::nameWidth() + 4 * ShelfRowView::figureWidth() + ShelfRowView::lowestWidth() + grid(68);
     const bool narrow = width() < wide;
-    for (auto* view : views_)
-        view->setNarrow(narrow);
+    for (auto& shelf : shelves_)
+        for (auto* view : shelf.views)
+            view->setNarrow(narrow);
     axis_->setVisible(!narrow);
+    lineUpHeads();
+}
+
+void ShelvesPage::lineUpHeads() {
+    if (!scroll_) return;
+    const int beside = scroll_->width() - scroll_->viewport()->width();
+    heads_->layout()->setContentsMargins(0, 0, beside + grid(2), 0);
+}
+
+bool ShelvesPage::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Resize) lineUpHeads();
+    return SubPage::eventFilter(watched, event);
 }
 
 void ShelvesPage::resizeEvent(QResizeEvent* event) {

@@ -14,12 +14,11 @@ namespace withy::ui {
 
 class FreeAxis;
 class RibbonDayView;
-class Segments;
 class ShelfRowView;
 class TextLabel;
 
-/// The shed's first page: what runs short first, what is free from day to day, and the ribbon of one day as
-/// bars with their cuts.
+/// The shed's first page: what runs short first, what is free from day to day, shelf by shelf, and the ribbon
+/// of one day as bars with their cuts.
 class ShelvesPage : public SubPage {
     Q_OBJECT
 
@@ -33,23 +32,32 @@ public:
 protected:
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    /// One kind of thing: its head, and a row for each.
+    struct Shelf {
+        ShelfGroup group;
+        QWidget* whole;
+        QVBoxLayout* rows;
+        std::vector<ShelfRowView*> views;
+    };
+
+    void addShelf(QVBoxLayout& column, ShelfGroup group, const QString& head, const QString& remark);
     void dressHeads();
+    /// The heads stand over the rows' columns, whatever the scroll bar takes.
+    void lineUpHeads();
     void refresh();
-    void showRows(const std::vector<ShelfRow>& rows, std::optional<Day> today);
+    void showRows(Shelf& shelf, const std::vector<ShelfRow>& rows, std::optional<Day> today);
     void showNarrow();
     [[nodiscard]] QWidget* makeHeads();
 
     QWidget* tools_;
-    Segments* groups_;
-    QScrollArea* scroll_;
+    QScrollArea* scroll_ = nullptr;
     FreeAxis* axis_ = nullptr;                            ///< made with the heads, so before them
     std::vector<std::pair<QWidget*, int (*)()>> columns_; ///< heads and their widths; likewise
     QWidget* heads_;
-    QVBoxLayout* rows_;
-    std::vector<ShelfRowView*> views_;
-    TextLabel* note_;
+    std::vector<Shelf> shelves_;
     TextLabel* empty_;
     RibbonDayView* ribbon_;
 };
