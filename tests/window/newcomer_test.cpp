@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/window/kept_paper.h"
 #include "tests/window/window_fixture.h"
+#include "ui/common/demo_jar.h"
 #include "ui/logic/recent_seasons.h"
 #include "ui/shell/start.h"
 
@@ -13,6 +14,7 @@
 #include <QMenu>
 #include <QProcess>
 #include <QPushButton>
+#include <QSet>
 
 #include <gmock/gmock.h>
 
@@ -204,6 +206,22 @@ TEST_F(Newcomer, TheFirstTenMinutesByMouse) {
 }
 
 /// resources/demo/README.md: the garden's present is 1 June 2027. The clock of this window says 1 August.
+TEST_F(Newcomer, TheFirstPageIsPaintedBeforeTheDemosJarIsDrawn) {
+    window_ = std::make_unique<MainWindow>(Day::fromYmd(2027, 8, 1));
+    window_->resize(1280, 800);
+    window_->show();
+    auto* jar = window_->findChild<DemoJar*>(QStringLiteral("first.jar"));
+    ASSERT_NE(jar, nullptr);
+    EXPECT_FALSE(jar->isDrawn());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return jar->isDrawn(); }, 20000));
+    const QImage drawn = jar->grab().toImage();
+    QSet<QRgb> colours;
+    for (int y = 0; y < drawn.height(); ++y)
+        for (int x = 0; x < drawn.width(); ++x)
+            colours.insert(drawn.pixel(x, y));
+    EXPECT_GT(colours.size(), 50) << "flowers, not a bare line";
+}
+
 TEST_F(Newcomer, TheDemoIsLookedAtOnItsOwnDayHoweverItIsOpened) {
     const auto theirs = Day::fromYmd(2027, 6, 1);
     const auto says = [this] { return window_->findChild<QLabel*>(QStringLiteral("kept"))->text(); };

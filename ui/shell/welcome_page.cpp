@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/welcome_page.h"
 
+#include "ui/common/demo_jar.h"
 #include "ui/common/segments.h"
 #include "ui/common/text_label.h"
 #include "ui/common/widget_parts.h"
@@ -171,7 +172,24 @@ QWidget* WelcomePage::makeOther() {
     light_->setObjectName(QStringLiteral("first.light"));
     column->addWidget(light_);
     column->addWidget(new Rule(Rule::Kind::hair));
-    column->addWidget(new TextLabel(TypeRole::name, tr("Or look at a full one first")));
+    column->addLayout(makeDemo());
+    recent_ = new QVBoxLayout;
+    column->addLayout(recent_);
+    column->addStretch(1);
+    return side;
+}
+
+QLayout* WelcomePage::makeDemo() {
+    auto* across = new QHBoxLayout;
+    across->setSpacing(grid(6));
+    auto* jar = new DemoJar;
+    jar->setObjectName(QStringLiteral("first.jar"));
+    fixedOnGrid(jar, 52, 48);
+    across->addWidget(jar, 0, Qt::AlignTop);
+    auto* column = new QVBoxLayout;
+    column->setSpacing(grid(2));
+    across->addLayout(column, 1);
+    column->addWidget(new TextLabel(TypeRole::head, tr("Or look at a full one first")));
     auto* words =
         new TextLabel(TypeRole::text,
                       tr("The demo season is a year at an invented place: patches, designs and bookings. "
@@ -188,12 +206,10 @@ QWidget* WelcomePage::makeOther() {
     row->addWidget(open);
     row->addStretch(1);
     column->addLayout(row);
-    recent_ = new QVBoxLayout;
-    column->addLayout(recent_);
     column->addStretch(1);
     connect(demo, &QPushButton::clicked, this, &WelcomePage::openDemo);
     connect(open, &QPushButton::clicked, this, &WelcomePage::openFile);
-    return side;
+    return across;
 }
 
 void WelcomePage::wire() {

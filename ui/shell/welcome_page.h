@@ -10,6 +10,7 @@
 class QBoxLayout;
 class QCompleter;
 class QDateEdit;
+class QLayout;
 class QLineEdit;
 class QListWidget;
 class QPushButton;
@@ -48,6 +49,8 @@ private:
     void readNames();
     QWidget* makeQuestions();
     QWidget* makeOther();
+    /// The way to the demo season, its jar before it.
+    QLayout* makeDemo();
     void addPlants(QBoxLayout* column);
     void wire();
     void usePlace(const QString& words);

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#ifndef Q_MOC_RUN
+#include "ui/paint/piece_pictures.h"
+#endif
+
+#include <QWidget>
+
+#include <optional>
+
+namespace withy::ui {
+
+/// The demo season's first design on a ground line, an empty container of its kind beside it. The season is
+/// read and the piece drawn beside the window's thread, once the page has been painted without them.
+class DemoJar : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit DemoJar(QWidget* parent = nullptr);
+
+    [[nodiscard]] bool isDrawn() const { return drawn_; }
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    void read();
+
+    PiecePictures pictures_;
+    std::optional<PieceDrawing> piece_;
+    QRectF bounds_;
+    bool drawn_ = false;
+};
+
+} // namespace withy::ui
