@@ -206,13 +206,18 @@ void Elevation::paintLift(QPainter& painter) const {
     const QFontMetricsF metrics(captionFont());
     const double x = liftLine();
     const double from = v.stand + v.floor;
-    if (piece_.lift <= 0 || x - grid(34) < room_.left() + grid(23)) return; // no room for its words
+    if (piece_.lift <= 0) return;
+    const auto mm = std::lround(piece_.lift);
+    const double room = x - grid(2) - (room_.left() + grid(24));
+    QString words = ElevationSay::tr("ends %1 mm off base").arg(mm);
+    if (metrics.horizontalAdvance(words) > room) words = ElevationSay::tr("ends %1").arg(mm);
     upright(painter, x, from, from + piece_.lift, palette_.of(Role::ink2));
+    const double up =
+        std::max(from + piece_.lift / 2, metrics.height() * 0.6 / scale_); // clear of the ground
     label(painter,
-          QRectF(x - grid(42), y(from + piece_.lift / 2) - metrics.height() / 2, grid(40), metrics.height()),
-          Qt::AlignRight | Qt::AlignVCenter,
-          ElevationSay::tr("ends %1 mm off base").arg(std::lround(piece_.lift)), palette_.of(Role::ink2),
-          palette_.of(Role::paper));
+          QRectF(x - grid(2) - std::max(room, 0.0), y(up) - metrics.height() / 2, std::max(room, 0.0),
+                 metrics.height()),
+          Qt::AlignRight | Qt::AlignVCenter, words, palette_.of(Role::ink2), palette_.of(Role::paper));
 }
 
 std::optional<QPointF> Elevation::handleAt(BenchHandle handle) const {

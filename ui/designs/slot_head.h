@@ -17,6 +17,7 @@ public:
     void setColour(const QColor& colour);
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
+    [[nodiscard]] int heightForWidth(int width) const override;
 
 Q_SIGNALS:
     void moveAsked(int by);

@@ -41,6 +41,7 @@ SlotList::SlotList(Workbench& bench, QWidget* parent)
     , empty_(new TextLabel(TypeRole::text,
                            tr("Nothing in it yet. Type a plant below, or add a slot and decide later."),
                            Ink::second)) {
+    add_->setPlaceholderText(tr("Add a plant"));
     column_->setSpacing(0);
     empty_->setWordWrap(true);
     auto* slot = new QPushButton(tr("&Add a slot"));
