@@ -109,10 +109,13 @@ private:
         switch (f_.code) {
         case FindingCode::noCutWindow:
             return f_.numbers[1] == 0
-                       ? tr("%1 will not last: its life is %2 days too short. Make up later, store cooler, "
-                            "or swap it.")
+                       ? tr("%1 will not last: its life is %2 day(s) too short. Make up later, store cooler, "
+                            "or swap it.",
+                            nullptr, oneDecimal(0) == QLatin1String("1") ? 1 : 2)
                              .arg(subject(0), oneDecimal(0))
-                       : tr("%1 cannot be cut in time: %2 hours are missing. Make up later, or swap it.")
+                       : tr("%1 cannot be cut in time: %2 hour(s) (is|are) missing. Make up later, or swap "
+                            "it.",
+                            nullptr, oneDecimal(0) == QLatin1String("1") ? 1 : 2)
                              .arg(subject(0), oneDecimal(0));
         case FindingCode::openingLate:
             return tr("%1 will not be open by the event. Cut it further open, or bring it on somewhere warm.")

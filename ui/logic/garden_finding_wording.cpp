@@ -152,8 +152,9 @@ private:
                       "one.")
                 .arg(subject(0));
         case FindingCode::patchForecastImpossible:
-            return tr("%1: no forecast can be made of %2 stems over %3 days. Check its stems, plants and "
-                      "dates.")
+            return tr("%1: no forecast can be made of %2 stem(s) over %3 days. Check its stems, plants and "
+                      "dates.",
+                      nullptr, static_cast<int>(std::llround(number(0))))
                 .arg(subject(0), whole(std::llround(number(0))), whole(std::llround(number(1))));
         case FindingCode::heatFactsMissing:
             return tr("%1: %2 not known, so usual figures move its dates.").arg(subject(0), facts());

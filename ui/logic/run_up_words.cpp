@@ -3,6 +3,7 @@
 
 #include "ui/logic/format.h"
 #include "ui/logic/garden_words.h"
+#include "ui/logic/models/run_up_board.h"
 #include "ui/logic/step_wording.h"
 
 #include <QCoreApplication>
@@ -175,6 +176,14 @@ QString hoursWords(LocalTime from, LocalTime to) {
     if (to.day == from.day) return RunUpWordsSay::tr("%1 to %2").arg(clock(from), clock(to));
     return RunUpWordsSay::tr("%1 to %2 %3")
         .arg(clock(from), shortDay(to.day).section(QLatin1Char(' '), 0, 0), clock(to));
+}
+
+QString planClock(LocalTime time) {
+    return clock(toFive(time));
+}
+
+QString planHours(LocalTime from, LocalTime to) {
+    return hoursWords(toFive(from), toFive(to));
 }
 
 std::vector<Id<model::Booking>> bookingsOfBoard(const model::Season& season, const plan::Plan& plan,

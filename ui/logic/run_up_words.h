@@ -34,8 +34,11 @@ QString whoWords(const model::Season& season, const plan::RunUpStep& step);
 QString bookingWords(const model::Season& season, const std::vector<Id<model::Booking>>& bookings);
 /// "From patch 5, Tunnel side: 46 Zinnia, coral; ...": the round's patches in walking order.
 QString roundFrom(const model::Season& season, const plan::RunUpRound& round);
-/// "06:35 to 07:50", with the day of the end where it is another.
+/// "06:35 to 07:50", with the day of the end where it is another. Of times that were typed.
 QString hoursWords(LocalTime from, LocalTime to);
+/// The same of times that were worked out, which are shown to five minutes; workings have them exactly.
+QString planClock(LocalTime time);
+QString planHours(LocalTime from, LocalTime to);
 
 /// The bookings a week's page speaks of, in order of their events: those whose guests come in it, and those
 /// something is done for.

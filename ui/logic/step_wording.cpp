@@ -2,6 +2,7 @@
 #include "ui/logic/step_wording.h"
 
 #include "ui/logic/format.h"
+#include "ui/logic/run_up_words.h"
 
 #include <QCoreApplication>
 
@@ -23,7 +24,7 @@ public:
         const QString n = whole(s.count);
         switch (s.kind) {
         case StepKind::cut:
-            return tr("Cut %1 stems").arg(n);
+            return tr("Cut %1 stem(s)", nullptr, static_cast<int>(s.count)).arg(n);
         case StepKind::strip:
             return tr("Strip and stand deep");
         case StepKind::drink:
@@ -45,7 +46,7 @@ public:
         case StepKind::checkWater:
             return tr("Check water, top up");
         case StepKind::pack:
-            return tr("Pack %1 pieces").arg(n);
+            return tr("Pack %1 piece(s)", nullptr, static_cast<int>(s.count)).arg(n);
         case StepKind::load:
             return tr("Load the van");
         case StepKind::drive:
@@ -69,9 +70,9 @@ public:
         case StepKind::cut:
             return cutWords(s);
         case StepKind::strip:
-            return tr("No leaf under water. About %1 minutes.").arg(s.minutes.value);
+            return tr("No leaf under water. About %n minute(s).", nullptr, static_cast<int>(s.minutes.value));
         case StepKind::drink:
-            return tr("Until %1. Cool, dark, deep water.").arg(clock(s.to));
+            return tr("Until %1. Cool, dark, deep water.").arg(planClock(s.to));
         case StepKind::fillWater:
             return tr("%1 litres in all, to the mark on the jug.").arg(litres(s.litres));
         case StepKind::tieRibbon:
@@ -79,15 +80,16 @@ public:
         case StepKind::sort:
             return tr("Set the odd ones apart.");
         case StepKind::make:
-            return tr("About %1 minutes. Tick each.").arg(s.minutes.value);
+            return tr("About %n minute(s). Tick each.", nullptr, static_cast<int>(s.minutes.value));
         case StepKind::restCool:
             return tr("%1 °C or less. Door shut, lights out.").arg(season_.theSettings().storeCelsius);
         case StepKind::load:
             return tr("Last drop in first. Nothing able to shift.");
         case StepKind::drive:
-            return tr("There by %1.").arg(clock(s.to));
+            return tr("There by %1.").arg(planClock(s.to));
         default:
-            return s.minutes.value > 0 ? tr("About %1 minutes.").arg(s.minutes.value) : QString();
+            return s.minutes.value > 0 ? tr("About %n minute(s).", nullptr, static_cast<int>(s.minutes.value))
+                                       : QString();
         }
     }
 

@@ -4,6 +4,7 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <cmath>
 
 namespace withy::ui {
@@ -37,13 +38,15 @@ public:
         return QCoreApplication::translate("WorkingKeys", key.toUtf8().constData());
     }
 
-    static QString figure(const WorkingLine& line) {
+    /// `tenths`: another temperature of the same working has them, and they stand under each other.
+    static QString figure(const WorkingLine& line, bool tenths) {
         const QString n = number(line.value);
+        const int form = n == QLatin1String("1") ? 1 : 2;
         switch (line.unit) {
         case Unit::stems:
-            return tr("%1 stems").arg(n);
+            return tr("%1 stem(s)", nullptr, form).arg(n);
         case Unit::pieces:
-            return tr("%1 pieces").arg(n);
+            return tr("%1 piece(s)", nullptr, form).arg(n);
         case Unit::millimetres:
             return tr("%1 mm").arg(n);
         case Unit::millilitres:
@@ -55,9 +58,9 @@ public:
         case Unit::hours:
             return tr("%1 h").arg(n);
         case Unit::days:
-            return tr("%1 days").arg(n);
+            return tr("%1 day(s)", nullptr, form).arg(n);
         case Unit::celsius:
-            return tr("%1 °C").arg(n);
+            return tr("%1 °C").arg(tenths ? QString::number(line.value, 'f', 1) : n);
         case Unit::percent:
             return tr("%1 %").arg(n);
         case Unit::time: {
@@ -105,7 +108,7 @@ public:
     }
 
     /// Figure and key without saying the unit twice: "24 pieces", "× 5 stems a piece", "= 120 stems, need".
-    static QString figureAndKey(const WorkingLine& l, const model::Settings* settings) {
+    static QString figureAndKey(const WorkingLine& l, const model::Settings* settings, bool tenths) {
         const QString key = text(l.what);
         const QString unit = unitWord(l.unit);
         if (!unit.isEmpty() && key.startsWith(unit)) {
@@ -116,8 +119,14 @@ public:
         if (l.unit == Unit::count && (key == QLatin1String("count") || key.isEmpty())) return number(l.value);
         const QString figure_ = l.unit == Unit::minorMoney && settings
                                     ? amount(Money{std::llround(l.value)}, *settings)
-                                    : figure(l);
+                                    : figure(l, tenths);
         return figure_ + QStringLiteral(", ") + called(key);
+    }
+
+    static bool hasTenths(const Working& working) {
+        return std::any_of(working.begin(), working.end(), [](const WorkingLine& l) {
+            return l.unit == Unit::celsius && l.value != std::round(l.value);
+        });
     }
 
     /// Counts typed by the grower need no note that they are the grower's.
@@ -126,8 +135,8 @@ public:
         return l.basis == Basis::computed || (l.basis == Basis::mine && count && l.source.empty());
     }
 
-    static QString line(const WorkingLine& l, const model::Settings* settings) {
-        QString s = sign(l.step) + figureAndKey(l, settings);
+    static QString line(const WorkingLine& l, const model::Settings* settings, bool tenths) {
+        QString s = sign(l.step) + figureAndKey(l, settings, tenths);
         if (!l.subject.empty()) s += QStringLiteral(", ") + text(l.subject);
         if (basisGoesWithoutSaying(l)) return s;
         s += QStringLiteral(" (") + basisWords(l.basis);
@@ -166,15 +175,17 @@ QString basisWords(Basis basis) {
 
 QStringList lines(const Working& working) {
     QStringList out;
+    const bool tenths = WorkingWordingSay::hasTenths(working);
     for (const auto& l : working)
-        out << WorkingWordingSay::line(l, nullptr);
+        out << WorkingWordingSay::line(l, nullptr, tenths);
     return out;
 }
 
 QStringList lines(const Working& working, const model::Settings& settings) {
     QStringList out;
+    const bool tenths = WorkingWordingSay::hasTenths(working);
     for (const auto& l : working)
-        out << WorkingWordingSay::line(l, &settings);
+        out << WorkingWordingSay::line(l, &settings, tenths);
     return out;
 }
 

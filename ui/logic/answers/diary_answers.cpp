@@ -96,7 +96,7 @@ QString todayWords(const model::Season& season, const plan::Plan& plan, Day toda
         ++all;
         done += s.done ? 1 : 0;
         if (!s.done && next.size() < 2)
-            next << Diary::tr("%1 at %2").arg(stepTitle(season, s), clock(s.from));
+            next << Diary::tr("%1 at %2").arg(stepTitle(season, s), planClock(s.from));
     }
     if (all == 0) return {};
     const QString count = Diary::tr("Today, %1 of %n step(s) done.", nullptr, all).arg(done);
@@ -164,7 +164,7 @@ Answer roundsAnswer(const model::Season& season) {
         cut += t.cut.value_or(Stems{}).value;
         thrown += t.thrownAway.value_or(Stems{}).value;
     }
-    return {{Diary::tr("%1 stems cut").arg(whole(cut)), Weight::strong},
+    return {{Diary::tr("%1 stem(s) cut", nullptr, static_cast<int>(cut)).arg(whole(cut)), Weight::strong},
             {Diary::tr(" on %n round(s), %1 of them thrown away.", nullptr, asCount(season.rounds.size()))
                  .arg(whole(thrown))}};
 }
@@ -175,8 +175,9 @@ Answer madeAnswer(const model::Season& season) {
     std::int64_t pieces = 0;
     for (const auto& m : season.made)
         pieces += m.pieces.value;
-    return {{Diary::tr("%1 pieces made").arg(whole(pieces)), Weight::strong},
-            {Diary::tr(" and written down.")}};
+    return {
+        {Diary::tr("%1 piece(s) made", nullptr, static_cast<int>(pieces)).arg(whole(pieces)), Weight::strong},
+        {Diary::tr(" and written down.")}};
 }
 
 Answer returnsAnswer(const model::Season& season) {

@@ -156,7 +156,8 @@ Answer stockAnswer(const model::Season& season, std::optional<Day> today) {
         if (lot.origin == model::StockOrigin::boughtIn) bought += lot.stems.value;
         if (today && lot.useBy && *lot.useBy < *today) ++past;
     }
-    Answer answer{{GardenAnswersSay::tr("%1 stems").arg(whole(stems)), Weight::strong},
+    Answer answer{{GardenAnswersSay::tr("%1 stem(s)", nullptr, static_cast<int>(stems)).arg(whole(stems)),
+                   Weight::strong},
                   {GardenAnswersSay::tr(" in %n lot(s)", nullptr, asCount(season.stockLots.size()))},
                   {bought > 0 ? GardenAnswersSay::tr(", %1 of them bought in.").arg(whole(bought))
                               : QStringLiteral(".")}};

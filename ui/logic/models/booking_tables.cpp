@@ -195,8 +195,9 @@ QString tablesWords(const std::vector<model::VenueTable>& tables) {
 }
 
 QString tableSizeWords(const model::VenueTable& t) {
-    if (t.shape == model::TableShape::round) return BookingTablesSay::across(QString::number(t.length.value));
-    return QStringLiteral("%1 × %2 mm").arg(t.length.value).arg(t.width.value_or(Millimetres{}).value);
+    if (t.shape == model::TableShape::round) return BookingTablesSay::across(whole(t.length.value));
+    return QStringLiteral("%1 × %2 mm")
+        .arg(whole(t.length.value), whole(t.width.value_or(Millimetres{}).value));
 }
 
 bool hasUsualSize(const model::VenueTable& t) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/models/cover_words.h"
 
+#include "ui/logic/format.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/stem_sources.h"
 
@@ -96,7 +97,7 @@ private:
     [[nodiscard]] QString leftOut(const plan::LeftOut& out) const {
         const QString plant = nameIn(season_.plants, out.plant);
         return out.reason == plan::LeftOutReason::tooShort
-                   ? tr("%1 is %2 mm too short for it.").arg(plant).arg(out.missing.value)
+                   ? tr("%1 is %2 mm too short for it.").arg(plant, whole(out.missing.value))
                    : tr("%1 has no day on which it may be cut for this.").arg(plant);
     }
 

@@ -89,7 +89,7 @@ QString cutWhen(const CutTimes& times, Id<model::Plant> plant) {
     const auto rounds = times.of(plant);
     if (rounds.empty()) return {};
     const auto& first = rounds.front().from;
-    const QString at = CutTimesSay::tr("%1 %2").arg(shortDay(first.day), clock(first));
+    const QString at = CutTimesSay::tr("%1 %2").arg(shortDay(first.day), planClock(first));
     const int more = static_cast<int>(rounds.size()) - 1;
     return more == 0 ? at : CutTimesSay::tr("%1 and %n more round(s)", nullptr, more).arg(at);
 }

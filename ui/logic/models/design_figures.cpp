@@ -31,7 +31,7 @@ void addCutLengths(std::vector<DesignFigure>& out, const model::Season& season,
         const auto& cut = by[static_cast<std::size_t>(tier)];
         if (!cut) continue;
         if (!f.figure.isEmpty()) {
-            others << DesignFiguresSay::tr("%1 %2").arg(tierWords(tier), QString::number(cut->length.value));
+            others << DesignFiguresSay::tr("%1 %2").arg(tierWords(tier), whole(cut->length.value));
             continue;
         }
         f.figure = DesignFiguresSay::tr("%1 mm").arg(cut->length.value);

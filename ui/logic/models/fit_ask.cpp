@@ -42,7 +42,8 @@ public:
 
     static QString each(const FitPieces& l) {
         return l.perTable == 1 ? tr("one on each")
-                               : tr("%1 on each, so %2 pieces").arg(numberWord(l.perTable), whole(l.pieces));
+                               : tr("%1 on each, so %2 piece(s)", nullptr, static_cast<int>(l.pieces))
+                                     .arg(numberWord(l.perTable), whole(l.pieces));
     }
 
     static QString tables(std::int64_t n) {

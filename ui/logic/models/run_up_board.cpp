@@ -287,7 +287,7 @@ private:
     }
 
     [[nodiscard]] QString spokenOf(const RunUpStep& s) const {
-        QStringList words{stepTitle(season_, s), hoursWords(s.from, s.to)};
+        QStringList words{stepTitle(season_, s), planHours(s.from, s.to)};
         if (!isThread(s)) words << whoWords(season_, s);
         if (!only_) words << bookingWords(season_, s.bookings);
         if (!s.placed) words << RunUpBoardSay::tr("has no place");

@@ -3,6 +3,7 @@
 
 #include "ui/logic/format.h"
 #include "ui/logic/models/week_steps.h"
+#include "ui/logic/run_up_words.h"
 
 #include <QCoreApplication>
 
@@ -62,7 +63,7 @@ public:
 private:
     using Span = std::pair<LocalTime, LocalTime>;
 
-    static QString at(LocalTime t) { return tr("%1 at %2").arg(shortDay(t.day), clock(t)); }
+    static QString at(LocalTime t) { return tr("%1 at %2").arg(shortDay(t.day), planClock(t)); }
 
     /// From the first of this kind to the last; fetching back does not count as driving.
     [[nodiscard]] std::optional<Span> spanOf(StepKind kind) const {
@@ -88,7 +89,7 @@ private:
         out.push_back({at(make.first), Weight::strong});
         out.push_back({tr(", all made by ")});
         out.push_back(
-            {make.second.day == make.first.day ? clock(make.second) : at(make.second), Weight::strong});
+            {make.second.day == make.first.day ? planClock(make.second) : at(make.second), Weight::strong});
         out.push_back({QStringLiteral(".")});
     }
 

@@ -16,7 +16,7 @@ struct StepWordsSay {
 };
 
 QString atDay(LocalTime t, Day day) {
-    return t.day == day ? clock(t) : StepWordsSay::tr("%1 %2").arg(shortDay(t.day), clock(t));
+    return t.day == day ? planClock(t) : StepWordsSay::tr("%1 %2").arg(shortDay(t.day), planClock(t));
 }
 
 QString stepStanding(const plan::RunUpStep& s) {
@@ -114,7 +114,7 @@ SheetFigure stepFigure(const model::Season& season, const plan::RunUpStep& s) {
 StepWords stepWordsOf(const model::Season& season, const plan::RunUpStep& s) {
     StepWords out;
     out.title = stepTitle(season, s);
-    QStringList parts{shortDay(s.from.day), hoursWords(s.from, s.to), whoWords(season, s)};
+    QStringList parts{shortDay(s.from.day), planHours(s.from, s.to), whoWords(season, s)};
     parts.removeAll(QString());
     out.when = parts.join(QStringLiteral(", "));
     if (s.took)

@@ -66,8 +66,10 @@ ShareSums shareSums(const StemsByPlant& tallied, const shareout::ShareOut& share
 
 QString sumsWords(const ShareSums& sums) {
     const QString used = whole(sums.tallied + sums.besides);
-    if (sums.besides == 0) return ShareSumsSay::tr("%1 stems, %2 left").arg(used, whole(sums.left));
-    return ShareSumsSay::tr("%1 stems, %2 of them not from the tally; %3 of the tally left")
+    const int form = static_cast<int>(sums.tallied + sums.besides);
+    if (sums.besides == 0)
+        return ShareSumsSay::tr("%1 stem(s), %2 left", nullptr, form).arg(used, whole(sums.left));
+    return ShareSumsSay::tr("%1 stem(s), %2 of them not from the tally; %3 of the tally left", nullptr, form)
         .arg(used, whole(sums.besides), whole(sums.left));
 }
 

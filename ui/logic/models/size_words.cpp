@@ -69,7 +69,7 @@ private:
         return pattern.arg(text(f_.subject), number(f_.first), number(f_.second));
     }
 
-    static QString number(double mm) { return QString::number(std::lround(mm)); }
+    static QString number(double mm) { return whole(std::lround(mm)); }
 
     const plan::SizeFinding& f_;
 };

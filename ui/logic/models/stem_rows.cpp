@@ -154,7 +154,7 @@ private:
     /// "6 Sep to Fri 10 Sep 12:30"; the hour of the beginning stands in the working.
     static QString spanWords(const garden::CutTimes& times) {
         const QString from = shortDay(times.earliest.day).section(QLatin1Char(' '), 1);
-        return tr("%1 to %2 %3").arg(from, shortDay(times.latest.day), clock(times.latest));
+        return tr("%1 to %2 %3").arg(from, shortDay(times.latest.day), planClock(times.latest));
     }
 
     [[nodiscard]] static SheetCell windowCell(const plan::PlantNeed& need, const QString& plant) {
@@ -163,7 +163,7 @@ private:
         SheetFigure f;
         f.words = window.times ? spanWords(*window.times) : tr("at no time");
         f.means = window.times
-                      ? tr("is when %1 may be cut, from %2 on").arg(plant, clock(window.times->earliest))
+                      ? tr("is when %1 may be cut, from %2 on").arg(plant, planClock(window.times->earliest))
                       : tr("may %1 be cut").arg(plant);
         f.working = window.working;
         f.leadsTo = model::Ref{TableKind::plants, need.plant.value};
@@ -226,7 +226,7 @@ private:
         f.leadsTo = model::Ref{TableKind::rates, rateId()};
         f.leadWords = tr("Change how fast you cut");
         if (f.leadsTo->id == 0) f.leadsTo = model::Ref{TableKind::settings, 1};
-        row.cells.push_back({hoursWords(time.from, time.to), {}});
+        row.cells.push_back({planHours(time.from, time.to), {}});
         row.cells.push_back({whole(facts.stems), {}});
         row.cells.push_back({{}, {}, std::move(f)});
         row.cells.push_back(heatCell(facts.celsius));

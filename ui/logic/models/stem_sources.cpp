@@ -2,6 +2,7 @@
 #include "ui/logic/models/stem_sources.h"
 
 #include "ui/logic/garden_words.h"
+#include "ui/logic/run_up_words.h"
 
 #include <QCoreApplication>
 
@@ -68,7 +69,7 @@ StemSource sourceOf(const model::Season& season, const CutTimes& times, const co
         if (s.place.isEmpty()) s.place = nameIn(season.plants, piece.plant);
         if (const auto when = times.of(id, piece.plant, piece.cut)) {
             s.day = when->from.day;
-            s.hour = clock(when->from);
+            s.hour = planClock(when->from);
             s.round = when->round;
         }
     } else if (piece.source == cover::Source::lot) {

@@ -40,9 +40,10 @@ NextTable nextTableOf(const model::Season& season, Id<model::Design> design, std
 }
 
 QString onTableWords(const model::VenueTable& t, std::int64_t pieces) {
-    const QString size = t.shape == model::TableShape::round || !t.width
-                             ? TableWordsSay::tr("%1 mm across").arg(t.length.value)
-                             : TableWordsSay::tr("%1 × %2 mm").arg(t.length.value).arg(t.width->value);
+    const QString size =
+        t.shape == model::TableShape::round || !t.width
+            ? TableWordsSay::tr("%1 mm across").arg(whole(t.length.value))
+            : TableWordsSay::tr("%1 × %2 mm").arg(whole(t.length.value), whole(t.width->value));
     return TableWordsSay::tr("On %1, %2, %3, %4")
         .arg(text(t.label), size, TableWordsSay::tr("%n setting(s)", nullptr, static_cast<int>(t.covers)),
              TableWordsSay::tr("%n piece(s)", nullptr, static_cast<int>(pieces)));

@@ -9,6 +9,7 @@
 #include "ui/logic/models/outing_goals.h"
 #include "ui/logic/models/stem_sources.h"
 #include "ui/logic/models/tally_offers.h"
+#include "ui/logic/run_up_words.h"
 
 #include <QCoreApplication>
 
@@ -64,7 +65,7 @@ QString tallyPlaceOf(const model::Patch& patch, const CuttingGoal* goal, Day day
     if (!goal) return label;
     if (goal->day > day) return TallyRowsSay::tr("%1, early: planned for %2").arg(label, shortDay(goal->day));
     if (goal->day < day) return TallyRowsSay::tr("%1, planned for %2").arg(label, shortDay(goal->day));
-    return goal->when ? TallyRowsSay::tr("%1, %2").arg(label, clock(goal->when->from)) : label;
+    return goal->when ? TallyRowsSay::tr("%1, %2").arg(label, planClock(goal->when->from)) : label;
 }
 
 QString stageOf(const model::Plant& plant, const CuttingGoal* goal) {
@@ -219,9 +220,10 @@ Answer tallyAnswer(const model::Season& season, const std::vector<TallyRow>& row
     if (counted == 0)
         return {{TallyRowsSay::tr("Nothing counted yet. "), Weight::strong},
                 {TallyRowsSay::tr("Press as the bunches come in; a blank is not a nought.")}};
-    Answer answer{{TallyRowsSay::tr("%1 of %n counted, ", nullptr, asCount(rows.size())).arg(counted)},
-                  {TallyRowsSay::tr("%1 stems in").arg(whole(in)), Weight::strong},
-                  {QStringLiteral(". ")}};
+    Answer answer{
+        {TallyRowsSay::tr("%1 of %n counted, ", nullptr, asCount(rows.size())).arg(counted)},
+        {TallyRowsSay::tr("%1 stem(s) in", nullptr, static_cast<int>(in)).arg(whole(in)), Weight::strong},
+        {QStringLiteral(". ")}};
     const QString missing = tallyShortWords(season, rows);
     if (!missing.isEmpty())
         answer.push_back({missing, Weight::asks});

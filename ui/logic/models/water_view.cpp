@@ -7,6 +7,7 @@
 #include "ui/logic/edits/design_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/colour_view.h"
+#include "ui/logic/run_up_words.h"
 
 #include <QCoreApplication>
 
@@ -24,7 +25,7 @@ struct WaterViewSay {
 };
 
 QString moment(LocalTime at) {
-    return WaterViewSay::tr("%1, %2").arg(shortDay(at.day), clock(at));
+    return WaterViewSay::tr("%1, %2").arg(shortDay(at.day), planClock(at));
 }
 
 QString hoursWords(double hours) {

@@ -2,6 +2,7 @@
 #include "ui/logic/edits/run_up_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/week_steps.h"
+#include "ui/logic/run_up_words.h"
 #include "ui/logic/workbench.h"
 
 #include <QCoreApplication>
@@ -19,11 +20,11 @@ struct WeekStepsModelSay {
 };
 
 QString timeWords(const WeekStep& step) {
-    if (step.from == step.to) return clock(step.from);
-    const QString to = step.from.day == step.to.day
-                           ? clock(step.to)
-                           : shortDay(step.to.day) + QLatin1Char(' ') + clock(step.to);
-    return WeekStepsModelSay::tr("%1 to %2").arg(clock(step.from), to);
+    const auto at = [&](LocalTime t) { return step.busy ? clock(t) : planClock(t); }; // busy hours are typed
+    if (step.from == step.to) return at(step.from);
+    const QString to =
+        step.from.day == step.to.day ? at(step.to) : shortDay(step.to.day) + QLatin1Char(' ') + at(step.to);
+    return WeekStepsModelSay::tr("%1 to %2").arg(at(step.from), to);
 }
 
 QVariant checked(bool on) {

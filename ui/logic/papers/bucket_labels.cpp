@@ -60,7 +60,8 @@ private:
             left -= stems;
             auto label = labelOf(outing, row);
             label.count = utf8(whole(stems));
-            label.unit = utf8(count > 1 ? tr("of %1").arg(whole(goal.goal())) : tr("stems"));
+            label.unit = utf8(count > 1 ? tr("of %1").arg(whole(goal.goal()))
+                                        : tr("stem(s)", nullptr, static_cast<int>(stems)));
             if (i < vessels.names.size()) label.vessel = utf8(vessels.names[i]);
             labels_.push_back(std::move(label));
         }
@@ -85,7 +86,7 @@ private:
         }
         addBand(outing, row, out);
         out.round =
-            utf8(outing.hours ? tr("round %1, %2").arg(shortDay(outing.day), clock(outing.hours->first))
+            utf8(outing.hours ? tr("round %1, %2").arg(shortDay(outing.day), planClock(outing.hours->first))
                               : tr("round %1").arg(shortDay(outing.day)));
         out.cutLabel = utf8(tr("cut, day\nand hour"));
         out.waterLabel = utf8(tr("deep water"));
@@ -106,9 +107,10 @@ private:
         }
         out.band = BucketLabel::Band::hold;
         const auto make = makeUpOf(row.booking);
-        out.bandWords = utf8(
-            make ? tr("Hold to %1 %2").arg(shortDay(make->day).section(QLatin1Char(' '), 0, 0), clock(*make))
-                 : tr("Hold"));
+        out.bandWords =
+            utf8(make ? tr("Hold to %1 %2")
+                            .arg(shortDay(make->day).section(QLatin1Char(' '), 0, 0), planClock(*make))
+                      : tr("Hold"));
     }
 
     [[nodiscard]] Day lastCut(const OutingRow& row) const {

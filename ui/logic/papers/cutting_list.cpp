@@ -79,7 +79,7 @@ private:
     QString outingHours(const CuttingOuting& outing) {
         if (!outing.hours) return tr("hours still to be chosen");
         const auto [from, to] = *outing.hours;
-        QString words = to == from ? tr("from %1").arg(clock(from)) : hoursWords(from, to);
+        QString words = to == from ? tr("from %1").arg(planClock(from)) : planHours(from, to);
         const auto limit = season_.theSettings().heatLimitCelsius;
         const QString warm = tooWarmFrom(days_.on(outing.day), limit, from.minute);
         const bool before = !warm.isEmpty() && clock(to) <= warm;
@@ -129,7 +129,7 @@ private:
     papers::TallyRow rowOf(Id<model::Booking> booking, const CuttingGoal& goal, bool marked) {
         papers::TallyRow row;
         row.count = utf8(whole(goal.goal()));
-        row.unit = utf8(goal.orAll ? tr("or all") : tr("stems"));
+        row.unit = utf8(goal.orAll ? tr("or all") : tr("stem(s)", nullptr, static_cast<int>(goal.goal())));
         if (marked) row.mark = utf8(letters_.at(booking));
         const auto* plant = season_.plants.find(goal.plant);
         if (plant) {

@@ -132,7 +132,7 @@ private:
 
     [[nodiscard]] papers::TimedTask task(const RunUpStep& step) const {
         papers::TimedTask out;
-        out.time = step.from.clock();
+        out.time = utf8(planClock(step.from));
         out.beside = true;
         out.title = utf8(stepTitle(season_, step));
         QStringList detail{stepDetail(season_, step)};

@@ -7,6 +7,7 @@
 #include "ui/logic/models/share_rows.h"
 #include "ui/logic/papers/make_up_drawing.h"
 #include "ui/logic/papers/papers.h"
+#include "ui/logic/run_up_words.h"
 
 #include <QCoreApplication>
 
@@ -54,7 +55,8 @@ public:
         papers::Document d;
         d.name = design_.name;
         d.key = utf8(shortDay(plan_.makeUpStart.day));
-        d.keyNote = utf8(MakeUpCardSay::tr("%1 to %2").arg(clock(plan_.makeUpStart), clock(plan_.makeUpEnd)));
+        d.keyNote =
+            utf8(MakeUpCardSay::tr("%1 to %2").arg(planClock(plan_.makeUpStart), planClock(plan_.makeUpEnd)));
         d.facts = facts();
         const auto drawing = makeUpDrawing(season_, design_.id, drawingWide, drawingHigh);
         papers::Columns columns;

@@ -5,6 +5,7 @@
 #include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/stem_sources.h"
 #include "ui/logic/papers/papers.h"
+#include "ui/logic/run_up_words.h"
 
 #include <QCoreApplication>
 
@@ -85,7 +86,7 @@ private:
             else
                 out.push_back(plain(utf8(tr("not over %1 °C").arg(degrees))));
         }
-        out.push_back(plain(utf8(tr("made by "))) + strong(makeUp_.second.clock()));
+        out.push_back(plain(utf8(tr("made by "))) + strong(utf8(planClock(makeUp_.second))));
         return out;
     }
 
@@ -107,8 +108,8 @@ private:
     void addDesign(const plan::LinePlan& line, std::vector<Block>& right) const {
         const auto& design = *season_.designs.find(line.design);
         const auto& dp = *all_.designs.at(line.design);
-        right.push_back(
-            Block{papers::SectionHead{design.name, plain(utf8(tr("%1 stems").arg(dp.stemsPerPiece.value)))}});
+        right.push_back(Block{papers::SectionHead{
+            design.name, plain(utf8(tr("%n stem(s)", nullptr, static_cast<int>(dp.stemsPerPiece.value))))}});
         std::vector<std::pair<model::Tier, QString>> lengths;
         QStringList once; // a piece made once needs no list to come back to
         for (const auto& slot : dp.slots) {

@@ -66,8 +66,8 @@ private:
         // One piece has the step's own box to tick.
         const auto ticks = step.key.step == StepKind::make && step.count > 1 ? step.count : 0;
         const QString who = whoWords(season_, step);
-        return {step.from.clock(), utf8(title), papers::plain(utf8(detail)), who.isEmpty() ? " " : utf8(who),
-                static_cast<int>(std::min<std::int64_t>(ticks, 200))};
+        return {utf8(planClock(step.from)), utf8(title), papers::plain(utf8(detail)),
+                who.isEmpty() ? " " : utf8(who), static_cast<int>(std::min<std::int64_t>(ticks, 200))};
     }
 
     [[nodiscard]] QString whereFrom(const RunUpStep& step) const {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/format.h"
 #include "ui/logic/papers/papers.h"
+#include "ui/logic/run_up_words.h"
 #include "ui/logic/shed/packing_scenes.h"
 #include "ui/logic/shed/packing_words.h"
 #include "ui/logic/shed/shed_papers.h"
@@ -46,7 +47,7 @@ public:
         papers::Document d;
         d.name = booking_.title;
         d.key = utf8(shortDay(plan_.driveStart.day));
-        d.keyNote = utf8(tr("leave by %1").arg(clock(plan_.driveStart)));
+        d.keyNote = utf8(tr("leave by %1").arg(planClock(plan_.driveStart)));
         if (!packed_) {
             d.body.push_back(
                 Block{papers::Paragraph{plain(utf8(tr("Nothing is packed for this booking.")))}});
@@ -204,9 +205,9 @@ private:
             if (water.checkAt)
                 words = words + plain(utf8(tr("; check at "))) +
                         strong(utf8(water.checkAt->day == water.placed.day
-                                        ? clock(*water.checkAt)
+                                        ? planClock(*water.checkAt)
                                         : shortDay(water.checkAt->day) + QLatin1Char(' ') +
-                                              clock(*water.checkAt))) +
+                                              planClock(*water.checkAt))) +
                         plain(utf8(tr(", %1 l for all")
                                        .arg(litres(static_cast<double>(water.course.toCarry.value) / 1000))));
             body.push_back(Block{papers::Paragraph{words}});

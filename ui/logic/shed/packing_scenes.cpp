@@ -100,7 +100,8 @@ QString entryWords(const model::Season& season, const plan::BookingPacking& pack
     case plan::LoadKind::tray:
         return PackingScenesSay::tr("Tray %1").arg(trayNumber(packing, e.drop, *e.tray));
     case plan::LoadKind::bucket:
-        return PackingScenesSay::tr("Bucket, %1 stems for %2").arg(whole(e.count), designOf(season, e));
+        return PackingScenesSay::tr("Bucket, %1 stem(s) for %2", nullptr, static_cast<int>(e.count))
+            .arg(whole(e.count), designOf(season, e));
     case plan::LoadKind::container:
         return PackingScenesSay::tr("%1, its container").arg(designOf(season, e));
     case plan::LoadKind::piece:
@@ -149,8 +150,11 @@ Scene trayScene(const model::Season& season, const plan::PackedTray& tray, int n
          0,
          true,
          tray.overLimit ? Role::osier : Role::ink});
-    const QString under =
-        tables.isEmpty() ? fillWords(season, tray) : PackingScenesSay::tr("tables %1").arg(tables);
+    bool isOne = false; // "4", not "1 to 4"
+    tables.toInt(&isOne);
+    const QString under = tables.isEmpty()
+                              ? fillWords(season, tray)
+                              : PackingScenesSay::tr("table(s) %1", nullptr, isOne ? 1 : 2).arg(tables);
     scene.labels.push_back({{0, size.height() + line * 1.85},
                             shortened(under, std::max(room, size.width()), look),
                             0,

@@ -3,6 +3,7 @@
 
 #include "core/plan/shed/shed_codes.h"
 #include "ui/logic/format.h"
+#include "ui/logic/run_up_words.h"
 #include "ui/logic/shed/packing_scenes.h"
 
 #include <QCoreApplication>
@@ -169,10 +170,10 @@ std::vector<QString> waterLines(const model::Season& season, const plan::Booking
                            .arg(whole(water.topUp.value));
         if (water.checkAt)
             words += PackingWordsSay::tr("; check and top up at %1 on %2")
-                         .arg(clock(*water.checkAt), shortDay(water.checkAt->day));
+                         .arg(planClock(*water.checkAt), shortDay(water.checkAt->day));
         if (water.dryAt)
             words +=
-                PackingWordsSay::tr("; left alone, the stem ends are dry at %1").arg(clock(*water.dryAt));
+                PackingWordsSay::tr("; left alone, the stem ends are dry at %1").arg(planClock(*water.dryAt));
         if (water.course.unknownDrinkers > 0)
             words += PackingWordsSay::tr("; %n plant(s) whose thirst is not known", nullptr,
                                          water.course.unknownDrinkers);

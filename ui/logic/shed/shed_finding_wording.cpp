@@ -106,12 +106,14 @@ private:
             return tr("%1: the %2 cannot be right, so nothing says what fits. Measure it again.")
                 .arg(subject(0), fieldWords(f_.subjects.back()));
         if (c == ShedCode::tooManyCovers)
-            return tr("%1: %2 covers, and its edge has room for %3 of 600 mm. Check the table's size, or "
-                      "seat fewer.")
+            return tr("%1: %2 cover(s), and its edge has room for %3 of 600 mm. Check the table's size, or "
+                      "seat fewer.",
+                      nullptr, static_cast<int>(count()))
                 .arg(subject(0), whole(count()), whole(std::llround(number(1))));
         if (c == ShedCode::tablesWithoutPieces)
-            return tr("%1 on %2: %3 pieces at %4 a table do not reach all %5. Add pieces, or put fewer on "
-                      "each.")
+            return tr("%1 on %2: %3 piece(s) at %4 a table (does|do) not reach all %5. Add pieces, or put "
+                      "fewer on each.",
+                      nullptr, static_cast<int>(count()))
                 .arg(subject(0), subject(1), whole(count()), whole(std::llround(number(1))),
                      whole(std::llround(number(2))));
         if (c == ShedCode::pieceTooBigForTable)
