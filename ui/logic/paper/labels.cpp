@@ -31,7 +31,7 @@ void dashed(Page& page, QPointF from, QPointF to) {
     for (double at = 0; at < length; at += kStep) {
         const QPointF a = from + along * (at / length);
         const QPointF b = from + along * (std::min(at + kDash, length) / length);
-        page.ops.push_back(LineOp{a, b, 0.25});
+        page.ops.emplace_back(LineOp{a, b, 0.25});
     }
 }
 
@@ -45,9 +45,9 @@ void holeMark(Page& page, QPointF centre) {
         circle.arcMoveTo(box, from);
         circle.arcTo(box, from, 360.0 / kParts * 0.6);
     }
-    page.ops.push_back(PathOp{circle, 0.25, Fill::None});
-    page.ops.push_back(LineOp{centre - QPointF(0.8, 0), centre + QPointF(0.8, 0), 0.25});
-    page.ops.push_back(LineOp{centre - QPointF(0, 0.8), centre + QPointF(0, 0.8), 0.25});
+    page.ops.emplace_back(PathOp{circle, 0.25, Fill::None});
+    page.ops.emplace_back(LineOp{centre - QPointF(0.8, 0), centre + QPointF(0.8, 0), 0.25});
+    page.ops.emplace_back(LineOp{centre - QPointF(0, 0.8), centre + QPointF(0, 0.8), 0.25});
 }
 
 /// One label from its own top left, `width` of words.
