@@ -4,10 +4,12 @@
 #include "tests/window/page_walk.h"
 #include "tests/window/window_fixture.h"
 #include "ui/bookings/brief_tab.h"
+#include "ui/common/field_edit.h"
 #include "ui/common/style/looks.h"
 #include "ui/shell/strip/bloom_strip.h"
 
 #include <QCheckBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 
@@ -30,6 +32,16 @@ int pixelsOf(QWidget& widget, Role role) {
             count += picture.pixel(x, y) == wanted;
     return count;
 }
+
+class PaintCount : public QObject {
+public:
+    bool eventFilter(QObject*, QEvent* event) override {
+        count += event->type() == QEvent::Paint ? 1 : 0;
+        return false;
+    }
+
+    int count = 0;
+};
 
 } // namespace
 
@@ -79,10 +91,43 @@ TEST_F(StyleTest, AFieldIsPlainTextUntilOneGoesToItAndSaysWhenItIsWrong) {
     field.setFocus();
     EXPECT_GT(pixelsOf(field, Role::sheet), 100);
     EXPECT_GT(pixelsOf(field, Role::green), 100);
-    other.setFocus();
-    field.setProperty("wrong", true);
-    field.style()->polish(&field);
-    EXPECT_GT(pixelsOf(field, Role::osier), 20);
+}
+
+TEST_F(StyleTest, AFieldInUseIsPaintedAnewWhenWhatIsTypedIsWrong) {
+    applyStyle(Theme::light, 10.5);
+    Workbench bench(store::SeasonFile::create(folder_.filePath(QStringLiteral("wrong.withy")), demoSeason()),
+                    std::nullopt);
+    FieldEdit budget(bench, model::TableKind::bookings, "budget");
+    budget.show(bench.season().bookings.begin()->id.value);
+    budget.QWidget::show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&budget));
+    budget.setTyped(QStringLiteral("about ninety"));
+    QApplication::processEvents();
+    budget.control()->clearFocus();
+    QApplication::processEvents();
+    EXPECT_EQ(pixelsOf(*budget.control(), Role::osier), 0);
+    PaintCount paints;
+    budget.control()->installEventFilter(&paints);
+    EXPECT_FALSE(budget.commit());
+    QApplication::processEvents();
+    EXPECT_GT(paints.count, 0);
+    EXPECT_GT(pixelsOf(*budget.control(), Role::osier), 20);
+}
+
+TEST_F(StyleTest, PicturesTakeTheInkOfAnotherTheme) {
+    open(demoSeason(), Day::fromYmd(2027, 9, 6));
+    const auto picture = [this](const char* words) {
+        for (const auto* label : window_->findChildren<QLabel*>())
+            if (label->accessibleName() == QLatin1String(words)) return label->pixmap().toImage();
+        return QImage();
+    };
+    auto* back = find<QPushButton>("designs.back");
+    const auto caution = picture("Caution");
+    const auto arrow = back->icon().pixmap(16).toImage();
+    ASSERT_FALSE(caution.isNull());
+    applyStyle(Theme::dark, 10.5);
+    EXPECT_TRUE(picture("Caution") != caution);
+    EXPECT_TRUE(back->icon().pixmap(16).toImage() != arrow);
 }
 
 TEST_F(StyleTest, AnotherThemeReachesWhatIsOnScreenAlready) {

@@ -139,12 +139,8 @@ BookingTab& BookingPage::tab(int index) {
     auto& entry = tabs_[static_cast<std::size_t>(index)];
     if (entry.tab) return *entry.tab;
     entry.tab = entry.make();
-    const bool wasCurrent = currentTab() == index;
-    auto* blank = stack_->widget(index);
-    stack_->insertWidget(index, entry.tab->scrollsItself() ? entry.tab
-                                                           : static_cast<QWidget*>(scrolledPage(entry.tab)));
-    if (wasCurrent) stack_->setCurrentIndex(index);
-    delete blank;
+    replaceIn(*stack_, index,
+              entry.tab->scrollsItself() ? entry.tab : static_cast<QWidget*>(scrolledPage(entry.tab)));
     connect(entry.tab, &BookingTab::wanted, this, [this, index] {
         Q_EMIT wanted();
         showTab(index);

@@ -9,6 +9,7 @@
 #include "ui/common/record_form.h"
 #include "ui/common/record_table.h"
 #include "ui/common/style.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/paint/icons.h"
 #include "ui/shell/actions.h"
@@ -93,7 +94,7 @@ QWidget* BriefTab::makeLeft() {
 QWidget* BriefTab::makeCaution() {
     auto* row = new QWidget;
     auto* mark = new QLabel;
-    mark->setPixmap(icon(IconName::caution, currentPalette()).pixmap(grid(5)));
+    dressAgain(mark, [mark] { mark->setPixmap(icon(IconName::caution, currentPalette()).pixmap(grid(5))); });
     mark->setAccessibleName(tr("Caution"));
     caution_ = remark({}, Ink::text);
     caution_->setObjectName(QStringLiteral("brief.candlesCaution"));

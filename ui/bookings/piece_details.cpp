@@ -21,13 +21,6 @@ namespace withy::ui {
 
 namespace {
 
-void emptyLayout(QLayout* layout) {
-    while (auto* item = layout->takeAt(0)) {
-        if (item->widget()) item->widget()->deleteLater();
-        delete item;
-    }
-}
-
 std::int64_t perTable(const model::Season& season, Id<model::Line> line, Id<model::VenueTable> table) {
     for (const auto& p : season.placements) {
         if (p.line == line && p.table == table) return p.perTable;

@@ -2,10 +2,10 @@
 #include "ui/bookings/quick_line.h"
 
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 
 #include <QKeyEvent>
 #include <QLineEdit>
-#include <QStyle>
 #include <QVBoxLayout>
 
 namespace withy::ui {
@@ -45,10 +45,7 @@ void QuickLine::say(const QString& sentence) {
     sentence_->setText(sentence);
     sentence_->setVisible(!sentence.isEmpty());
     field_->setAccessibleDescription(sentence);
-    if (field_->property("wrong").toBool() == !sentence.isEmpty()) return;
-    field_->setProperty("wrong", !sentence.isEmpty());
-    field_->style()->unpolish(field_);
-    field_->style()->polish(field_);
+    markAs(field_, "wrong", !sentence.isEmpty());
 }
 
 bool QuickLine::eventFilter(QObject* watched, QEvent* event) {

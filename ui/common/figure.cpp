@@ -83,10 +83,7 @@ void WorkingPanel::setFacts(const FigureFacts& facts) {
     const auto leads = facts.leadsTo ? facts.leadWords + QString::number(facts.leadsTo->id) : QString();
     if (rows_->count() > 0 && shown_ == words + QStringList{leads}) return; // so that the focus stays
     shown_ = words + QStringList{leads};
-    while (auto* item = rows_->takeAt(0)) {
-        if (item->widget()) item->widget()->deleteLater();
-        delete item;
-    }
+    clearLayout(*rows_);
     lead_ = nullptr;
     for (const auto& line : words)
         rows_->addWidget(lineOf(line));

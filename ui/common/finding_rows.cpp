@@ -49,8 +49,7 @@ protected:
 };
 
 QPushButton* findingLink(const QString& words) {
-    auto* button = new QPushButton(words);
-    button->setProperty("look", QStringLiteral("link"));
+    auto* button = linkButton(words);
     button->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
     return button;
 }

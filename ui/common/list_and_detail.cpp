@@ -5,7 +5,6 @@
 
 #include <QResizeEvent>
 #include <QScrollArea>
-#include <QVBoxLayout>
 
 namespace withy::ui {
 
@@ -25,7 +24,6 @@ ListAndDetail::ListAndDetail(QWidget* list, QWidget* detail, QWidget* parent)
     scroller->setFrameShape(QFrame::NoFrame);
     scroller->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroller->setFocusPolicy(Qt::NoFocus);
-    detail->setProperty("page", true);
     scroller->setWidget(detail);
     scroller_ = scroller;
     setChildrenCollapsible(false);

@@ -3,6 +3,7 @@
 
 #include "ui/common/answer_phrases.h"
 #include "ui/common/segments.h"
+#include "ui/common/widget_parts.h"
 #include "ui/paint/spacing.h"
 #include "ui/shell/actions.h"
 
@@ -38,14 +39,6 @@ public:
         return currentWidget() ? currentWidget()->minimumSizeHint() : QStackedWidget::minimumSizeHint();
     }
 };
-
-void replaceIn(QStackedWidget& stack, int index, QWidget* with) {
-    const bool wasCurrent = stack.currentIndex() == index;
-    auto* blank = stack.widget(index);
-    stack.insertWidget(index, with);
-    if (wasCurrent) stack.setCurrentIndex(index);
-    delete blank;
-}
 
 } // namespace
 

@@ -39,8 +39,7 @@ void TextLabel::setInk(Ink ink) {
     const QLatin1String word(wordOf(ink));
     if (property("ink") == word) return;
     setProperty("ink", word);
-    style()->unpolish(this);
-    style()->polish(this);
+    style()->polish(this); // which reads it
 }
 
 void TextLabel::setType(TypeRole type) {

@@ -13,7 +13,7 @@
 /// Words on a page. Always shown as typed: nothing a grower writes is read as markup.
 namespace withy::ui {
 
-/// The ink of a label; QSS knows them as ink="2" and so on.
+/// The ink of a label; the style knows it by the property "ink".
 enum class Ink { text, second, caption, osier };
 
 /// A plain-text label that keeps to the type scale when the size of text changes.

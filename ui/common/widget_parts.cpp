@@ -7,36 +7,46 @@
 #include <QLayout>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QStackedWidget>
 #include <QString>
 #include <QWidget>
+
+#include <utility>
 
 namespace withy::ui {
 
 namespace {
 
-class GridSize : public QObject {
+class Dresser : public QObject {
 public:
-    GridSize(QWidget* widget, void (QWidget::*set)(int), double steps)
-        : QObject(widget), widget_(widget), set_(set), steps_(steps) {
+    Dresser(QWidget* widget, std::function<void()> dress) : QObject(widget), dress_(std::move(dress)) {
         widget->installEventFilter(this);
-        (widget->*set)(grid(steps));
+        dress_();
     }
 
     bool eventFilter(QObject*, QEvent* event) override {
-        if (event->type() == QEvent::StyleChange) (widget_->*set_)(grid(steps_));
+        if (event->type() == QEvent::StyleChange) dress_();
         return false;
     }
 
 private:
-    QWidget* widget_;
-    void (QWidget::*set_)(int);
-    double steps_;
+    std::function<void()> dress_;
 };
 
 } // namespace
 
 void onGrid(QWidget* widget, void (QWidget::*set)(int), double steps) {
-    new GridSize(widget, set, steps);
+    dressAgain(widget, [widget, set, steps] { (widget->*set)(grid(steps)); });
+}
+
+void dressAgain(QWidget* widget, std::function<void()> dress) {
+    new Dresser(widget, std::move(dress));
+}
+
+void markAs(QWidget* widget, const char* property, bool on) {
+    if (widget->property(property).toBool() == on) return;
+    widget->setProperty(property, on);
+    widget->update();
 }
 
 void fixedOnGrid(QWidget* widget, double wide, double high) {
@@ -72,12 +82,19 @@ QPushButton* linkButton(const QString& words, const char* name) {
 
 QScrollArea* scrolledPage(QWidget* page) {
     auto* area = new QScrollArea;
-    page->setProperty("page", true);
     area->setWidget(page);
     area->setWidgetResizable(true);
     area->setFrameShape(QFrame::NoFrame);
     area->setFocusPolicy(Qt::NoFocus);
     return area;
+}
+
+void replaceIn(QStackedWidget& stack, int index, QWidget* with) {
+    const bool wasCurrent = stack.currentIndex() == index;
+    auto* blank = stack.widget(index);
+    stack.insertWidget(index, with);
+    if (wasCurrent) stack.setCurrentIndex(index);
+    delete blank;
 }
 
 void clearLayout(QLayout& layout) {

@@ -93,7 +93,7 @@ QWidget* DesignEditor::makeBar() {
     row->setContentsMargins(pageMargin(), grid(2), pageMargin(), grid(2));
     row->setSpacing(grid(2));
     auto* back = namedButton(tr("A&ll designs"), "designs.back");
-    back->setIcon(icon(IconName::back, currentPalette()));
+    dressAgain(back, [back] { back->setIcon(icon(IconName::back, currentPalette())); });
     back->setToolTip(tr("Back to the wall (Esc)"));
     auto* use = namedButton(tr("&Use in..."), "designs.use");
     auto* copy = namedButton(tr("Make a cop&y"), "designs.duplicate");

@@ -164,8 +164,10 @@ void DesignNumbers::fillFindings() {
         line->setContentsMargins(0, 0, 0, 0);
         line->setSpacing(grid(2));
         auto* mark = new QLabel;
-        mark->setPixmap(
-            iconPixmap(IconName::caution, currentPalette().of(Role::ink), grid(4.5), devicePixelRatioF()));
+        dressAgain(mark, [mark] {
+            mark->setPixmap(iconPixmap(IconName::caution, currentPalette().of(Role::ink), grid(4.5),
+                                       mark->devicePixelRatioF()));
+        });
         line->addWidget(mark, 0, Qt::AlignTop);
         auto* label = new TextLabel(TypeRole::text, words);
         label->setWordWrap(true);

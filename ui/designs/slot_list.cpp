@@ -5,6 +5,7 @@
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
 #include "ui/common/when_seen.h"
+#include "ui/common/widget_parts.h"
 #include "ui/designs/bloom_dot.h"
 #include "ui/designs/plant_entry.h"
 #include "ui/designs/slot_detail.h"
@@ -137,13 +138,7 @@ void SlotList::rebuild(const std::vector<const model::Slot*>& slots) {
         row.line->deleteLater();
     }
     rows_ = std::move(rows);
-    while (auto* item = column_->takeAt(0)) { // the rules between rows
-        if (item->widget()) {
-            item->widget()->hide();
-            item->widget()->deleteLater();
-        }
-        delete item;
-    }
+    clearLayout(*column_); // the rules between rows
     QWidget* before = nullptr;
     for (auto& row : rows_) {
         if (before) column_->addWidget(new Rule(Rule::Kind::hair));

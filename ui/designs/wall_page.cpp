@@ -61,7 +61,6 @@ WallPage::WallPage(Workbench& bench, QWidget* parent)
     main->addWidget(empty_, 1);
     line_->setProperty("look", QStringLiteral("upright"));
     side_->setWidget(panel_);
-    panel_->setProperty("page", true);
     side_->setWidgetResizable(true);
     side_->setFrameShape(QFrame::NoFrame);
     side_->setFocusPolicy(Qt::NoFocus);

@@ -53,7 +53,6 @@ WeekPage::WeekPage(Workbench& bench, QWidget* parent)
     key_->setObjectName(QStringLiteral("diary.week.key"));
     key_->setWordWrap(true);
     auto* page = new QWidget;
-    page->setProperty("page", true);
     auto* inside = new QVBoxLayout(page);
     inside->setContentsMargins(0, 0, 0, grid(4));
     inside->setSpacing(grid(3));

@@ -3,6 +3,7 @@
 
 #include "ui/bookings/quick_line.h"
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/fit/fit_line_row.h"
 #include "ui/logic/fields/day_reading.h"
 #include "ui/logic/format.h"
@@ -13,7 +14,6 @@
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QSignalBlocker>
-#include <QStyle>
 #include <QVBoxLayout>
 
 namespace withy::ui {
@@ -100,10 +100,7 @@ void FitQuestions::say(TextLabel* where, QLineEdit* field, const QString& senten
     where->setText(sentence);
     where->setVisible(!sentence.isEmpty());
     field->setAccessibleDescription(sentence);
-    if (field->property("wrong").toBool() == !sentence.isEmpty()) return;
-    field->setProperty("wrong", !sentence.isEmpty());
-    field->style()->unpolish(field);
-    field->style()->polish(field);
+    markAs(field, "wrong", !sentence.isEmpty());
 }
 
 void FitQuestions::readDayTyped() {

@@ -47,10 +47,7 @@ void CautionRows::show(Id<model::Plant> plant) {
     const QString all = words.join(QLatin1Char('\n'));
     if (all == shown_) return;
     shown_ = all;
-    while (auto* item = rows_->takeAt(0)) {
-        delete item->widget();
-        delete item;
-    }
+    clearLayout(*rows_);
     for (const auto& w : words) {
         auto* line = new QWidget;
         auto* row = new QHBoxLayout(line);

@@ -185,7 +185,7 @@ bool WalkEntryPage::commit() {
 void WalkEntryPage::sayDay(const QString& sentence, bool wrong) {
     daySays_->setText(sentence);
     daySays_->setVisible(!sentence.isEmpty());
-    date_->widget()->setProperty("wrong", wrong);
+    markAs(date_->widget(), "wrong", wrong);
 }
 
 bool WalkEntryPage::takeDay() {

@@ -45,7 +45,6 @@ TextLabel* addHead(QVBoxLayout* column, const QString& words) {
 
 QWidget* PaperDesk::makeChoices() {
     auto* sheet = new QWidget;
-    sheet->setProperty("page", true);
     auto* column = new QVBoxLayout(sheet);
     column->setContentsMargins(0, 0, grid(2), 0);
     column->setSpacing(grid(1));

@@ -34,7 +34,6 @@ SettingsPage::SettingsPage(Workbench& bench, QWidget* parent)
     form_->setObjectName(QStringLiteral("season.settings.form"));
     form_->show(1);
     auto* inside = new QWidget;
-    inside->setProperty("page", true);
     auto* margin = new QVBoxLayout(inside);
     margin->setContentsMargins(0, 0, grid(3), grid(4));
     margin->addWidget(form_);

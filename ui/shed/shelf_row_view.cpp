@@ -3,13 +3,13 @@
 
 #include "ui/common/figure.h"
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/paint/spacing.h"
 #include "ui/shed/free_graph.h"
 #include "ui/shed/vessel_picture.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
-#include <QStyle>
 #include <QVBoxLayout>
 
 namespace withy::ui {
@@ -135,9 +135,7 @@ void ShelfRowView::setRow(const ShelfRow& row, std::optional<Day> today) {
     const FigureFacts facts{row.lowest, tr("of %1").arg(row.name), row.working,
                             row.item,   tr("Show it in the shed"), {}};
     lowest_->setFacts(facts);
-    lowest_->setProperty("asks", row.asks);
-    lowest_->style()->unpolish(lowest_);
-    lowest_->style()->polish(lowest_);
+    markAs(lowest_, "asks", row.asks);
     working_->setFacts(facts);
     because_->setText(breakable(row.because));
     because_->setVisible(!row.because.isEmpty());

@@ -73,7 +73,7 @@ void MadeForm::keep() {
     const bool sound = ok && minutes >= 0 && minutes <= longestMaking;
     says_->setText(sound ? QString() : tr("Minutes are a whole number; leave it blank when nobody looked."));
     says_->setVisible(!sound);
-    minutes_->setProperty("wrong", !sound);
+    markAs(minutes_, "wrong", !sound);
     if (!sound) return minutes_->setFocus();
     Q_EMIT kept(typed.isEmpty() ? std::nullopt : std::optional(Minutes(minutes)));
 }

@@ -36,7 +36,6 @@ TallyPanel::TallyPanel(Workbench& bench, QWidget* parent)
     says_->setObjectName(QStringLiteral("tally.says"));
     says_->setWordWrap(true);
     says_->hide();
-    sheet_->setProperty("page", true);
     column_->setContentsMargins(0, 0, 0, 0);
     column_->setSpacing(0);
     column_->addStretch(1);

@@ -14,7 +14,6 @@
 #include <QMenu>
 #include <QPainter>
 #include <QPushButton>
-#include <QStyle>
 #include <QVBoxLayout>
 
 namespace withy::ui {
@@ -31,11 +30,6 @@ int tallyKeyHeight() {
 
 int tallyKeyWidth() {
     return grid(15);
-}
-
-void repolish(QWidget* widget) {
-    widget->style()->unpolish(widget);
-    widget->style()->polish(widget);
 }
 
 } // namespace
@@ -177,8 +171,7 @@ void TallyRowView::showRow(const TallyRow& row, bool throwing) {
         count_->setModified(false);
         setWrong(false);
     }
-    count_->setProperty("blank", !stems.has_value());
-    repolish(count_);
+    markAs(count_, "blank", !stems.has_value());
     const QString below = throwing                    ? tr("thrown away")
                           : row.thrownWords.isEmpty() ? row.against
                                                       : tr("%1\n%2").arg(row.against, row.thrownWords);
@@ -234,9 +227,7 @@ void TallyRowView::putBack() {
 }
 
 void TallyRowView::setWrong(bool wrong) {
-    if (count_->property("wrong").toBool() == wrong) return;
-    count_->setProperty("wrong", wrong);
-    repolish(count_);
+    markAs(count_, "wrong", wrong);
 }
 
 bool TallyRowView::handleKey(int key) {

@@ -17,7 +17,6 @@ SheetTab::SheetTab(Workbench& bench, const QString& name, QWidget* parent) : Boo
     answer_ = new AnswerLabel;
     answer_->setObjectName(name + QStringLiteral(".answer"));
     sheet_ = new QWidget;
-    sheet_->setProperty("page", true);
     body_ = new QVBoxLayout(sheet_);
     body_->setContentsMargins(pageMargin(), grid(3), pageMargin(), pageMargin());
     body_->setSpacing(grid(3));
