@@ -11,10 +11,12 @@
 #include <QAbstractItemView>
 #include <QAccessible>
 #include <QCheckBox>
+#include <QColorDialog>
 #include <QComboBox>
 #include <QCompleter>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QPointer>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -288,6 +290,43 @@ TEST_F(FieldEditTest, WideWindowsTakeTwoColumns) {
     QApplication::processEvents();
     EXPECT_EQ(field("wishes").mapTo(host.get(), QPoint()).x(),
               field("title").mapTo(host.get(), QPoint()).x());
+}
+
+TEST_F(FieldEditTest, InASeasonOpenForReadingNothingIsChanged) {
+    host.reset();
+    bench.reset();
+    Workbench reading(
+        store::SeasonFile::open(folder_.filePath(QStringLiteral("f.withy")), store::SeasonFile::Mode::read),
+        std::nullopt);
+    FieldEdit kind(reading, TableKind::bookings, "kind");
+    FieldEdit focal(reading, TableKind::plants, "focal");
+    FieldEdit title(reading, TableKind::bookings, "title");
+    for (auto* edit : {&kind, &focal, &title})
+        edit->show(1);
+    EXPECT_FALSE(kind.control()->isEnabled());
+    EXPECT_FALSE(focal.control()->isEnabled());
+    EXPECT_TRUE(title.control()->isEnabled()) << "to be read and copied";
+    EXPECT_TRUE(qobject_cast<QLineEdit*>(title.control())->isReadOnly());
+}
+
+TEST_F(FieldEditTest, TheColourChooserWaitsForNobodyAndGoesWithItsField) {
+    auto colour = std::make_unique<FieldEdit>(*bench, TableKind::plants, "colour_1");
+    colour->show(1);
+    colour->QWidget::show();
+    const auto chooser = [&] {
+        QTest::keyClick(colour->control(), Qt::Key_Down, Qt::AltModifier);
+        return QPointer(colour->findChild<QColorDialog*>(QStringLiteral("colour.chooser")));
+    };
+    auto open = chooser();
+    ASSERT_TRUE(open);
+    open->setCurrentColor(QColor(QStringLiteral("#6b1f3a")));
+    open->accept();
+    EXPECT_EQ(bench->season().plants.begin()->colour1, Colour::parse("#6b1f3a"));
+    QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    open = chooser();
+    ASSERT_TRUE(open);
+    colour.reset(); // as a row does that is laid anew
+    EXPECT_FALSE(open);
 }
 
 } // namespace withy::ui

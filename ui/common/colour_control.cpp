@@ -107,12 +107,18 @@ void ColourControl::showSwatch() {
 void ColourControl::openPopup() {
     if (line_->isReadOnly()) return;
     choosing_ = true;
-    const QColor chosen = QColorDialog::getColor(QColor(text()), line_->window(), swatch_->text(),
-                                                 QColorDialog::DontUseNativeDialog);
-    choosing_ = false;
-    if (!chosen.isValid()) return;
-    setText(chosen.name());
-    if (picked) picked();
+    auto* chooser = new QColorDialog(QColor(text()), line_); // a row laid anew takes both along
+    chooser->setObjectName(QStringLiteral("colour.chooser"));
+    chooser->setWindowTitle(swatch_->text());
+    chooser->setOption(QColorDialog::DontUseNativeDialog);
+    chooser->setAttribute(Qt::WA_DeleteOnClose);
+    QObject::connect(chooser, &QColorDialog::finished, line_, [this, chooser](int result) {
+        choosing_ = false;
+        if (result != QDialog::Accepted) return;
+        setText(chooser->selectedColor().name());
+        if (picked) picked();
+    });
+    chooser->open();
 }
 
 } // namespace withy::ui

@@ -2,6 +2,7 @@
 #include "ui/common/day_control.h"
 
 #include "ui/common/style.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/fields/day_reading.h"
 #include "ui/logic/fields/field_text.h"
 #include "ui/logic/format.h"
@@ -43,13 +44,12 @@ QDate dateOf(Day day) {
 
 } // namespace
 
-DayControl::DayControl(Workbench& bench, model::TableKind kind, const model::FieldInfo& field,
-                       QWidget* parent)
+DayControl::DayControl(Workbench& bench, const model::FieldInfo& field, QWidget* parent)
     : LineControl(parent)
     , bench_(bench)
-    , kind_(kind)
     , field_(field)
-    , button_(line_->addAction(calendarIcon(), QLineEdit::TrailingPosition)) {
+    , button_(line_->addAction(QIcon(), QLineEdit::TrailingPosition)) {
+    dressAgain(line_, [this] { button_->setIcon(calendarIcon()); });
     button_->setText(QCoreApplication::translate("FieldControl", "Calendar (Alt+Down)"));
     QObject::connect(button_, &QAction::triggered, line_, [this] { openPopup(); });
 }

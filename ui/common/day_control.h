@@ -12,7 +12,7 @@ namespace withy::ui {
 /// A day, or a day and an hour, typed freely; a small calendar opens with its button or Alt+Down.
 class DayControl : public LineControl {
 public:
-    DayControl(Workbench& bench, model::TableKind kind, const model::FieldInfo& field, QWidget* parent);
+    DayControl(Workbench& bench, const model::FieldInfo& field, QWidget* parent);
     [[nodiscard]] bool isPopupOpen() const override;
     void openPopup() override;
 
@@ -20,7 +20,6 @@ private:
     void choose(int year, int month, int day);
 
     Workbench& bench_;
-    model::TableKind kind_;
     const model::FieldInfo& field_;
     QAction* button_;
     QFrame* popup_ = nullptr;

@@ -34,7 +34,7 @@ public:
 
     void setText(const QString& text) override { box_->setCurrentIndex(box_->findText(text)); }
 
-    void setReadOnly(bool on) override { box_->setEnabled(!on); }
+    void setReadOnly() override { box_->setEnabled(false); }
 
     [[nodiscard]] bool isPopupOpen() const override { return box_->view()->isVisible(); }
 
@@ -62,7 +62,7 @@ public:
         showWord();
     }
 
-    void setReadOnly(bool on) override { box_->setEnabled(!on); }
+    void setReadOnly() override { box_->setEnabled(false); }
 
 private:
     void showWord() { box_->setText(text()); }
@@ -93,7 +93,7 @@ std::unique_ptr<FieldControl> makeControl(Workbench& bench, model::TableKind kin
         return std::make_unique<ReferenceControl>(bench, field, parent);
     case FieldKind::day:
     case FieldKind::localTime:
-        return std::make_unique<DayControl>(bench, kind, field, parent);
+        return std::make_unique<DayControl>(bench, field, parent);
     case FieldKind::colour:
         return std::make_unique<ColourControl>(parent);
     default:

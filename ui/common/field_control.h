@@ -25,7 +25,8 @@ public:
     [[nodiscard]] virtual QString text() const = 0;
     /// Never tells.
     virtual void setText(const QString& text) = 0;
-    virtual void setReadOnly(bool on) = 0;
+    /// For good: a season is open for reading as long as it is open.
+    virtual void setReadOnly() = 0;
 
     virtual void setPrompt(const QString&) {}
 

@@ -4,6 +4,7 @@
 #include "ui/common/field_control.h"
 #include "ui/common/record_table.h"
 #include "ui/common/text_label.h"
+#include "ui/common/widget_parts.h"
 #include "ui/logic/edits/record_edits.h"
 #include "ui/logic/fields/field_text.h"
 #include "ui/paint/spacing.h"
@@ -11,7 +12,6 @@
 #include <QApplication>
 #include <QFocusEvent>
 #include <QKeyEvent>
-#include <QStyle>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -21,13 +21,6 @@ namespace {
 
 /// A sentence comes when the hand rests, not at every key of a half-written date.
 constexpr int restMilliseconds = 250;
-
-void restyle(QWidget* w, const char* property, bool on) {
-    if (w->property(property).toBool() == on) return;
-    w->setProperty(property, on);
-    w->style()->unpolish(w);
-    w->style()->polish(w);
-}
 
 } // namespace
 
@@ -104,15 +97,10 @@ void FieldEdit::setCaption(const QString& words, const QString& tip) {
     control_->widget()->setToolTip(tip.isEmpty() ? words : tip);
 }
 
-void FieldEdit::setReadOnly(bool on) {
-    readOnly_ = on;
-    refill();
-}
-
 void FieldEdit::setBoxed(bool on) {
     control_->widget()->setProperty("look", on ? QVariant() : QVariant(QStringLiteral("field")));
-    control_->widget()->style()->unpolish(control_->widget());
-    control_->widget()->style()->polish(control_->widget());
+    control_->widget()->updateGeometry(); // the room about the words is another
+    control_->widget()->update();
 }
 
 void FieldEdit::setTyped(const QString& text) {
@@ -141,13 +129,13 @@ void FieldEdit::refill() {
     if (!there) id_.reset();
     if (control_->text() != text || shown_ != text) control_->setText(text);
     shown_ = control_->text();
-    control_->setReadOnly(readOnly_ || !bench_.canWrite());
     control_->widget()->setEnabled(there);
+    if (!bench_.canWrite()) control_->setReadOnly(); // after it: a choice can only be disabled
     say({});
 }
 
 void FieldEdit::typing() {
-    restyle(control_->widget(), "blank", control_->text().isEmpty());
+    markAs(control_->widget(), "blank", control_->text().isEmpty());
     rest_->start();
 }
 
@@ -156,9 +144,9 @@ void FieldEdit::say(const QString& sentence) {
         sentence_->setText(sentence);
         sentence_->setVisible(!sentence.isEmpty());
         control_->widget()->setAccessibleDescription(sentence);
-        restyle(control_->widget(), "wrong", !sentence.isEmpty());
+        markAs(control_->widget(), "wrong", !sentence.isEmpty());
     }
-    restyle(control_->widget(), "blank", control_->text().isEmpty());
+    markAs(control_->widget(), "blank", control_->text().isEmpty());
 }
 
 std::optional<model::Value> FieldEdit::read() {
@@ -200,7 +188,6 @@ bool FieldEdit::keep(const model::Edit& edit) {
     const QString said = bench_.apply(edit);
     if (said.isEmpty()) {
         refill();
-        Q_EMIT kept();
         return true;
     }
     shown_ = id_ ? textOf(bench_.season(), {kind_, *id_}, field_->name) : QString();

@@ -54,14 +54,12 @@ public:
 
     [[nodiscard]] QWidget* control() const; ///< what takes the focus
     void setPrompt(const QString& prompt);  ///< instead of the field's own
-    void setReadOnly(bool on);
     /// A line in the third ink below the control: where the value comes from; `tip` says more of it.
     void setCaption(const QString& words, const QString& tip = {});
     /// With a border always; otherwise the border comes when one points at it or writes in it.
     void setBoxed(bool on);
 
 Q_SIGNALS:
-    void kept();
     void refused(const QString& sentence);
 
 protected:
@@ -87,7 +85,6 @@ private:
     QLabel* sentence_;
     QTimer* rest_;
     QString shown_;
-    bool readOnly_ = false;
     bool mayMake_ = false; ///< what was read last names a record that could be made
 };
 

@@ -38,7 +38,7 @@ public:
         line_->setCursorPosition(0);
     }
 
-    void setReadOnly(bool on) override { line_->setReadOnly(on); }
+    void setReadOnly() override { line_->setReadOnly(true); }
 
     void setPrompt(const QString& prompt) override { line_->setPlaceholderText(prompt); }
 

@@ -38,7 +38,7 @@ public:
 
     void setText(const QString& text) override;
 
-    void setReadOnly(bool on) override { edit_->setReadOnly(on); }
+    void setReadOnly() override { edit_->setReadOnly(true); }
 
     void setPrompt(const QString& prompt) override { edit_->setPlaceholderText(prompt); }
 
