@@ -135,7 +135,13 @@ Restored Backups::restore(const Backup& backup, const QString& path, const QDate
         result.setAside = freePath(result.path, QStringLiteral("set aside ") + when);
         moveWithSideFiles(result.path, result.setAside, doing);
     }
-    copy.publish(Existing::refuse);
+    try {
+        copy.publish(Existing::refuse);
+    } catch (const StoreError&) {
+        if (!result.setAside.isEmpty() && !QFileInfo::exists(result.path))
+            moveWithSideFiles(result.setAside, result.path, doing);
+        throw;
+    }
     return result;
 }
 

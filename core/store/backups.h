@@ -43,7 +43,8 @@ public:
     /// The newest one that opens without complaint.
     [[nodiscard]] std::optional<Backup> newestSound(const QString& season) const;
     /// Puts a copy of a sound backup at `path`. What was there is kept, renamed to
-    /// "spring (set aside 2026-03-14 17.15.00).withy" by `at`. Throws lockedBy while it is open.
+    /// "spring (set aside 2026-03-14 17.15.00).withy" by `at`, in its own zone; back in its place when the
+    /// copy cannot be put there. Throws lockedBy while it is open.
     Restored restore(const Backup& backup, const QString& path, const QDateTime& at) const;
 
 private:

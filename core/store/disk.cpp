@@ -215,9 +215,20 @@ std::vector<QString> sideFilesOf(const QString& path) {
 }
 
 void moveWithSideFiles(const QString& from, const QString& to, const Doing& doing) {
-    for (const auto& side : sideFilesOf(from))
-        renameFile(side, to + side.mid(from.size()), doing);
+    const auto sides = sideFilesOf(from);
     renameFile(from, to, doing);
+    std::vector<std::pair<QString, QString>> moved{{from, to}};
+    try {
+        for (const auto& side : sides) {
+            const QString there = to + side.mid(from.size());
+            renameFile(side, there, doing);
+            moved.emplace_back(side, there);
+        }
+    } catch (const StoreError&) {
+        for (const auto& [was, is] : moved)
+            QFile::rename(is, was); // a database and its journal stay together
+        throw;
+    }
 }
 
 void copyBytes(const QString& from, const QString& to, const Doing& doing) {

@@ -74,7 +74,7 @@ QString freePath(const QString& path, const QString& remark);
 /// taken for its own and spoil it.
 std::vector<QString> sideFilesOf(const QString& path);
 
-/// Gives `from` and the side files it has the name `to`. Throws.
+/// Gives `from` and the side files it has the name `to`, all or none. Throws.
 void moveWithSideFiles(const QString& from, const QString& to, const Doing& doing);
 
 /// Copies bytes, readable by the owner only. Precondition: `to` is empty or not there.

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/backups.h"
+#include "core/store/disk.h"
 #include "core/store/season_file.h"
 #include "tests/store/seasons.h"
 #include "tests/store/store_test.h"
@@ -199,6 +200,20 @@ TEST_F(BackupsTest, ARestoreThatCannotBeDoneChangesNothing) {
     EXPECT_FAULT(backups.restore(backup, at("spring.withy"), when), damaged);
     EXPECT_TRUE(bytesOf(at("spring.withy")) == before);
     EXPECT_EQ(filesHere(), QStringList({QStringLiteral("spring.withy")}));
+}
+
+TEST_F(BackupsTest, AFileAndItsJournalAreMovedTogetherOrNotAtAll) {
+    const Doing doing{Attempt::restore, at("a.withy")};
+    write("a.withy", "database");
+    write("a.withy-journal", "its journal");
+    write("taken.withy", "another");
+    EXPECT_FAULT((moveWithSideFiles(at("a.withy"), at("taken.withy"), doing), 0), alreadyThere);
+    write("b.withy-journal", "of another");
+    EXPECT_FAULT((moveWithSideFiles(at("a.withy"), at("b.withy"), doing), 0), alreadyThere);
+    EXPECT_EQ(bytesOf(at("a.withy")), QByteArray("database"));
+    EXPECT_EQ(bytesOf(at("a.withy-journal")), QByteArray("its journal"));
+    EXPECT_EQ(filesHere(), (QStringList{QStringLiteral("a.withy"), QStringLiteral("a.withy-journal"),
+                                        QStringLiteral("b.withy-journal"), QStringLiteral("taken.withy")}));
 }
 
 } // namespace withy::test
