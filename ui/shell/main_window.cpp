@@ -92,8 +92,18 @@ void MainWindow::makeWelcome() {
     connect(welcome_, &WelcomePage::openRecent, &door_, &SeasonDoor::open);
 }
 
+bool MainWindow::mayLeave() {
+    if (commitFocusedField(this) || !view_ || !bench().canWrite()) {
+        askedToStay_ = false;
+        return true;
+    }
+    if (std::exchange(askedToStay_, true)) return true;
+    backToSeason();
+    return false;
+}
+
 void MainWindow::showWelcome() {
-    commitFocusedField(this);
+    if (!mayLeave()) return;
     if (!welcome_) makeWelcome();
     QSettings kept;
     welcome_->setRecent(RecentSeasons(kept).there());
@@ -103,7 +113,7 @@ void MainWindow::showWelcome() {
 }
 
 void MainWindow::restore(const store::Backup& backup) {
-    commitFocusedField(this);
+    if (!mayLeave()) return;
     const QString path = bench().path();
     if (auto* keeper = view_->backups()) keeper->leave();
     delete view_; // the file must be closed before
@@ -116,8 +126,10 @@ void MainWindow::restore(const store::Backup& backup) {
 }
 
 void MainWindow::showSeason(std::unique_ptr<Workbench> bench) {
-    commitFocusedField(this);
+    if (!mayLeave()) return;
+    notices_->clear(); // before the last backup of the one that was open, which may fail and say so
     delete view_;
+    askedToStay_ = false;
     actions_.keepFirst(ownActions_);
     keptAt_ = {};
     QSettings kept;
@@ -128,7 +140,6 @@ void MainWindow::showSeason(std::unique_ptr<Workbench> bench) {
     stack_->setCurrentWidget(view_);
     wireSeason();
     fillMenus(*menuBar(), actions_);
-    notices_->clear();
     showHistory();
     showTitle();
     view_->current()->enter();
@@ -148,6 +159,7 @@ void MainWindow::wireSeason() {
     connect(&bench(), &Workbench::refused, this, [this](const QString& why) { notices_->refuse(why); });
     connect(&bench(), &Workbench::changed, this, [this] {
         notices_->clear();
+        askedToStay_ = false;
         keptAt_ = QTime::currentTime();
         showHistory();
         showTitle();
@@ -196,9 +208,7 @@ void MainWindow::showEvent(QShowEvent* event) {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-    // What cannot be kept stays on screen with its sentence, once; closing again leaves it.
-    if (!commitFocusedField(this) && view_ && bench().canWrite() && !std::exchange(askedToStay_, true))
-        return event->ignore();
+    if (!mayLeave()) return event->ignore();
     ViewSettings::keepWindow(*this);
     event->accept();
 }

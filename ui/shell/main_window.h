@@ -56,6 +56,9 @@ protected:
 
 private:
     void makeWelcome();
+    /// Keeps what is being typed. What cannot be kept stays on screen with its sentence, once: who leaves
+    /// again without a change in between leaves it.
+    bool mayLeave();
     void addOwnActions();
     void addSeasonActions();
     void addEditActions();

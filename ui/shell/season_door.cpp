@@ -61,7 +61,7 @@ void SeasonDoor::openForReading(const QString& path) {
 }
 
 void SeasonDoor::restore(const QString& path, const store::Backup& backup) {
-    take(restoreSeason(path, backup, usualBackupsFolder(), QDateTime::currentDateTimeUtc()), path);
+    take(restoreSeason(path, backup, usualBackupsFolder(), QDateTime::currentDateTime()), path);
 }
 
 void SeasonDoor::take(OpenOutcome outcome, const QString& path) {
