@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui_logic/share_supper.h"
 #include "tests/window/window_fixture.h"
+#include "ui/bookings/cutting/job_note_form.h"
 #include "ui/bookings/cutting/share_card.h"
 #include "ui/bookings/cutting/share_panel.h"
 #include "ui/common/text_label.h"
@@ -8,6 +9,7 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QSignalSpy>
 
@@ -137,6 +139,29 @@ TEST_F(SharePanelTest, WithoutATallyItOnlySaysWhatToDo) {
     open(tests::seasonOf(tests::supperRecords(false)));
     EXPECT_TRUE(answer().startsWith(QStringLiteral("Nothing is tallied yet."))) << answer().toStdString();
     EXPECT_FALSE(button("share.make")->isVisible());
+}
+
+TEST_F(SharePanelTest, WhatIsTypedInTheNoteStaysWhenOtherPlantsComeIn) {
+    open(tests::supperSeason());
+    JobNoteForm note(*bench_);
+    note.show(tests::supper, {tests::dahlia, tests::zinnia});
+    const auto line = [&](const QString& name) { return note.findChild<QLineEdit*>(name); };
+    const auto left = [&](Id<model::Plant> plant) {
+        QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); // the fields that were there
+        return line(QStringLiteral("share.note.left.%1").arg(plant.value));
+    };
+    auto* drooped = note.findChild<QPlainTextEdit*>(QStringLiteral("share.note.drooped"));
+    drooped->setPlainText(QStringLiteral("the zinnias by ten"));
+    line(QStringLiteral("share.note.minutes"))->setText(QStringLiteral("90"));
+    left(tests::zinnia)->setText(QStringLiteral("7"));
+    note.show(tests::supper, {tests::zinnia, tests::cosmos}); // another way out was chosen
+    EXPECT_EQ(drooped->toPlainText(), QStringLiteral("the zinnias by ten"));
+    EXPECT_EQ(line(QStringLiteral("share.note.minutes"))->text(), QStringLiteral("90"));
+    EXPECT_EQ(left(tests::zinnia)->text(), QStringLiteral("7"));
+    EXPECT_EQ(left(tests::cosmos)->text(), QString());
+    note.show(tests::otherSupper, {tests::zinnia, tests::cosmos});
+    EXPECT_EQ(drooped->toPlainText(), QString());
+    EXPECT_EQ(left(tests::zinnia)->text(), QString());
 }
 
 } // namespace withy::ui

@@ -15,6 +15,9 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <map>
+#include <utility>
+
 namespace withy::ui {
 
 namespace {
@@ -87,19 +90,29 @@ void JobNoteForm::show(Id<model::Booking> booking, const std::vector<Id<model::P
     std::vector<Id<model::Plant>> shown;
     for (const auto& [plant, field] : left_)
         shown.push_back(plant);
-    const bool same = booking == booking_ && plants == shown;
-    booking_ = booking;
+    const bool another = std::exchange(booking_, booking) != booking;
     showRibbon();
-    if (same) return; // what is being typed stays
-    layPlants(plants);
+    if (!another && plants == shown) return; // what is being typed stays
     const auto note = edits::jobNoteOf(bench_.season(), booking);
-    for (const auto& [plant, stems] : note.left)
-        for (const auto& [id, field] : left_)
-            if (id == plant && stems) field->setText(QString::number(stems->value));
+    fillPlants(plants, note, another);
+    if (!another) return;
     drooped_->setPlainText(note.drooped);
     nextTime_->setPlainText(note.nextTime);
     minutes_->setText(note.making ? QString::number(note.making->value) : QString());
     says_->hide();
+}
+
+/// A plant that stays in the share-out keeps the count that is being typed.
+void JobNoteForm::fillPlants(const std::vector<Id<model::Plant>>& plants, const edits::JobNoteAnswers& note,
+                             bool another) {
+    std::map<Id<model::Plant>, QString> typed;
+    for (const auto& [plant, stems] : note.left)
+        if (stems) typed[plant] = QString::number(stems->value);
+    for (const auto& [plant, field] : left_)
+        if (!another) typed[plant] = field->text();
+    layPlants(plants);
+    for (const auto& [plant, field] : left_)
+        field->setText(typed[plant]);
 }
 
 void JobNoteForm::layPlants(const std::vector<Id<model::Plant>>& plants) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #ifndef Q_MOC_RUN
+#include "ui/logic/edits/share_edits.h"
 #include "ui/logic/workbench.h"
 #endif
 
@@ -39,6 +40,8 @@ private:
     void writeBack();
     void showRibbon();
     void layPlants(const std::vector<Id<model::Plant>>& plants);
+    void fillPlants(const std::vector<Id<model::Plant>>& plants, const edits::JobNoteAnswers& note,
+                    bool another);
 
     Workbench& bench_;
     Id<model::Booking> booking_;
