@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/window/booking_tabs_fixture.h"
+#include "ui/bookings/piece_row_view.h"
+#include "ui/bookings/pieces_tab.h"
 #include "ui/bookings/tabs/kit_tab.h"
 #include "ui/bookings/tabs/money_tab.h"
 #include "ui/bookings/tabs/run_up_tab.h"
 #include "ui/bookings/tabs/sheet_table.h"
+#include "ui/common/drawn_design.h"
 #include "ui/common/text_label.h"
+#include "ui/logic/format.h"
 
 #include <QLineEdit>
 #include <QPushButton>
@@ -42,6 +46,60 @@ TEST_F(OtherTabs, AMissingCountIsTypedInTheKitItself) {
     EXPECT_EQ(bench_->season().containers.find(jar.id)->owned, 20);
     EXPECT_TRUE(answer("kit").startsWith(QStringLiteral("Short: 4 Honey jar"))) // 24 needed
         << answer("kit").toStdString();
+}
+
+TEST_F(OtherTabs, AReelThatIsRefusedStaysInItsField) {
+    auto season = demoSeason();
+    std::int64_t ribbon = 0;
+    for (const auto& need : bench_->plan().bookings.at(supper)->kit.ribbons)
+        ribbon = need.ribbon.value;
+    for (const auto& length : demoSeason().ribbonLengths)
+        if (length.ribbon.value == ribbon) season.ribbonLengths.erase(length.id);
+    openBench(season);
+    const QString path = bench_->path();
+    bench_.reset();
+    bench_ = std::make_unique<Workbench>(store::SeasonFile::open(path, store::SeasonFile::Mode::read),
+                                         Day::fromYmd(2027, 9, 6));
+    bench_->waitForPlan();
+    showTab<KitTab>();
+    auto* field = part<QLineEdit>(QStringLiteral("kit.reel%1").arg(ribbon));
+    field->setFocus();
+    QTest::keyClicks(field, QStringLiteral("20 m"));
+    QTest::keyClick(field, Qt::Key_Return);
+    EXPECT_FALSE(refused_.isEmpty());
+    EXPECT_EQ(field->text(), QStringLiteral("20 m"));
+}
+
+TEST_F(OtherTabs, ALineWithAnotherDesignShowsThatOne) {
+    auto& tab = showTab<PiecesTab>();
+    auto* row = tab.findChild<PieceRowView*>();
+    ASSERT_NE(row, nullptr);
+    auto line = *bench_->season().lines.find(row->line());
+    for (const auto& design : bench_->season().designs)
+        if (design.id != line.design) line.design = design.id;
+    ASSERT_TRUE(bench_->take(model::Edit("t").put(line)));
+    settle();
+    const QString name = text(bench_->season().designs.find(line.design)->name);
+    EXPECT_TRUE(row->findChild<DrawnDesign*>()->accessibleName().contains(name)) << name.toStdString();
+}
+
+TEST_F(OtherTabs, ANarrowListOfPiecesKeepsWithoutItsHeads) {
+    auto& tab = showTab<PiecesTab>({420, 640});
+    const auto heads = [&] {
+        int seen = 0;
+        for (const auto* label : tab.findChildren<TextLabel*>())
+            seen += label->text() == QStringLiteral("Design, and where it stands") && label->isVisible();
+        return seen;
+    };
+    EXPECT_EQ(heads(), 0);
+    auto line = *bench_->season().lines.find(tab.findChild<PieceRowView*>()->line());
+    line.pieces = Pieces(line.pieces.value + 1);
+    ASSERT_TRUE(bench_->take(model::Edit("t").put(line)));
+    settle();
+    EXPECT_EQ(heads(), 0);
+    holder_->resize(900, 640);
+    settle();
+    EXPECT_EQ(heads(), 1);
 }
 
 TEST_F(OtherTabs, ARibbonNobodyMeasuredIsMeasuredThere) {

@@ -2,6 +2,7 @@
 #include "ui/bookings/piece_row_view.h"
 
 #include "ui/bookings/piece_details.h"
+#include "ui/common/drawn_design.h"
 #include "ui/common/figure.h"
 #include "ui/common/stepper.h"
 #include "ui/common/text_label.h"
@@ -12,6 +13,8 @@
 #include <QGridLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
+
+#include <utility>
 
 namespace withy::ui {
 
@@ -118,7 +121,8 @@ void PieceRowView::refresh() {
     const auto* line = bench_.season().lines.find(line_);
     if (!line) return;
     const auto row = pieceRow(bench_.season(), bench_.plan(), *line);
-    design_ = row.design;
+    // "One less in every one" may give the line a design of its own.
+    if (std::exchange(design_, row.design) != row.design && picture_) picture_->showDesign(design_);
     name_->setText(asTyped(row.name));
     name_->setAccessibleName(tr("Design: %1").arg(row.name));
     stands_->setText(row.stands);
@@ -139,8 +143,9 @@ void PieceRowView::refresh() {
     if (details_->isVisible()) details_->refresh();
 }
 
-void PieceRowView::setPicture(QWidget* picture) {
+void PieceRowView::setPicture(DrawnDesign* picture) {
     picture_ = picture;
+    picture_->showDesign(design_);
     arrange();
 }
 

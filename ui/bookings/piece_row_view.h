@@ -13,6 +13,7 @@ class QPushButton;
 
 namespace withy::ui {
 
+class DrawnDesign;
 class FigureButton;
 class PieceDetails;
 class Stepper;
@@ -30,7 +31,7 @@ public:
     /// Never writes; what is being typed stays.
     void refresh();
     void setNarrow(bool narrow);
-    void setPicture(QWidget* picture);
+    void setPicture(DrawnDesign* picture);
 
     [[nodiscard]] Id<model::Line> line() const { return line_; }
 
@@ -52,7 +53,7 @@ private:
     Id<model::Line> line_;
     Id<model::Design> design_;
     QGridLayout* grid_;
-    QWidget* picture_ = nullptr;
+    DrawnDesign* picture_ = nullptr;
     QPushButton* name_ = nullptr;
     TextLabel* stands_ = nullptr;
     Stepper* pieces_ = nullptr;

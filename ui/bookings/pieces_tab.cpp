@@ -225,7 +225,6 @@ void PiecesTab::layRows() {
         auto* picture = new DrawnDesign(bench_, pictures_);
         picture->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
         picture->setRoom({grid(15), grid(17)});
-        picture->showDesign(line->design);
         view->setPicture(picture);
         connect(view, &PieceRowView::refused, this, &PiecesTab::refused);
         connect(view, &PieceRowView::leadTo, this, &PiecesTab::leadTo);
@@ -255,7 +254,7 @@ void PiecesTab::showFigures() {
     for (auto* view : views_)
         view->refresh();
     answer_->setPhrases(phrasesOf(id_ ? piecesAnswer(bench_.season(), *id_, plan) : Answer{}));
-    heads_->setVisible(!views_.empty());
+    arrange();
     foot_->setVisible(!views_.empty());
     std::int64_t spare = 0;
     for (const auto* line : lines())

@@ -6,6 +6,7 @@
 
 #include <QCoreApplication>
 #include <QLineEdit>
+#include <QPointer>
 
 namespace withy::ui {
 
@@ -23,8 +24,11 @@ QWidget* reelCell(Workbench& bench, const SheetField& field, const QString& ribb
         QString why;
         const auto edit = edits::measureReel(bench.season(), Id<model::Ribbon>(field.id), line->text(), why);
         if (edit) {
+            const QString typed = line->text();
             line->clear(); // leaving the field must not keep it twice
+            const QPointer<QLineEdit> still(line);
             why = bench.apply(*edit);
+            if (!why.isEmpty() && still) still->setText(typed);
         }
         refused(why);
     });
