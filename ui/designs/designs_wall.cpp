@@ -67,7 +67,8 @@ DesignsWall::DesignsWall(Workbench& bench, DesignsModel& model, QWidget* parent)
     connect(&goOn_, &QTimer::timeout, this, &DesignsWall::measure);
     connect(&pictures_, &PiecePictures::ready, viewport(), [this](qint64 design) {
         const int row = model_.rowOf(Id<model::Design>(design));
-        if (row >= 0) viewport()->update(drawnRect(row).translated(0, -verticalOffset()));
+        if (row < 0 || static_cast<std::size_t>(row) >= layout_.cells.size()) return; // not laid out yet
+        viewport()->update(drawnRect(row).translated(0, -verticalOffset()));
     });
     connect(this, &QListView::activated, this, [this](const QModelIndex& index) {
         Q_EMIT openAsked(index.data(DesignsModel::IdRole).toLongLong());
