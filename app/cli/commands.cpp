@@ -134,8 +134,11 @@ int paper(const std::string& kindWord, const std::string& season, std::optional<
     } else {
         QBuffer buffer(&bytes);
         buffer.open(QIODevice::WriteOnly);
-        paper::writePdf(buffer, document, ui::paperSizeOf(file->season()),
-                        {{}, QStringLiteral("Withy"), QDateTime::currentDateTime()});
+        if (!paper::writePdf(buffer, document, ui::paperSizeOf(file->season()),
+                             {{}, QStringLiteral("Withy"), QDateTime::currentDateTime()})) {
+            complain(say("The PDF could not be made, so nothing was written."));
+            return dataAtFault;
+        }
     }
     return writeAll(outFile, bytes) ? done : dataAtFault;
 }

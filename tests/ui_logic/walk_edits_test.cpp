@@ -114,6 +114,13 @@ protected:
 
     QString answer() { return plainWords(sheet->answer()); }
 
+    int countedRows() {
+        int counted = 0;
+        for (int r = 0; r < sheet->rowCount(); ++r)
+            counted += sheet->index(r, 0).data(WalkEntryModel::CountedRole).toBool() ? 1 : 0;
+        return counted;
+    }
+
     std::unique_ptr<Workbench> bench;
     std::unique_ptr<WalkEntryModel> sheet;
 };
@@ -128,11 +135,11 @@ TEST_F(WalkEntryTest, TheSheetRunsInWalkingOrderAndKeepsBlanksBlank) {
     EXPECT_TRUE(answer().contains(QStringLiteral("nothing counted yet"))) << answer().toStdString();
     EXPECT_TRUE(type(0, WalkEntryModel::ReadyColumn, "40"));
     EXPECT_TRUE(type(1, WalkEntryModel::RemarkColumn, "mildew at the far end"));
-    EXPECT_EQ(sheet->countedRows(), 1);
+    EXPECT_EQ(countedRows(), 1);
     EXPECT_TRUE(answer().contains(QStringLiteral("40 ready now"))) << answer().toStdString();
     EXPECT_TRUE(bench->undo().isEmpty());
     EXPECT_TRUE(bench->undo().isEmpty());
-    EXPECT_EQ(sheet->countedRows(), 0) << "each figure is a step of its own";
+    EXPECT_EQ(countedRows(), 0) << "each figure is a step of its own";
 }
 
 TEST_F(WalkEntryTest, WhatCannotBeTakenStaysWithItsSentence) {

@@ -3,6 +3,7 @@
 #include "ui/bookings/tabs/papers_tab.h"
 #include "ui/common/segments.h"
 #include "ui/common/text_label.h"
+#include "ui/print/paper_batch.h"
 #include "ui/print/paper_desk.h"
 #include "ui/print/paper_view.h"
 #include "ui/shell/actions.h"
@@ -72,6 +73,31 @@ TEST_F(PapersTabTest, AreLaidOutBesideTheirChoices) {
     EXPECT_TRUE(QTest::qWaitFor(
         [&] { return tab.desk().view().accessibleName().startsWith(QStringLiteral("Booking summary")); },
         5000));
+}
+
+TEST_F(PapersTabTest, APaperThatGoesWrongIsToldInASentence) {
+    PaperTask task;
+    task.booking = supper;
+    task.season = bench_->season();
+    task.plan = bench_->plan();
+    task.plan.designs.clear(); // which no plan has
+    PaperSetter setter;
+    QSignalSpy ready(&setter, &PaperSetter::ready);
+    setter.ask(task, 2);
+    ASSERT_TRUE(ready.wait());
+    EXPECT_EQ(setter.last(), nullptr);
+    EXPECT_FALSE(setter.trouble().isEmpty());
+    PaperBatch batch;
+    QSignalSpy finished(&batch, &PaperBatch::finished);
+    ASSERT_TRUE(batch.toFolder({task}, folder_.path()));
+    ASSERT_TRUE(finished.wait());
+    EXPECT_EQ(finished.front().at(0).toInt(), 0);
+    EXPECT_EQ(finished.front().at(1).toString(), setter.trouble());
+    task.plan = bench_->plan();
+    setter.ask(task, 2);
+    ASSERT_TRUE(ready.wait());
+    EXPECT_NE(setter.last(), nullptr);
+    EXPECT_EQ(setter.trouble(), QString());
 }
 
 TEST_F(PapersTabTest, WhatIsLeftOffIsNotOnThePaper) {

@@ -28,7 +28,6 @@ FitPlace::FitPlace(Workbench& bench, QWidget* parent)
     , questions_(new FitQuestions(bench))
     , reply_(new FitReply(bench)) {
     setObjectName(QStringLiteral("fit"));
-    page_->setProperty("page", true);
     auto* left = new QWidget;
     auto* asked = new QVBoxLayout(left);
     asked->setContentsMargins(0, 0, 0, 0);
@@ -104,7 +103,8 @@ void FitPlace::showAnswer() {
     if (!waiting_ || !run || run->turn != runner_.asked()) return;
     waiting_ = false;
     reply_->setThinking(false);
-    shown_ = run->answer.ok() ? run : nullptr;
+    shown_ = run->fault.isEmpty() && run->answer.ok() ? run : nullptr;
+    if (!run->fault.isEmpty()) return reply_->showWords(run->fault);
     if (!shown_) return reply_->showWords(fitFault(run->answer.error()));
     const auto& draft = questions_->draft();
     reply_->showAnswer({run->question->season, draft, *run->answer},

@@ -60,8 +60,8 @@ void BackupKeeper::start() {
         Result result;
         try {
             result.made = backups.make(season_, at);
-        } catch (const store::StoreError& e) {
-            result.trouble = sentence(e);
+        } catch (...) {
+            result.trouble = caughtWords();
         }
         result_ = std::move(result);
         QMetaObject::invokeMethod(this, &BackupKeeper::takeResult, Qt::QueuedConnection);

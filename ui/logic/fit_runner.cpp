@@ -1,7 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/fit_runner.h"
 
+#include "ui/logic/wording.h"
+
 namespace withy::ui {
+
+namespace {
+
+FitRunner::Run answered(std::uint64_t turn, const std::shared_ptr<const FitRunner::Question>& question) {
+    const auto& q = *question;
+    try {
+        return {turn, question, plan::fitCheck(q.season, q.plan, *q.plan.cover, q.ask, q.options), {}};
+    } catch (...) {
+        return {turn, question, Problem{}, caughtWords()};
+    }
+}
+
+} // namespace
 
 FitRunner::FitRunner(std::function<void()> tell)
     : tell_(std::move(tell)), thread_([this](const std::stop_token& quit) { work(quit); }) {}
@@ -36,13 +51,12 @@ void FitRunner::work(const std::stop_token& quit) {
         {
             std::unique_lock lock(mutex_);
             if (!changed_.wait(lock, quit, [this] { return waiting_ != nullptr; })) return;
+            if (quit.stop_requested()) return;
             question = std::move(waiting_);
             waiting_.reset();
             turn = waitingTurn_;
         }
-        const auto& q = *question;
-        auto run = std::make_shared<const Run>(
-            Run{turn, question, plan::fitCheck(q.season, q.plan, *q.plan.cover, q.ask, q.options)});
+        auto run = std::make_shared<const Run>(answered(turn, question));
         {
             const std::lock_guard lock(mutex_);
             finished_ = std::move(run);

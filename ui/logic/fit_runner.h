@@ -3,6 +3,8 @@
 
 #include "core/plan/fit_plan.h"
 
+#include <QString>
+
 #include <condition_variable>
 #include <cstdint>
 #include <functional>
@@ -28,6 +30,7 @@ public:
         std::uint64_t turn = 0; ///< which ask() it answers
         std::shared_ptr<const Question> question;
         Result<plan::FitAnswer, Problem> answer;
+        QString fault; ///< why there is no answer at all; then `answer` says nothing
     };
 
     /// `tell` is called on the runner's thread whenever an answer is there.

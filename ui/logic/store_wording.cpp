@@ -5,6 +5,8 @@
 #include <QCoreApplication>
 #include <QSysInfo>
 
+#include <exception>
+
 namespace withy::ui {
 
 namespace {
@@ -109,9 +111,26 @@ private:
         }
         return e.path;
     }
+
+    static QString unforeseen(const char* what) {
+        return tr("Something went wrong while this was worked out (%1). The season is as you left it.")
+            .arg(QString::fromUtf8(what));
+    }
 };
 
 } // namespace
+
+QString caughtWords() {
+    try {
+        throw;
+    } catch (const store::StoreError& e) {
+        return sentence(e);
+    } catch (const std::exception& e) {
+        return StoreWordingSay::unforeseen(e.what());
+    } catch (...) {
+        return StoreWordingSay::unforeseen("?");
+    }
+}
 
 QString sentence(const store::StoreError& error) {
     return StoreWordingSay::of(error);

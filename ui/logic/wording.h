@@ -18,6 +18,8 @@ QString sentence(const Problem& problem);
 /// One sentence a problem, the first few, and how many more there are.
 QString sentences(const Problems& problems);
 QString sentence(const store::StoreError& error);
+/// Of whatever was thrown, for the outermost catch (...) of a thread; to be called inside it.
+QString caughtWords();
 QString sentence(const plan::Finding& finding);
 /// Where its mend is: "Go to the design".
 QString leadWords(const plan::Finding& finding);

@@ -6,6 +6,7 @@
 #include "ui/logic/paper/painter.h"
 #include "ui/logic/paper/pdf.h"
 #include "ui/logic/papers/paper_names.h"
+#include "ui/logic/wording.h"
 
 #include <QDir>
 #include <QPageSize>
@@ -104,6 +105,22 @@ void PaperBatch::work(const std::stop_token& quit, const std::vector<PaperTask>&
                       const Target& target) {
     int written = 0;
     QString trouble;
+    try {
+        trouble = writeAll(quit, tasks, target, written);
+    } catch (...) {
+        trouble = caughtWords();
+    }
+    QMetaObject::invokeMethod(
+        this,
+        [this, written, trouble] {
+            busy_ = false;
+            Q_EMIT finished(written, trouble);
+        },
+        Qt::QueuedConnection);
+}
+
+QString PaperBatch::writeAll(const std::stop_token& quit, const std::vector<PaperTask>& tasks,
+                             const Target& target, int& written) {
     QPainter painter;
     bool first = true;
     for (const auto& task : tasks) {
@@ -122,25 +139,15 @@ void PaperBatch::work(const std::stop_token& quit, const std::vector<PaperTask>&
         set.layout = paper::layoutDocument(set.document, task.size);
         if (target.printer) {
             if (!painter.isActive()) turn(*target.printer, set.layout);
-            if (!painter.isActive() && !painter.begin(target.printer.get())) {
-                trouble = printerRefused();
-                break;
-            }
+            if (!painter.isActive() && !painter.begin(target.printer.get())) return printerRefused();
             paintPages(painter, *target.printer, set.layout, first);
         } else {
-            trouble = writePaperPdf(freePath(target.folder, name), set, task.printedAt);
-            if (!trouble.isEmpty()) break;
+            const auto trouble = writePaperPdf(freePath(target.folder, name), set, task.printedAt);
+            if (!trouble.isEmpty()) return trouble;
         }
         ++written;
     }
-    if (painter.isActive() && !painter.end() && trouble.isEmpty()) trouble = printerRefused();
-    QMetaObject::invokeMethod(
-        this,
-        [this, written, trouble] {
-            busy_ = false;
-            Q_EMIT finished(written, trouble);
-        },
-        Qt::QueuedConnection);
+    return painter.isActive() && !painter.end() ? printerRefused() : QString();
 }
 
 } // namespace withy::ui

@@ -38,6 +38,9 @@ private:
 
     bool start(std::vector<PaperTask> tasks, Target target);
     void work(const std::stop_token& quit, const std::vector<PaperTask>& tasks, const Target& target);
+    /// What stopped it; empty: nothing did.
+    QString writeAll(const std::stop_token& quit, const std::vector<PaperTask>& tasks, const Target& target,
+                     int& written);
 
     bool busy_ = false;
     std::jthread thread_;

@@ -133,6 +133,7 @@ PaperDesk& PaperDesk::inView() {
 
 void PaperDesk::readyNow() {
     view_->setPaper(setter_.last());
+    if (!setter_.trouble().isEmpty()) Q_EMIT refused(setter_.trouble());
     if (!setter_.last()) pending_ = nullptr; // the booking is gone: nothing is asked later
     if (!pending_) return;
     const auto then = std::exchange(pending_, nullptr);

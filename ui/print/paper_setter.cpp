@@ -4,6 +4,7 @@
 #include "core/papers/text_render.h"
 #include "ui/logic/format.h"
 #include "ui/logic/paper/painter.h"
+#include "ui/logic/wording.h"
 
 #include <QPainter>
 
@@ -70,24 +71,33 @@ void PaperSetter::forget() {
 }
 
 void PaperSetter::work(const std::stop_token& quit) {
-    while (!quit.stop_requested()) {
+    while (true) {
         std::unique_lock lock(mutex_);
         if (!asked_.wait(lock, quit, [this] { return waiting_.has_value(); })) return;
+        if (quit.stop_requested()) return;
         const PaperTask task = std::move(*waiting_);
         waiting_.reset();
         const double scale = waitingScale_;
         const auto turn = waitingTurn_;
         lock.unlock();
-        auto set = setPaper(task, scale);
+        std::shared_ptr<const SetPaper> set;
+        QString trouble;
+        try {
+            set = setPaper(task, scale);
+        } catch (...) {
+            trouble = caughtWords();
+        }
         QMetaObject::invokeMethod(
-            this, [this, turn, set = std::move(set)] { take(turn, set); }, Qt::QueuedConnection);
+            this, [this, turn, set = std::move(set), trouble] { take(turn, set, trouble); },
+            Qt::QueuedConnection);
     }
 }
 
-void PaperSetter::take(std::uint64_t turn, std::shared_ptr<const SetPaper> set) {
+void PaperSetter::take(std::uint64_t turn, std::shared_ptr<const SetPaper> set, const QString& trouble) {
     if (turn != turn_) return; // something newer was asked for
     busy_ = false;
     last_ = std::move(set);
+    trouble_ = trouble;
     Q_EMIT ready();
 }
 

@@ -57,6 +57,9 @@ public:
 
     [[nodiscard]] std::shared_ptr<const SetPaper> last() const { return last_; }
 
+    /// Why the last one failed; empty when it did not, or when there is nothing to set.
+    [[nodiscard]] const QString& trouble() const { return trouble_; }
+
     /// An answer is still to come.
     [[nodiscard]] bool isBusy() const { return busy_; }
 
@@ -66,9 +69,10 @@ Q_SIGNALS:
 
 private:
     void work(const std::stop_token& quit);
-    void take(std::uint64_t turn, std::shared_ptr<const SetPaper> set);
+    void take(std::uint64_t turn, std::shared_ptr<const SetPaper> set, const QString& trouble);
 
     std::shared_ptr<const SetPaper> last_;
+    QString trouble_;
     std::uint64_t turn_ = 0;
     bool busy_ = false;
     std::mutex mutex_; // guards what follows

@@ -13,6 +13,7 @@
 #include "ui/logic/edits/share_edits.h"
 #include "ui/logic/models/cutting_goals.h"
 #include "ui/logic/paper_shop.h"
+#include "ui/logic/wording.h"
 #include "ui/paint/spacing.h"
 #include "ui/print/paper_desk.h"
 
@@ -201,14 +202,22 @@ void SharePanel::ask() {
     const auto turn = ++asked_;
     pool_.clear(); // only the newest is worth an answer
     pool_.start([this, question, turn] {
-        auto found = std::make_shared<const ShareFound>(findShare(*question));
+        std::shared_ptr<const ShareFound> found;
+        QString trouble;
+        try {
+            found = std::make_shared<const ShareFound>(findShare(*question));
+        } catch (...) {
+            trouble = caughtWords();
+        }
         QMetaObject::invokeMethod(
-            this, [this, turn, found] { take(turn, found); }, Qt::QueuedConnection);
+            this, [this, turn, found, trouble] { take(turn, found, trouble); }, Qt::QueuedConnection);
     });
 }
 
-void SharePanel::take(std::uint64_t turn, const std::shared_ptr<const ShareFound>& found) {
+void SharePanel::take(std::uint64_t turn, const std::shared_ptr<const ShareFound>& found,
+                      const QString& trouble) {
     if (turn != asked_) return;
+    if (!found) return Q_EMIT refused(trouble); // what is shown is older
     found_ = found;
     showAnswer();
 }

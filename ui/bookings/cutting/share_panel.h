@@ -50,7 +50,7 @@ private:
     QWidget* makeButtons();
     QWidget* makeForms();
     void ask();
-    void take(std::uint64_t turn, const std::shared_ptr<const ShareFound>& found);
+    void take(std::uint64_t turn, const std::shared_ptr<const ShareFound>& found, const QString& trouble);
     void showAnswer();
     void showChoices(const ShareView& view);
     void showCards();

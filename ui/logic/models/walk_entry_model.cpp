@@ -5,13 +5,12 @@
 #include "ui/logic/fields/field_text.h"
 #include "ui/logic/format.h"
 #include "ui/logic/garden_words.h"
+#include "ui/logic/wording.h"
 
 #include <QColor>
-#include <QFuture>
-#include <QPromise>
-#include <QThreadPool>
 
 #include <algorithm>
+#include <utility>
 
 namespace withy::ui {
 
@@ -39,7 +38,13 @@ bool touchesMore(const model::Edit& edit) {
 
 WalkEntryModel::WalkEntryModel(Workbench& bench, Day day, QObject* parent)
     : QAbstractTableModel(parent), bench_(bench), day_(day), rows_(rowsNow()) {
+    pool_.setMaxThreadCount(1);
     connect(&bench, &Workbench::changed, this, &WalkEntryModel::seasonChanged);
+}
+
+WalkEntryModel::~WalkEntryModel() {
+    pool_.clear();
+    pool_.waitForDone(); // its work tells this
 }
 
 std::vector<WalkEntryModel::Row> WalkEntryModel::rowsNow() const {
@@ -99,27 +104,33 @@ void WalkEntryModel::refresh() {
 
 void WalkEntryModel::askExpected() {
     const int turn = ++turn_;
-    auto promise = std::make_shared<QPromise<WalkExpectations>>();
-    promise->start();
-    promise->future().then(this, [this, turn](const WalkExpectations& expected) {
-        if (turn != turn_) return;
-        expected_ = expected;
-        knows_ = true;
-        if (!rows_.empty())
-            Q_EMIT dataChanged(index(0, ReadyColumn),
-                               index(static_cast<int>(rows_.size()) - 1, RemarkColumn));
-        Q_EMIT answerChanged();
-        Q_EMIT expectedChanged();
-    });
-    QThreadPool::globalInstance()->start([promise, season = bench_.season(), day = day_] {
-        promise->addResult(walkExpectations(season, day));
-        promise->finish();
+    pool_.clear(); // only the newest is worth an answer
+    pool_.start([this, turn, season = bench_.season(), day = day_] {
+        WalkExpectations expected;
+        QString trouble;
+        try {
+            expected = walkExpectations(season, day);
+        } catch (...) {
+            trouble = caughtWords();
+        }
+        QMetaObject::invokeMethod(
+            this,
+            [this, turn, expected = std::move(expected), trouble] {
+                if (!trouble.isEmpty()) return Q_EMIT refused(trouble);
+                takeExpected(turn, expected);
+            },
+            Qt::QueuedConnection);
     });
 }
 
-int WalkEntryModel::rowOf(Id<model::Patch> patch) const {
-    const auto at = std::find_if(rows_.begin(), rows_.end(), [&](const Row& r) { return r.patch == patch; });
-    return at == rows_.end() ? -1 : static_cast<int>(at - rows_.begin());
+void WalkEntryModel::takeExpected(int turn, const WalkExpectations& expected) {
+    if (turn != turn_) return;
+    expected_ = expected;
+    knows_ = true;
+    if (!rows_.empty())
+        Q_EMIT dataChanged(index(0, ReadyColumn), index(static_cast<int>(rows_.size()) - 1, RemarkColumn));
+    Q_EMIT answerChanged();
+    Q_EMIT expectedChanged();
 }
 
 bool WalkEntryModel::isResting(int row) const {
@@ -139,11 +150,6 @@ int WalkEntryModel::firstBlankRow() const {
         if (!hasCount(rows_[static_cast<std::size_t>(row)].walk) && !isResting(row)) return row;
     const auto at = std::find_if(rows_.begin(), rows_.end(), [](const Row& r) { return !hasCount(r.walk); });
     return at == rows_.end() ? -1 : static_cast<int>(at - rows_.begin());
-}
-
-int WalkEntryModel::countedRows() const {
-    return static_cast<int>(
-        std::count_if(rows_.begin(), rows_.end(), [](const Row& r) { return hasCount(r.walk); }));
 }
 
 int WalkEntryModel::rowCount(const QModelIndex& parent) const {

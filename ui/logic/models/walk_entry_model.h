@@ -7,6 +7,7 @@
 #include "ui/logic/workbench.h"
 
 #include <QAbstractTableModel>
+#include <QThreadPool>
 
 #include <map>
 #include <vector>
@@ -33,6 +34,7 @@ public:
     };
 
     WalkEntryModel(Workbench& bench, Day day, QObject* parent = nullptr);
+    ~WalkEntryModel() override;
 
     void setDay(Day day);
 
@@ -46,13 +48,11 @@ public:
         return rows_[static_cast<std::size_t>(row)].patch;
     }
 
-    [[nodiscard]] int rowOf(Id<model::Patch> patch) const;
     /// Nothing is expected there within a fortnight, and nothing was found.
     [[nodiscard]] bool isResting(int row) const;
     [[nodiscard]] int restingRows() const;
     /// First row without a count where something is expected; none: any without one; none: -1.
     [[nodiscard]] int firstBlankRow() const;
-    [[nodiscard]] int countedRows() const;
 
     [[nodiscard]] static bool isCount(int column) { return column >= ReadyColumn && column <= WeekColumn; }
 
@@ -96,6 +96,7 @@ private:
 
     [[nodiscard]] std::vector<Row> rowsNow() const;
     void refresh();
+    void takeExpected(int turn, const WalkExpectations& expected);
     void seasonChanged(const model::Edit& done);
     [[nodiscard]] QVariant patchData(const Row& row, int role) const;
     [[nodiscard]] QVariant countData(const QModelIndex& index, int role) const;
@@ -111,6 +112,7 @@ private:
     WalkExpectations expected_;
     bool knows_ = false;
     int turn_ = 0; ///< of askExpected: older answers are dropped
+    QThreadPool pool_;
 };
 
 } // namespace withy::ui
