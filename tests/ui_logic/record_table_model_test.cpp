@@ -259,12 +259,11 @@ TEST_F(RecordTableModelTest, TakingOutAndBlanking) {
 
 TEST_F(RecordTableModelTest, ComputedColumnsTakeTheirPlace) {
     auto spec = plantSpec();
-    spec.computed = {{QStringLiteral("Twice"), [](std::int64_t id) { return QString::number(2 * id); },
-                      [](std::int64_t id) { return QStringLiteral("2 x %1").arg(id); }, true, 1}};
+    spec.computed = {
+        {QStringLiteral("Twice"), [](std::int64_t id) { return QString::number(2 * id); }, true, 1}};
     open(garden(), spec);
     EXPECT_EQ(list->columnCount(), 5);
     EXPECT_EQ(at(2, 1), QStringLiteral("6"));
-    EXPECT_EQ(at(2, 1, RecordTableModel::WorkingRole), QStringLiteral("2 x 3"));
     EXPECT_FALSE(list->index(2, 1).flags().testFlag(Qt::ItemIsEditable));
     EXPECT_EQ(list->headerData(1, Qt::Horizontal).toString(), QStringLiteral("Twice"));
     EXPECT_EQ(list->fieldAt(1), nullptr);
@@ -285,6 +284,30 @@ TEST_F(RecordTableModelTest, TwoThousandPlantsFilter) {
     EXPECT_EQ(list->rowCount(),
               542 + 1); // numbers from 1 to 2000 with a 7 in them, counted by a one-line script
     RecordProperty("longest_us", static_cast<int>(longest / 1000)); // judged in tests/bench only
+}
+
+TEST_F(RecordTableModelTest, WhatTheBlankRowMakesIsOneStepWithTheRow) {
+    RecordTableSpec spec;
+    spec.kind = TableKind::patches;
+    spec.columns = {"label", "plant", "expected_stems"};
+    spec.orderField = "place";
+    open(garden(), spec);
+    const auto before = season();
+    EXPECT_EQ(list->makeInPlace(list->index(0, 1), QStringLiteral("Rose, white")), QString());
+    EXPECT_EQ(season(), before) << "a plant without its patch is nothing anybody asked for";
+    EXPECT_EQ(at(0, 1), QStringLiteral("Rose, white"));
+    EXPECT_TRUE(type(0, 1, "Rose, white")) << "looked at and left";
+    list->forget(list->index(0, 1)); // Esc
+    EXPECT_EQ(at(0, 1), QString());
+    EXPECT_EQ(list->makeInPlace(list->index(0, 1), QStringLiteral("Rose, white")), QString());
+    EXPECT_TRUE(type(0, 0, "Hedge end"));
+    ASSERT_EQ(bench->season().patches.size(), 1u);
+    ASSERT_EQ(bench->season().plants.size(), 4u);
+    const auto* plant = bench->season().plants.find(bench->season().patches.begin()->plant);
+    ASSERT_NE(plant, nullptr);
+    EXPECT_EQ(plant->name, "Rose, white");
+    EXPECT_EQ(bench->undo(), QString());
+    EXPECT_EQ(season(), before);
 }
 
 } // namespace withy::ui

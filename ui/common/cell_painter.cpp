@@ -59,10 +59,9 @@ void paintWords(QPainter& p, const QRect& room, const QModelIndex& index, const 
     const QString shown =
         fitted(line.left(2000), QFontMetrics(font), font, room, align.testFlag(Qt::AlignLeft));
     p.drawText(room, static_cast<int>(align), shown);
-    const bool opens = !index.data(RecordTableModel::WorkingRole).toString().isEmpty();
-    if (!wrong && !opens) return;
+    if (!wrong) return;
     const QRect text = QFontMetrics(font).boundingRect(room, static_cast<int>(align), shown);
-    p.setPen(wrong ? QPen(col(Role::osier), 2) : QPen(col(Role::edge), hairline, Qt::DotLine));
+    p.setPen(QPen(col(Role::osier), 2));
     p.drawLine(QPointF(text.left(), text.bottom() + 2.5), QPointF(text.right() + 1, text.bottom() + 2.5));
 }
 

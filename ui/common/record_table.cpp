@@ -9,7 +9,6 @@
 
 #include <QGuiApplication>
 #include <QHeaderView>
-#include <QMouseEvent>
 #include <QPainter>
 #include <QResizeEvent>
 #include <QScrollBar>
@@ -213,20 +212,6 @@ void RecordTable::sayUnder(const QModelIndex& index, const QString& sentence) {
 
 void RecordTable::tell(const QString& sentence) {
     if (!sentence.isEmpty()) Q_EMIT refused(sentence);
-}
-
-void RecordTable::mousePressEvent(QMouseEvent* event) {
-    pressed_ = indexAt(event->position().toPoint());
-    QTableView::mousePressEvent(event);
-}
-
-void RecordTable::mouseReleaseEvent(QMouseEvent* event) {
-    QTableView::mouseReleaseEvent(event);
-    const auto at = indexAt(event->position().toPoint());
-    const auto id = model_->idAt(at.row());
-    if (event->button() == Qt::LeftButton && id && at == pressed_ &&
-        !at.data(RecordTableModel::WorkingRole).toString().isEmpty())
-        Q_EMIT workingAsked(*id, at.column());
 }
 
 } // namespace withy::ui

@@ -49,7 +49,6 @@ Q_SIGNALS:
     void refused(const QString& sentence);
     /// Something else still uses the chosen rows; the sentence says what, and how to go on.
     void blocked(const QString& sentence);
-    void workingAsked(std::int64_t id, int column);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -57,8 +56,6 @@ protected:
     void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
-    void mousePressEvent(QMouseEvent* event) override;
-    void mouseReleaseEvent(QMouseEvent* event) override;
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
     void dataChanged(const QModelIndex& from, const QModelIndex& to, const QList<int>& roles) override;
     QModelIndex moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) override;
@@ -82,7 +79,6 @@ private:
     RecordTableModel* model_;
     QLabel* said_;
     QString emptyWords_;
-    QModelIndex pressed_;
     std::optional<std::int64_t> kept_; ///< chosen before the rows were laid anew
     std::optional<std::int64_t> made_; ///< by what was typed last into the blank row
     int mostRows_ = -1;

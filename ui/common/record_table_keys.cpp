@@ -36,9 +36,6 @@ bool RecordTable::handleKey(const QKeyEvent& event) {
         return had;
     }
     if (!enter) return false;
-    const auto id = chosenId();
-    if (id && !currentIndex().data(RecordTableModel::WorkingRole).toString().isEmpty())
-        return Q_EMIT workingAsked(*id, currentIndex().column()), true;
     if (currentIndex().flags().testFlag(Qt::ItemIsEditable)) return edit(currentIndex()), true;
     return goDown(), true;
 }

@@ -56,10 +56,11 @@ QString RecordTableModel::makeInPlace(const QModelIndex& index, const QString& n
     std::int64_t other = 0;
     auto edit = edits::addNamed(bench_.season(), field->refersTo, name, other);
     const auto id = idAt(index.row());
-    if (!id) { // the blank row: the new record first, then the row that names it
-        const QString said = bench_.apply(edit);
-        if (said.isEmpty()) setDraft(index, Value(other), name);
-        return said;
+    if (!id) { // the blank row: made together with it, once it holds
+        const auto applied = model::apply(bench_.season(), edit);
+        if (!applied.ok()) return problemWords(bench_.season(), applied.error());
+        setDraft(index, {{}, name.trimmed()}, name);
+        return {};
     }
     auto whole = edits::setField(bench_.season(), {spec_.kind, *id}, field->name, Value(other));
     edits::join(whole, edit);

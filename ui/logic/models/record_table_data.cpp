@@ -41,8 +41,6 @@ QVariant RecordTableModel::computedData(const ComputedColumn& column, const Row&
     switch (role) {
     case Qt::DisplayRole:
         return column.text ? column.text(row.id) : QString();
-    case WorkingRole:
-        return column.working ? column.working(row.id) : QString();
     case Qt::TextAlignmentRole:
         return alignment(column.figure);
     case Qt::AccessibleTextRole:
@@ -65,11 +63,14 @@ QVariant RecordTableModel::data(const QModelIndex& index, int role) const {
     const Value value = valueAt(index);
     const auto refusal = refusals_.find({id.value_or(0), index.column()});
     const bool isRefused = refusal != refusals_.end();
+    const QString makes = draftedName(index);
     const auto shown = [&] {
-        return isRefused ? refusal->second.typed : fieldText(season_, spec_.kind, field, value);
+        return isRefused         ? refusal->second.typed
+               : makes.isEmpty() ? fieldText(season_, spec_.kind, field, value)
+                                 : makes;
     };
     const auto read = [&] {
-        return isRefused ? refusal->second.typed : shownText(season_, spec_.kind, field, value);
+        return isRefused || !makes.isEmpty() ? shown() : shownText(season_, spec_.kind, field, value);
     };
     switch (role) {
     case Qt::DisplayRole:

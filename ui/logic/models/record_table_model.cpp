@@ -74,7 +74,7 @@ Value RecordTableModel::valueAt(const QModelIndex& index) const {
     if (index.row() < static_cast<int>(rows_.size()))
         return field->get(rows_[static_cast<std::size_t>(index.row())].record);
     const auto drafted = draft_.find(field->name);
-    return drafted == draft_.end() ? Value{} : drafted->second;
+    return drafted == draft_.end() ? Value{} : drafted->second.value;
 }
 
 bool RecordTableModel::setData(const QModelIndex& index, const QVariant& value, int role) {
@@ -109,8 +109,9 @@ bool RecordTableModel::setCell(const QModelIndex& index, const QString& typed) {
         forget(draft_.empty() ? index : QModelIndex());
         return true;
     }
+    if (isAddRow(index.row()) && typed == draftedName(index)) return true;
     if (!reading.ok()) return refuse(index, typed, reading.sentence);
-    if (isAddRow(index.row())) return setDraft(index, *reading.value, typed);
+    if (isAddRow(index.row())) return setDraft(index, {*reading.value, {}}, typed);
     const model::Ref ref{spec_.kind, *idAt(index.row())};
     const QString trouble = judgeField(bench_.season(), ref, field.name, *reading.value);
     if (!trouble.isEmpty()) return refuse(index, typed, trouble);
@@ -122,15 +123,40 @@ bool RecordTableModel::setCell(const QModelIndex& index, const QString& typed) {
     return true;
 }
 
-bool RecordTableModel::setDraft(const QModelIndex& index, const Value& value, const QString& typed) {
+QString RecordTableModel::draftedName(const QModelIndex& index) const {
+    const auto* field = fieldAt(index.column());
+    const auto drafted = field && isAddRow(index.row()) ? draft_.find(field->name) : draft_.end();
+    return drafted == draft_.end() ? QString() : drafted->second.makes;
+}
+
+/// The new row, and with it the records it names that are to be made: one step, so that one undo takes
+/// all of it back.
+model::Edit RecordTableModel::draftEdit(std::int64_t& id) const {
+    auto season = bench_.season();
+    edits::Given given = givenToNew();
+    model::Edit made("record.add");
+    for (const auto& [name, drafted] : draft_) {
+        if (drafted.makes.isEmpty()) {
+            given.emplace_back(name, drafted.value);
+            continue;
+        }
+        std::int64_t other = 0;
+        const auto edit = edits::addNamed(season, info_.field(name)->refersTo, drafted.makes, other);
+        if (auto applied = model::apply(season, edit); applied.ok()) season = applied->season;
+        edits::join(made, edit);
+        given.emplace_back(name, Value(other));
+    }
+    auto edit = edits::addRecord(season, spec_.kind, given, id);
+    edits::join(edit, made);
+    return edit;
+}
+
+bool RecordTableModel::setDraft(const QModelIndex& index, const Drafted& cell, const QString& typed) {
     const auto* field = fieldAt(index.column());
     refusals_.erase({0, index.column()});
-    draft_[std::string(field->name)] = value;
-    edits::Given given = givenToNew();
-    for (const auto& [name, drafted] : draft_)
-        given.emplace_back(name, drafted);
+    draft_[std::string(field->name)] = cell;
     std::int64_t id = 0;
-    const auto edit = edits::addRecord(bench_.season(), spec_.kind, given, id);
+    const auto edit = draftEdit(id);
     const auto applied = model::apply(bench_.season(), edit);
     if (!applied.ok()) {
         const auto stillWanted = [&](const Problem& p) {

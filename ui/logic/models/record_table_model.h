@@ -27,7 +27,6 @@ public:
         SentenceRole,              ///< why what was typed was refused; empty when all is well
         TypedRole,                 ///< what was typed and refused, or the shown text
         BlankRole,                 ///< true when the cell holds nothing
-        WorkingRole,               ///< the working of a computed cell; empty when it has none
         ColourRole,                ///< the QColor of a colour cell, or of a plant it names
     };
 
@@ -106,6 +105,12 @@ private:
         QString sentence;
     };
 
+    /// Of a cell of the blank row: its value, or the name of a record that is made together with the row.
+    struct Drafted {
+        model::Value value;
+        QString makes;
+    };
+
     struct Column {
         const model::FieldInfo* field = nullptr;
         const ComputedColumn* computed = nullptr;
@@ -122,7 +127,9 @@ private:
     [[nodiscard]] bool shownNamesChanged(const model::Season& next) const;
     [[nodiscard]] edits::Given givenToNew() const;
     bool setCell(const QModelIndex& index, const QString& typed);
-    bool setDraft(const QModelIndex& index, const model::Value& value, const QString& typed);
+    bool setDraft(const QModelIndex& index, const Drafted& cell, const QString& typed);
+    [[nodiscard]] model::Edit draftEdit(std::int64_t& id) const;
+    [[nodiscard]] QString draftedName(const QModelIndex& index) const;
     bool refuse(const QModelIndex& index, const QString& typed, const QString& sentence);
     QVariant computedData(const ComputedColumn& column, const Row& row, int role) const;
 
@@ -134,7 +141,7 @@ private:
     model::Season season_; ///< as shown; shares its rows with the workbench
     Rows rows_;
     std::map<std::pair<std::int64_t, int>, Refusal> refusals_; ///< by id (0: blank row) and column
-    std::map<std::string, model::Value, std::less<>> draft_;   ///< typed into the blank row so far
+    std::map<std::string, Drafted, std::less<>> draft_;        ///< typed into the blank row so far
     QStringList find_;
     mutable QHash<const void*, QString> keys_; ///< case-folded text of each record
 };

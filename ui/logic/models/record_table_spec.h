@@ -20,8 +20,6 @@ namespace withy::ui {
 struct ComputedColumn {
     QString head;
     std::function<QString(std::int64_t id)> text;
-    /// The lines of its working, when it has one; its figure then bears a dotted underline.
-    std::function<QString(std::int64_t id)> working = nullptr;
     bool figure = true; ///< stands at the right
     /// Place among the columns; at the end when it is beyond them.
     int at = 1000;
