@@ -253,4 +253,26 @@ TEST_F(Newcomer, TheDemoIsLookedAtOnItsOwnDayHoweverItIsOpened) {
     QFile::remove(path);
 }
 
+TEST_F(Newcomer, APlantIsTakenOutWithDelete) {
+    start();
+    auto* plant = find<QLineEdit>("first.plant");
+    auto* grows = find<QListWidget>("first.grows");
+    plant->setFocus();
+    for (const char* name : {"Zinnia", "Dahlia"}) {
+        plant->clear();
+        QTest::keyClicks(plant, QString::fromUtf8(name));
+        QTest::keyClick(plant, Qt::Key_Return);
+        settle();
+    }
+    ASSERT_EQ(grows->count(), 2);
+    grows->setFocus();
+    grows->setCurrentRow(0);
+    QTest::keyClick(grows, Qt::Key_Delete);
+    ASSERT_EQ(grows->count(), 1);
+    EXPECT_EQ(grows->item(0)->text(), QStringLiteral("Dahlia"));
+    QTest::keyClick(grows, Qt::Key_Delete);
+    EXPECT_EQ(grows->count(), 0);
+    EXPECT_TRUE(plant->hasFocus());
+}
+
 } // namespace withy::ui

@@ -17,6 +17,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
+#include <QShortcut>
 #include <QThread>
 #include <QVBoxLayout>
 
@@ -65,7 +66,6 @@ WelcomePage::WelcomePage(QDate today, const QLocale& locale, QWidget* parent)
     setWidgetResizable(true);
     setFrameShape(QFrame::NoFrame);
     auto* page = new QWidget;
-    page->setProperty("page", true);
     columns_ = new QBoxLayout(QBoxLayout::LeftToRight, page);
     columns_->setContentsMargins(grid(12), grid(10), grid(12), grid(8));
     columns_->setSpacing(grid(16));
@@ -227,10 +227,14 @@ void WelcomePage::wire() {
         });
     }
     connect(plant_, &QLineEdit::returnPressed, this, [this] { addPlant(plant_->text()); });
-    connect(grows_, &QListWidget::itemActivated, this, [this](QListWidgetItem* item) {
+    const auto takeOut = [this](QListWidgetItem* item) {
         delete item;
         grows_->setVisible(grows_->count() > 0);
-    });
+        if (grows_->count() == 0) plant_->setFocus();
+    };
+    connect(grows_, &QListWidget::itemActivated, this, takeOut);
+    connect(new QShortcut(QKeySequence::Delete, grows_, nullptr, nullptr, Qt::WidgetShortcut),
+            &QShortcut::activated, this, [this, takeOut] { takeOut(grows_->currentItem()); });
     connect(begin_, &QPushButton::clicked, this, &WelcomePage::check);
 }
 
@@ -329,10 +333,7 @@ WelcomePage::~WelcomePage() {
 }
 
 void WelcomePage::setRecent(const QStringList& paths) {
-    while (auto* item = recent_->takeAt(0)) {
-        delete item->widget();
-        delete item;
-    }
+    clearLayout(*recent_);
     if (paths.isEmpty()) return;
     recent_->addWidget(new TextLabel(TypeRole::strong, tr("Opened lately")));
     for (int i = 0; i < paths.size(); ++i) {
