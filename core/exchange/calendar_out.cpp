@@ -28,8 +28,7 @@ constexpr int lastRuleYear = 2040;
 using Component = std::unique_ptr<icalcomponent, FreeComponent>;
 
 /// Of two files the later has the larger number, as RFC 5545 (3.8.7.4) asks of a revised event: seconds since
-/// 2020 began, which fit the 31 bits of an integer until 2088. Larger than the minutes since 1970 that files
-/// of an earlier make bear.
+/// 2020 began, which fit the 31 bits of an integer until 2088.
 int revisionAt(Instant written) {
     constexpr std::int64_t since = 1'577'836'800;
     return static_cast<int>(
