@@ -162,6 +162,7 @@ TEST(Cover, AFaultSaysWhoseFiguresAreToMend) {
 TEST(Cover, AMendOfABookingThatIsGoneIsNoEdit) {
     const Ground ground(ninetyInStore());
     const auto gone = applied(ground.season, edits::eraseBooking(ground.season, askedSupper));
+    ASSERT_FALSE(ground.slot(askedSupper).mends.empty());
     for (const auto& mend : ground.slot(askedSupper).mends)
         EXPECT_TRUE(
             edits::takeMend(gone, *ground.plan.bookings.at(askedSupper), ground.slot(askedSupper), mend)

@@ -177,6 +177,7 @@ TEST_F(CuttingDayTest, AFoundPlantJoinsInTwoPresses) {
 
 TEST_F(CuttingDayTest, KeysAreLargeAndRowsHoldThem) {
     openDay();
+    ASSERT_FALSE(panel().rows().empty());
     for (const auto* view : panel().rows()) {
         EXPECT_GE(view->height(), 102);
         for (const auto* k : view->findChildren<QPushButton*>())
@@ -189,6 +190,7 @@ TEST_F(CuttingDayTest, KeysAreLargeAndRowsHoldThem) {
 
 TEST_F(CuttingDayTest, EveryRowHasTheSameKeysBySize) {
     openDay();
+    ASSERT_FALSE(panel().rows().empty());
     for (const auto* row : panel().rows()) {
         std::vector<std::pair<int, int>> keys; // where, and how much
         for (const auto* key : row->findChildren<QPushButton*>()) {
