@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/working_lines.h"
 #include "core/plan/run_up_draft.h"
+#include "core/plan/work_times.h"
 #include "core/runup/rates.h"
 
 #include <algorithm>
@@ -10,21 +11,9 @@ namespace withy::plan {
 
 namespace {
 
-using model::PieceKind;
 using model::RateKind;
 
 constexpr int benchDays = 7; ///< before the drive; the bench is not begun earlier (own choice)
-
-/// Water-held pieces first, hand-held last, worn ones at the very end: those have no water to stand in.
-int rankInMaking(const model::Design& d) {
-    if (d.kind == PieceKind::buttonhole || d.kind == PieceKind::corsage || d.kind == PieceKind::crown)
-        return 2;
-    return d.container ? 0 : 1;
-}
-
-Minutes roundedUp(double minutes) {
-    return Minutes(static_cast<std::int64_t>(std::ceil(minutes - 1e-9)));
-}
 
 /// One booking's bench, from the first jar washed to the last piece made.
 class BenchDraft {

@@ -12,7 +12,6 @@ namespace withy::plan {
 
 namespace {
 
-using model::PieceKind;
 using model::RateKind;
 using Designs = std::map<Id<model::Design>, std::shared_ptr<const DesignPlan>>;
 
@@ -20,19 +19,8 @@ constexpr Minutes usualTravel{30};        ///< when the venue does not say (comm
 constexpr Minutes checkingWater{10};      ///< all of them (common practice, no source)
 constexpr std::int64_t piecesPerTray = 8; ///< until packing says better (common practice, no source)
 
-Minutes rounded(double minutes) {
-    return Minutes(static_cast<std::int64_t>(std::ceil(minutes - 1e-9)));
-}
-
 Minutes perPieces(const Index& index, RateKind work, std::int64_t count) {
-    return rounded(runup::rateOf(index.season, work).minutes * static_cast<double>(count));
-}
-
-/// Water-held pieces first, hand-held last, worn ones at the very end.
-int makeRank(const model::Design& d) {
-    if (d.kind == PieceKind::buttonhole || d.kind == PieceKind::corsage || d.kind == PieceKind::crown)
-        return 2;
-    return d.container ? 0 : 1;
+    return roundedUp(runup::rateOf(index.season, work).minutes * static_cast<double>(count));
 }
 
 std::int64_t piecesOn(const BookingPlan& plan, const Index& index, const model::Drop* drop, bool only) {
@@ -90,7 +78,7 @@ TimedStep makeStep(const model::Line& line, const DesignPlan& design) {
     step.kind = StepKind::make;
     step.line = line.id;
     step.count = line.pieces.value + line.sparePieces.value;
-    step.minutes = rounded(design.minutes.value * static_cast<double>(step.count));
+    step.minutes = roundedUp(design.minutes.value * static_cast<double>(step.count));
     step.working = {lineOf(Step::given, "pieces", static_cast<double>(step.count), Unit::pieces)};
     append(step.working, design.minutes.working);
     step.working.push_back(
@@ -147,6 +135,17 @@ void planDrives(const WorkTimes& times, BookingPlan& plan) {
 
 } // namespace
 
+int rankInMaking(const model::Design& d) {
+    using model::PieceKind;
+    if (d.kind == PieceKind::buttonhole || d.kind == PieceKind::corsage || d.kind == PieceKind::crown)
+        return 2;
+    return d.container ? 0 : 1;
+}
+
+Minutes roundedUp(double minutes) {
+    return Minutes(static_cast<std::int64_t>(std::ceil(minutes - 1e-9)));
+}
+
 WorkTimes workTimes(const Index& index, const model::Booking& booking, const BookingPlan& plan) {
     const auto& s = index.season.theSettings();
     const auto& drops = Index::of(index.drops, booking.id);
@@ -164,8 +163,8 @@ WorkTimes workTimes(const Index& index, const model::Booking& booking, const Boo
     for (const auto* line : Index::of(index.lines, booking.id))
         t.makeOrder.push_back(line);
     std::stable_sort(t.makeOrder.begin(), t.makeOrder.end(), [&](const auto* a, const auto* b) {
-        return makeRank(*index.season.designs.find(a->design)) <
-               makeRank(*index.season.designs.find(b->design));
+        return rankInMaking(*index.season.designs.find(a->design)) <
+               rankInMaking(*index.season.designs.find(b->design));
     });
     for (const auto& b : plan.busy)
         t.calendar.occupy(b.span);

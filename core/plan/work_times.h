@@ -10,6 +10,11 @@ namespace withy::plan {
 /// A drop nobody named is reached so long before the guests (common practice, no source).
 inline constexpr Minutes beforeGuests{60};
 
+/// Water-held pieces first, hand-held last, worn ones at the very end: those have no water to stand in.
+int rankInMaking(const model::Design& design);
+/// To whole minutes.
+Minutes roundedUp(double minutes);
+
 /// The fixed times of a booking, worked back from its first drop. One pair of hands: the run-up proper,
 /// with helpers and all bookings together, takes this over later.
 struct Drive {

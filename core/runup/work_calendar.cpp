@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/runup/work_calendar.h"
 
+#include "core/runup/time_spans.h"
+
 #include <algorithm>
 #include <cassert>
 
@@ -10,30 +12,16 @@ namespace {
 
 constexpr int furthestDays = 60;
 
-std::vector<TimeSpan> merged(std::vector<TimeSpan> spans) {
-    std::erase_if(spans, [](const TimeSpan& s) { return s.to <= s.from; });
-    std::sort(spans.begin(), spans.end(),
-              [](const TimeSpan& a, const TimeSpan& b) { return a.from < b.from; });
-    std::vector<TimeSpan> out;
-    for (const auto& s : spans) {
-        if (!out.empty() && s.from <= out.back().to)
-            out.back().to = std::max(out.back().to, s.to);
-        else
-            out.push_back(s);
-    }
-    return out;
-}
-
 } // namespace
 
 WorkCalendar::WorkCalendar(int workFrom, int workTo, std::vector<TimeSpan> busy)
-    : workFrom_(workFrom), workTo_(workTo), busy_(merged(std::move(busy))) {
+    : workFrom_(workFrom), workTo_(workTo), busy_(joined(std::move(busy))) {
     assert(0 <= workFrom && workFrom < workTo && workTo <= 1440);
 }
 
 void WorkCalendar::occupy(TimeSpan span) {
     busy_.push_back(span);
-    busy_ = merged(std::move(busy_));
+    busy_ = joined(std::move(busy_));
 }
 
 std::vector<TimeSpan> WorkCalendar::freeOn(Day day) const {

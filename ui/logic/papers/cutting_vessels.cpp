@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/papers/cutting_vessels.h"
 
+#include "core/plan/usual_holder.h"
 #include "core/shed/holder_totals.h"
 
 #include <QCoreApplication>
@@ -18,13 +19,6 @@ struct CuttingVesselsSay {
 
 constexpr Millimetres lengthNotKnown{500}; // as the kit takes it
 constexpr std::size_t mostNamed = 3;       // buckets listed one by one
-
-const model::Holder* commonest(const model::Season& season, model::HolderKind kind) {
-    const model::Holder* found = nullptr;
-    for (const auto& h : season.holders)
-        if (h.kind == kind && (!found || h.owned.value_or(0) > found->owned.value_or(0))) found = &h;
-    return found;
-}
 
 std::optional<Stems> roomOf(const model::Holder& bucket, shed::LengthClass length) {
     switch (length) {
@@ -57,8 +51,8 @@ QString letters(std::int64_t n) {
 } // namespace
 
 CuttingVessels::CuttingVessels(const model::Season& season)
-    : bucket_(commonest(season, model::HolderKind::bucket))
-    , box_(commonest(season, model::HolderKind::griddedBox)) {
+    : bucket_(plan::commonestHolder(season, model::HolderKind::bucket))
+    , box_(plan::commonestHolder(season, model::HolderKind::griddedBox)) {
     if (box_ && (!box_->cells || !box_->stemsPerCell || *box_->cells < 1 || box_->stemsPerCell->value < 1))
         box_ = nullptr;
 }
