@@ -7,6 +7,7 @@
 #include <QSvgRenderer>
 
 #include <map>
+#include <memory>
 
 namespace withy::ui {
 
@@ -28,34 +29,12 @@ const char* fileOf(IconName name) {
         return "season";
     case IconName::add:
         return "add";
-    case IconName::remove:
-        return "remove";
-    case IconName::print:
-        return "print";
-    case IconName::undo:
-        return "undo";
-    case IconName::redo:
-        return "redo";
     case IconName::search:
         return "search";
-    case IconName::grip:
-        return "grip";
-    case IconName::more:
-        return "more";
     case IconName::caution:
         return "caution";
-    case IconName::working:
-        return "working";
-    case IconName::copy:
-        return "copy";
     case IconName::back:
         return "back";
-    case IconName::forward:
-        return "forward";
-    case IconName::check:
-        return "check";
-    case IconName::close:
-        return "close";
     }
     return "";
 }

@@ -11,36 +11,11 @@
 /// Our own icons: 24 grid, lines of 1.7 with round ends, exactly one solid part each.
 namespace withy::ui {
 
-enum class IconName {
-    bookings,
-    designs,
-    garden,
-    shed,
-    diary,
-    season,
-    add,
-    remove,
-    print,
-    undo,
-    redo,
-    search,
-    grip,
-    more,
-    caution,
-    working,
-    copy,
-    back,
-    forward,
-    check,
-    close
-};
+enum class IconName { bookings, designs, garden, shed, diary, season, add, search, caution, back };
 
 inline constexpr std::array allIcons{
     IconName::bookings, IconName::designs, IconName::garden, IconName::shed,    IconName::diary,
-    IconName::season,   IconName::add,     IconName::remove, IconName::print,   IconName::undo,
-    IconName::redo,     IconName::search,  IconName::grip,   IconName::more,    IconName::caution,
-    IconName::working,  IconName::copy,    IconName::back,   IconName::forward, IconName::check,
-    IconName::close};
+    IconName::season,   IconName::add,     IconName::search, IconName::caution, IconName::back};
 
 /// Sharp at any size; ink, or ink 3 where its control cannot be used.
 QIcon icon(IconName name, const Palette& palette, Role role = Role::ink);
