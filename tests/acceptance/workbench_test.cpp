@@ -2,6 +2,7 @@
 #include "core/exchange/season_text.h"
 #include "core/plan/plan_json.h"
 #include "ui/logic/edits.h"
+#include "ui/logic/edits/booking_edits.h"
 #include "ui/logic/edits/design_edits.h"
 #include "ui/logic/edits/record_edits.h"
 #include "ui/logic/starting_seasons.h"
@@ -35,8 +36,10 @@ model::Edit someEdit(const model::Season& season, std::mt19937& random, int n) {
     case 2:
         return edits::newBooking(season, "Booking " + std::to_string(n),
                                  season.theSettings().firstDay + count, made);
-    case 3:
-        return edits::addLine(season, pick(season.bookings), pick(season.designs), count);
+    case 3: {
+        Id<model::Line> line;
+        return edits::addPieces(season, pick(season.bookings), pick(season.designs), count, line);
+    }
     case 4:
         return edits::addRecord(
             season, model::TableKind::payments,

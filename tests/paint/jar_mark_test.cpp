@@ -75,20 +75,6 @@ TEST(JarMark, OnlyWhatIsShortAsks) {
     }
 }
 
-TEST(JarMark, HasWords) {
-    JarMark mark{Cover::missing};
-    mark.stemsMissing = 28;
-    EXPECT_EQ(jarWords(mark), QStringLiteral("28 short"));
-    EXPECT_EQ(jarWords({Cover::covered}), QStringLiteral("covered"));
-    EXPECT_EQ(jarWords({Cover::tight}), QStringLiteral("tight"));
-    mark = {Cover::settled};
-    EXPECT_EQ(jarWords(mark), QStringLiteral("settled"));
-    mark.jarsOut = 1;
-    EXPECT_EQ(jarWords(mark), QStringLiteral("settled, 1 jar out"));
-    mark.jarsOut = 3;
-    EXPECT_EQ(jarWords(mark), QStringLiteral("settled, 3 jars out"));
-}
-
 TEST(JarMark, StaysInItsBox) {
     for (const int size : {12, 16, 24, 60}) {
         for (const auto cover : {Cover::covered, Cover::missing}) {

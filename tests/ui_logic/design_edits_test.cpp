@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/season_text.h"
 #include "tests/ui_logic/logic_fixture.h"
+#include "ui/logic/edits/booking_edits.h"
 #include "ui/logic/edits/design_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/design_words.h"
@@ -202,7 +203,8 @@ TEST_F(DesignEdits, NamesAreShownAsTyped) {
     const std::string name = "<b>50 %1</b> & \xd7\xa9\xd7\x9c\xd7\x95\xd7\x9d %n";
     take(edits::newDesignOf(season(), name, model::PieceKind::table, std::nullopt, made));
     EXPECT_EQ(undoWords(), QStringLiteral("new design ") + text(name));
-    take(edits::addLine(season(), Id<model::Booking>(1), made, 2));
+    Id<model::Line> line;
+    take(edits::addPieces(season(), Id<model::Booking>(1), made, 2, line));
     EXPECT_TRUE(stillUsedWords(season(), made).startsWith(text(name)));
 }
 

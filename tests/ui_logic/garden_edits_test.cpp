@@ -3,6 +3,7 @@
 #include "tests/model/sample.h"
 #include "ui/logic/answers/garden_answers.h"
 #include "ui/logic/edits/garden_edits.h"
+#include "ui/logic/edits/record_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/garden_words.h"
 #include "ui/logic/plant_catalogue.h"
@@ -53,8 +54,8 @@ TEST(PlantFact, TheGrowersOwnFigureMakesItsBasisTheirsInOneStep) {
     const auto id = season.plants.begin()->id;
     ASSERT_NE(fact(season, id.value, "vase_life_min_days"), nullptr);
     ASSERT_NE(fact(season, id.value, "vase_life_min_days")->basis, Basis::mine);
-    const auto applied =
-        model::apply(season, edits::setPlantFact(season, id, "vase_life_min_days", Value(9.0)));
+    const auto applied = model::apply(season, edits::setField(season, {model::TableKind::plants, id.value},
+                                                              "vase_life_min_days", Value(9.0)));
     ASSERT_TRUE(applied.ok());
     EXPECT_EQ(applied->season.plants.find(id)->vaseLifeMinDays, 9.0);
     EXPECT_EQ(fact(applied->season, id.value, "vase_life_min_days")->basis, Basis::mine);
@@ -66,7 +67,8 @@ TEST(PlantFact, TheGrowersOwnFigureMakesItsBasisTheirsInOneStep) {
 TEST(PlantFact, AFigureTakenAwayTakesItsBasisWithItAndIsNotKnown) {
     const auto season = seasonWithPlants(emptySeason(2027).theSettings());
     const auto id = season.plants.begin()->id;
-    const auto after = edited(season, edits::setPlantFact(season, id, "q10", Value()));
+    const auto after =
+        edited(season, edits::setField(season, {model::TableKind::plants, id.value}, "q10", Value()));
     EXPECT_FALSE(after.plants.find(id)->q10.has_value());
     EXPECT_EQ(fact(after, id.value, "q10"), nullptr);
     EXPECT_EQ(factBasis(after, id, "q10").toStdString(), "not known");
@@ -76,7 +78,8 @@ TEST(PlantFact, TheSameFigureAgainIsNoEdit) {
     const auto season = seasonWithPlants(emptySeason(2027).theSettings());
     const auto* plant = &*season.plants.begin();
     const auto applied =
-        model::apply(season, edits::setPlantFact(season, plant->id, "q10", Value(*plant->q10)));
+        model::apply(season, edits::setField(season, {model::TableKind::plants, plant->id.value}, "q10",
+                                             Value(*plant->q10)));
     EXPECT_TRUE(applied->done.empty());
 }
 
@@ -117,7 +120,7 @@ TEST(Catalogue, WhatIsNotThereMakesNothing) {
     Id<model::Plant> made;
     EXPECT_TRUE(edits::addFromCatalogue(emptySeason(2027), Id<model::Plant>(99999), made).empty());
     EXPECT_TRUE(edits::duplicatePlant(emptySeason(2027), Id<model::Plant>(1), made).empty());
-    EXPECT_TRUE(edits::setPlantFact(emptySeason(2027), Id<model::Plant>(1), "q10", Value(2.0)).empty());
+    EXPECT_TRUE(edits::setField(emptySeason(2027), {model::TableKind::plants, 1}, "q10", Value(2.0)).empty());
 }
 
 TEST(Duplicate, ThePlantAgainUnderANameOfItsOwn) {

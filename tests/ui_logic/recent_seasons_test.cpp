@@ -14,11 +14,11 @@ protected:
         return at(name);
     }
 
-    /// The file names, newest first, with a mark at those gone.
+    /// The file names, newest first.
     std::string words() {
         std::string all;
-        for (const auto& r : recent_.list())
-            all += QFileInfo(r.path).fileName().toStdString() + (r.there ? " " : "(gone) ");
+        for (const auto& path : recent_.there())
+            all += QFileInfo(path).fileName().toStdString() + ' ';
         return all;
     }
 
@@ -37,16 +37,16 @@ TEST_F(Recent, NewestFirstAndEachOnce) {
     EXPECT_EQ(words(), "b, c a ");
     settings_.sync();
     QSettings again(at("settings.ini"), QSettings::IniFormat);
-    EXPECT_EQ(RecentSeasons(again).list().size(), 2u);
+    EXPECT_EQ(RecentSeasons(again).there().size(), 2);
 }
 
-TEST_F(Recent, ThoseGoneAreShownAsGoneUntilForgotten) {
+TEST_F(Recent, OneThatIsGoneComesBackWithItsDisk) {
     recent_.add(made("a"));
     recent_.add(made("b"));
     QFile::remove(at("a"));
-    EXPECT_EQ(words(), "b a(gone) ");
-    recent_.forget(at("a"));
     EXPECT_EQ(words(), "b ");
+    made("a");
+    EXPECT_EQ(words(), "b a ");
 }
 
 TEST_F(Recent, TenAtMost) {
@@ -57,9 +57,9 @@ TEST_F(Recent, TenAtMost) {
 
 TEST_F(Recent, SettingsOfAnotherShapeDoNoHarm) {
     settings_.setValue(QStringLiteral("recentSeasons"), 7.5);
-    EXPECT_LE(recent_.list().size(), 1u);
+    EXPECT_LE(recent_.there().size(), 1);
     recent_.add(made("a"));
-    EXPECT_EQ(recent_.list().front().path, at("a"));
+    EXPECT_EQ(recent_.there().front(), at("a"));
 }
 
 } // namespace withy::ui

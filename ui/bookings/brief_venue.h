@@ -23,7 +23,6 @@ public:
 
 Q_SIGNALS:
     void refused(const QString& sentence);
-    void said(const QString& sentence);
 
 private:
     void refresh();

@@ -30,7 +30,6 @@ JarMark coverMark(model::Standing standing, const std::optional<CoverFacts>& cov
     } else if (cover) {
         mark.cover = coverOf(cover->standing);
         mark.share = cover->share;
-        mark.stemsMissing = cover->shortBy;
     }
     return mark;
 }

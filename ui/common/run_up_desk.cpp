@@ -19,7 +19,6 @@
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTableView>
-#include <QTime>
 #include <QVBoxLayout>
 
 namespace withy::ui {

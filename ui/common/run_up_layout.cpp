@@ -53,11 +53,6 @@ double RunUpLayout::xOf(Day day, LocalTime t) const {
     return std::clamp(xOfHour(minutes / 60), left_, right_);
 }
 
-LocalTime RunUpLayout::timeAt(Day day, double x) const {
-    const double hour = firstHour_ + (x - left_) * (lastHour_ - firstHour_) / std::max(1.0, right_ - left_);
-    return toFive(LocalTime{day, 0} + Minutes(std::llround(std::clamp(hour, 0.0, 23.9) * 60)));
-}
-
 double RunUpLayout::layDay(const Board& board, std::size_t d, double top) {
     const auto& day = board.days[d];
     const bool week = style_ == BoardStyle::week;

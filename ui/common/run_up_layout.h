@@ -65,8 +65,6 @@ public:
 
     [[nodiscard]] double xOf(Day day, LocalTime t) const;
     [[nodiscard]] double xOfHour(double hour) const;
-    /// To five minutes.
-    [[nodiscard]] LocalTime timeAt(Day day, double x) const;
 
     [[nodiscard]] double left() const { return left_; }
 

@@ -63,18 +63,6 @@ Edit eraseBooking(const Season& season, Id<model::Booking> id) {
     return edit.erase(id);
 }
 
-Edit addLine(const Season& season, Id<model::Booking> booking, Id<model::Design> design,
-             std::int64_t pieces) {
-    model::Line line;
-    line.id = season.lines.nextId();
-    line.booking = booking;
-    line.design = design;
-    line.pieces = Pieces(pieces);
-    return put("line.add", line,
-               {std::to_string(pieces), nameOf(season, model::TableKind::designs, design.value),
-                nameOf(season, model::TableKind::bookings, booking.value)});
-}
-
 Edit setPieces(const Season& season, Id<model::Line> id, std::int64_t pieces) {
     const auto* old = season.lines.find(id);
     if (!old) return Edit("line.pieces");

@@ -20,7 +20,6 @@ Edit put(const char* key, const R& record, std::vector<std::string> args = {}) {
 Edit newBooking(const Season& season, const std::string& title, Day day, Id<model::Booking>& made);
 /// With all that belongs to it: lines, drops, payments, notes.
 Edit eraseBooking(const Season& season, Id<model::Booking> id);
-Edit addLine(const Season& season, Id<model::Booking> booking, Id<model::Design> design, std::int64_t pieces);
 Edit setPieces(const Season& season, Id<model::Line> line, std::int64_t pieces);
 Edit eraseLine(const Season& season, Id<model::Line> line);
 Edit eraseSlot(const Season& season, Id<model::Slot> slot);

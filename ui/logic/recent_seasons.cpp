@@ -24,25 +24,11 @@ void RecentSeasons::keep(const QStringList& paths) {
     settings_.setValue(key, paths.mid(0, most));
 }
 
-std::vector<RecentSeason> RecentSeasons::list() const {
-    std::vector<RecentSeason> all;
-    for (const auto& path : paths())
-        all.push_back({path, QFileInfo(path).isFile()});
-    return all;
-}
-
 void RecentSeasons::add(const QString& path) {
     const QString whole = store::truePath(path);
     QStringList all = paths();
     all.removeAll(whole);
     all.prepend(whole);
-    keep(all);
-}
-
-void RecentSeasons::forget(const QString& path) {
-    QStringList all = paths();
-    all.removeAll(path);
-    all.removeAll(store::truePath(path));
     keep(all);
 }
 

@@ -2,16 +2,9 @@
 #pragma once
 
 #include <QSettings>
-#include <QString>
-
-#include <vector>
+#include <QStringList>
 
 namespace withy::ui {
-
-struct RecentSeason {
-    QString path;
-    bool there = true; ///< false: moved, removed, or its disk is away; shown as gone
-};
 
 /// The seasons last opened, newest first, as the settings keep them between sessions.
 class RecentSeasons {
@@ -21,11 +14,9 @@ public:
     /// The settings outlive this.
     explicit RecentSeasons(QSettings& settings) : settings_(settings) {}
 
-    [[nodiscard]] std::vector<RecentSeason> list() const;
     /// Puts it first; each file is listed once, whatever links led to it.
     void add(const QString& path);
-    void forget(const QString& path);
-    /// Paths of those that are there.
+    /// Paths of those that are there; one that is gone comes back when its disk does.
     [[nodiscard]] QStringList there() const;
 
     /// The newest of them; empty when there is none.

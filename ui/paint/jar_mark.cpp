@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paint/jar_mark.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 
 #include <algorithm>
@@ -69,10 +68,6 @@ void paintLid(QPainter& painter, const Shape& s, bool off) {
                      tilt.map(QPointF(s.x + s.neck * 0.78, s.top + h * 0.02 - s.line)));
 }
 
-QString words(const char* key, int count = -1) {
-    return QCoreApplication::translate("JarMark", key, nullptr, count);
-}
-
 } // namespace
 
 Qt::PenStyle outlineOf(model::Standing standing) {
@@ -118,28 +113,6 @@ void paintJar(QPainter& painter, const QRectF& box, const JarMark& mark, const P
     painter.setPen(pen(ink, s.line + 0.5));
     paintLid(painter, s, asks);
     painter.restore();
-}
-
-QString jarWords(const JarMark& mark) {
-    switch (mark.cover) {
-    case Cover::covered:
-        return words(QT_TRANSLATE_NOOP("JarMark", "covered"));
-    case Cover::tight:
-        return words(QT_TRANSLATE_NOOP("JarMark", "tight"));
-    case Cover::missing:
-        return mark.stemsMissing > 0 ? QCoreApplication::translate("JarMark", "%n short", nullptr,
-                                                                   static_cast<int>(mark.stemsMissing))
-                                     : words(QT_TRANSLATE_NOOP("JarMark", "short"));
-    case Cover::unknown:
-        return words(QT_TRANSLATE_NOOP("JarMark", "not known yet"));
-    case Cover::settled:
-        // Whole words by hand: without a translation Qt leaves "%n jar(s)" as it is written.
-        if (mark.jarsOut == 1) return words(QT_TRANSLATE_NOOP("JarMark", "settled, 1 jar out"));
-        return mark.jarsOut > 1 ? QCoreApplication::translate("JarMark", "settled, %n jars out", nullptr,
-                                                              static_cast<int>(mark.jarsOut))
-                                : words(QT_TRANSLATE_NOOP("JarMark", "settled"));
-    }
-    return {};
 }
 
 void paintTie(QPainter& painter, const QRectF& box, const QColor& colour) {

@@ -27,14 +27,10 @@ struct JarMark {
     Cover cover = Cover::unknown;
     std::optional<double> share{}; ///< really covered, 0 to 1; blank: as the cover says
     model::Standing standing = model::Standing::booked;
-    std::int64_t stemsMissing = 0; ///< for the words
-    std::int64_t jarsOut = 0;      ///< for the words, when settled
 };
 
 /// In the middle of `box`, as high as it allows.
 void paintJar(QPainter& painter, const QRectF& box, const JarMark& mark, const Palette& palette);
-/// Its accessible name, and the word beside it: "28 short", "tight", "settled, 3 jars out".
-QString jarWords(const JarMark& mark);
 /// Enquiries dotted, quotes dashed, all else whole.
 Qt::PenStyle outlineOf(model::Standing standing);
 

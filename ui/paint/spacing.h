@@ -45,7 +45,6 @@ inline int controlInRow() {
 inline constexpr double hairline = 1;
 inline constexpr double iconLine = 1.7;
 inline constexpr double jarLine = 2;
-inline constexpr double currentLine = 3;
 inline constexpr int corner = 3;
 inline constexpr int focusRing = 2;
 

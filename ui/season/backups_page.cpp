@@ -17,8 +17,6 @@
 
 namespace withy::ui {
 
-namespace {} // namespace
-
 BackupsPage::BackupsPage(Workbench& bench, QWidget* parent)
     : SubPage(bench, parent)
     , folder_(usualBackupsFolder())

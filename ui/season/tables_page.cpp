@@ -19,8 +19,6 @@
 
 namespace withy::ui {
 
-namespace {} // namespace
-
 TablesPage::TablesPage(Workbench& bench, QWidget* parent)
     : SubPage(bench, parent)
     , list_(new QListWidget)

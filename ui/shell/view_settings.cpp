@@ -29,7 +29,7 @@ double pointsTheSystemAsksFor() {
 
 } // namespace
 
-ViewSettings::ViewSettings(QObject* parent) : QObject(parent), systemPoints_(pointsTheSystemAsksFor()) {
+ViewSettings::ViewSettings() : systemPoints_(pointsTheSystemAsksFor()) {
     const QSettings kept;
     theme_ = static_cast<ThemeChoice>(std::clamp(kept.value(QLatin1String(themeKey), 0).toInt(), 0, 2));
     textPercent_ = std::clamp(kept.value(QLatin1String(textKey), 100).toInt(), 80, 200);
@@ -39,14 +39,12 @@ void ViewSettings::setTheme(ThemeChoice choice) {
     theme_ = choice;
     QSettings().setValue(QLatin1String(themeKey), static_cast<int>(choice));
     apply();
-    Q_EMIT changed();
 }
 
 void ViewSettings::setTextPercent(int percent) {
     textPercent_ = std::clamp(percent, 80, 200);
     QSettings().setValue(QLatin1String(textKey), textPercent_);
     apply();
-    Q_EMIT changed();
 }
 
 void ViewSettings::apply() const {

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QObject>
-
 class QMainWindow;
 
 namespace withy::ui {
@@ -10,11 +8,9 @@ namespace withy::ui {
 enum class ThemeChoice { asTheComputer, light, dark };
 
 /// How the window looks on this computer: theme, size of text, place and size. Not part of a season.
-class ViewSettings : public QObject {
-    Q_OBJECT
-
+class ViewSettings {
 public:
-    explicit ViewSettings(QObject* parent = nullptr);
+    ViewSettings();
 
     [[nodiscard]] ThemeChoice theme() const { return theme_; }
 
@@ -28,9 +24,6 @@ public:
 
     static void keepWindow(const QMainWindow& window);
     static void restoreWindow(QMainWindow& window);
-
-Q_SIGNALS:
-    void changed();
 
 private:
     ThemeChoice theme_;

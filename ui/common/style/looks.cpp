@@ -6,11 +6,9 @@
 
 #include <QAbstractItemView>
 #include <QHash>
-#include <QLineEdit>
 #include <QPainter>
 #include <QPlainTextEdit>
 #include <QTextEdit>
-#include <QToolButton>
 #include <QVariant>
 
 namespace withy::ui {

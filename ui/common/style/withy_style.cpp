@@ -8,9 +8,7 @@
 #include "ui/paint/spacing.h"
 #include "ui/paint/type.h"
 
-#include <QAbstractButton>
 #include <QAbstractItemView>
-#include <QComboBox>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>

@@ -73,19 +73,6 @@ void markAsMine(const Season& season, Edit& edit, const model::Plant& changed) {
     }
 }
 
-Edit setPlantFact(const Season& season, Id<model::Plant> id, std::string_view name,
-                  const model::Value& value) {
-    const auto* plant = season.plants.find(id);
-    const auto* field = model::tableInfo(model::TableKind::plants).field(name);
-    if (!plant || !field) return Edit("field.set");
-    auto changed = *plant;
-    if (!field->set(&changed, value)) return Edit("field.set");
-    Edit edit("field.set", {"plant", std::string(name), plant->name});
-    edit.put(changed);
-    markAsMine(season, edit, changed);
-    return edit;
-}
-
 Edit addFromCatalogue(const Season& season, Id<model::Plant> id, Id<model::Plant>& made) {
     const auto* offered = plantCatalogue().plants.find(id);
     if (!offered) return Edit("plant.from_catalogue");

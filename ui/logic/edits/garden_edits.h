@@ -15,9 +15,6 @@ bool isPlantFact(std::string_view field);
 /// Adds to an edit that makes the season's plant into `changed`: the grower's own figure needs no source,
 /// so the basis of each fact that differs becomes "mine"; a figure taken away takes its basis with it.
 void markAsMine(const Season& season, Edit& edit, const model::Plant& changed);
-/// One fact of a plant, and its basis, as one step.
-Edit setPlantFact(const Season& season, Id<model::Plant> plant, std::string_view field,
-                  const model::Value& value);
 
 /// A plant of the catalogue with its facts and cautions, as one step. Nothing when there is no such plant.
 Edit addFromCatalogue(const Season& season, Id<model::Plant> inCatalogue, Id<model::Plant>& made);

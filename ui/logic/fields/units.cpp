@@ -41,7 +41,7 @@ bool isMiddling(TableKind kind, std::string_view name) {
 }
 
 Measure symbol(const QString& unit, double worth = 1, int decimals = -1) {
-    return {unit, unit, worth, decimals, true};
+    return {unit, unit, worth, decimals};
 }
 
 Measure lengthOf(TableKind kind, const FieldInfo& field, UnitSystem system) {

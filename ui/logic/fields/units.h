@@ -12,11 +12,10 @@ namespace withy::ui {
 
 /// How figures of one field are shown.
 struct Measure {
-    QString unit;       ///< "mm", "days"; empty: the bare figure
-    QString one;        ///< for exactly one: "day"; the same as `unit` for symbols
-    double worth = 1;   ///< stored units in one shown
-    int decimals = -1;  ///< at most so many; -1: as many as it takes
-    bool spaced = true; ///< a space before the unit
+    QString unit;      ///< "mm", "days"; empty: the bare figure
+    QString one;       ///< for exactly one: "day"; the same as `unit` for symbols
+    double worth = 1;  ///< stored units in one shown
+    int decimals = -1; ///< at most so many; -1: as many as it takes
 };
 
 Measure measureOf(model::TableKind kind, const model::FieldInfo& field, model::UnitSystem system);

@@ -16,9 +16,4 @@ inline QSizeF sizeOf(PaperSize paper) {
 
 inline constexpr double kMargin = 13;
 
-/// The part of the sheet that may carry ink.
-inline QRectF printableArea(PaperSize paper) {
-    return QRectF(QPointF(0, 0), sizeOf(paper)).adjusted(kMargin, kMargin, -kMargin, -kMargin);
-}
-
 } // namespace withy::paper

@@ -3,10 +3,8 @@
 
 #include "ui/logic/format.h"
 #include "ui/logic/papers/sketch_on_paper.h"
-#include "ui/paint/bunch.h"
 #include "ui/paint/piece_layout.h"
 #include "ui/paint/piece_painter.h"
-#include "ui/paint/vessel_sketch.h"
 
 #include <QCoreApplication>
 
