@@ -75,8 +75,8 @@ TEST_F(OtherTabs, ALineWithAnotherDesignShowsThatOne) {
     auto* row = tab.findChild<PieceRowView*>();
     ASSERT_NE(row, nullptr);
     auto line = *bench_->season().lines.find(row->line());
-    for (const auto& design : bench_->season().designs)
-        if (design.id != line.design) line.design = design.id;
+    for (const auto was = line.design; const auto& design : bench_->season().designs)
+        if (design.id != was) line.design = design.id;
     ASSERT_TRUE(bench_->take(model::Edit("t").put(line)));
     settle();
     const QString name = text(bench_->season().designs.find(line.design)->name);

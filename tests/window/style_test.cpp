@@ -101,9 +101,8 @@ TEST_F(StyleTest, AFieldInUseIsPaintedAnewWhenWhatIsTypedIsWrong) {
     budget.show(bench.season().bookings.begin()->id.value);
     budget.QWidget::show();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(&budget));
-    budget.setTyped(QStringLiteral("about ninety"));
-    QApplication::processEvents();
     budget.control()->clearFocus();
+    budget.setTyped(QStringLiteral("about ninety"));
     QApplication::processEvents();
     EXPECT_EQ(pixelsOf(*budget.control(), Role::osier), 0);
     PaintCount paints;
