@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/fit_parts.h"
 
+#include "core/plan/shed/kit_through_time.h"
+
 #include <algorithm>
+#include <limits>
 
 namespace withy::plan {
 
@@ -42,13 +45,59 @@ std::int64_t containersOf(const BookingPlan& plan, Id<model::Container> id) {
     return 0;
 }
 
+const KitItem* shelfItem(const ShedPlan* shed, model::Ref ref) {
+    if (!shed) return nullptr;
+    for (const auto& item : shed->kit)
+        if (item.item == ref) return &item;
+    return nullptr;
+}
+
+/// Who claims it, as it counts here; blank: a hold that has lapsed.
+std::optional<bool> firmHere(const KitHold& hold, const std::vector<Beside>& beside) {
+    for (const auto& other : beside)
+        if (other.booking == hold.booking) return isFirm(other);
+    return hold.firm ? std::optional(true) : std::nullopt;
+}
+
+/// The day of the span on which most is away; what is late is taken to be home by then.
+void countAway(FitKit& kit, const KitItem& item, Day from, Day to, const std::vector<Beside>& beside) {
+    std::vector<Day> days{from};
+    for (const auto& hold : item.holds)
+        if (from < hold.from && hold.from <= to) days.push_back(hold.from);
+    kit.owned = item.owned;
+    if (kit.owned) *kit.owned = std::max<std::int64_t>(0, *kit.owned - item.broken);
+    for (const Day day : days) {
+        std::int64_t firm = 0, all = 0;
+        for (const auto& hold : item.holds) {
+            const auto away = hold.late ? 0 : std::max<std::int64_t>(0, awayOn(hold, day) - hold.broken);
+            const auto sure = firmHere(hold, beside);
+            if (!sure) continue;
+            all += away;
+            firm += *sure ? away : 0;
+            const bool open = away > hold.lost && hold.from <= to;
+            if (open && std::find(kit.others.begin(), kit.others.end(), hold.booking) == kit.others.end())
+                kit.others.push_back(hold.booking);
+        }
+        if (all < kit.promised + kit.asked) continue;
+        kit.promised = firm;
+        kit.asked = all - firm;
+    }
+}
+
 FitKit containerFit(const model::Container& container, std::int64_t needed, const BookingPlan& trial,
-                    const model::Booking& booking, const std::vector<Beside>& beside) {
+                    const model::Booking& booking, const std::vector<Beside>& beside, const ShedPlan* shed) {
     FitKit kit;
     kit.kind = FitKitKind::container;
     kit.container = container.id;
     kit.needed = needed;
     kit.owned = container.owned;
+    if (const auto* item = shelfItem(shed, {model::TableKind::containers, container.id.value})) {
+        const Day home = booking.eventEnd.day + usualDaysAway; // nobody has said who clears
+        const Day end{std::numeric_limits<std::int32_t>::max() / 2};
+        countAway(kit, *item, trial.makeUpStart.day, container.returnable ? home : end, beside);
+        judge(kit);
+        return kit;
+    }
     for (const auto& other : beside) {
         const bool together = container.returnable ? meet(trial.makeUpStart.day, booking.eventEnd.day,
                                                           other.kitFrom, other.kitTo)
@@ -179,11 +228,11 @@ std::vector<Beside> allBeside(const model::Season& season, const Plan& plan, std
 }
 
 std::vector<FitKit> fitKit(const Index& index, const BookingPlan& trial, const model::Booking& booking,
-                           const std::vector<Beside>& beside) {
+                           const std::vector<Beside>& beside, const ShedPlan* shed) {
     std::vector<FitKit> all;
     for (const auto& need : trial.kit.containers)
         all.push_back(containerFit(*index.season.containers.find(need.container),
-                                   shed::wholeUnits(need.total.needed), trial, booking, beside));
+                                   shed::wholeUnits(need.total.needed), trial, booking, beside, shed));
     const auto& cool = index.season.theSettings().coolBuckets;
     if (auto buckets = bucketFit(FitKitKind::bucket, trial.kit.bucketsOwned, trial, beside))
         all.push_back(std::move(*buckets));

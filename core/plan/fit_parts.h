@@ -25,9 +25,10 @@ std::vector<Beside> allBeside(const model::Season& season, const Plan& plan, std
 
 /// Yes: within what is owned beside all bookings; tight: beside the firm and held ones alone, or not counted.
 /// Containers that come back are out from the make-up to the end of the event; of those that do not, every
-/// booking not yet made takes its own.
+/// booking not yet made takes its own. Where the shed is planned, what is away on each day is what it says:
+/// until cleared, broken ones never.
 std::vector<FitKit> fitKit(const Index& index, const BookingPlan& trial, const model::Booking& booking,
-                           const std::vector<Beside>& beside);
+                           const std::vector<Beside>& beside, const ShedPlan* shed);
 
 /// The trial's own cutting, stripping, bench and making minutes against the working hours from the morning of
 /// the day before its make-up (own choice: what is in the way then moves the work no further), or from its

@@ -102,9 +102,9 @@ private:
         auto plan =
             std::make_shared<const BookingPlan>(bookingPlan(index_, booking_, plan_.designs, *days_, {}));
         tried.answer.plan = plan;
-        tried.answer.kits = fitKit(index_, *plan, booking_, beside_);
+        tried.answer.kits = fitKit(index_, *plan, booking_, beside_, plan_.shed.get());
         for (const auto& kit : tried.answer.kits)
-            tried.answer.kit = std::max(tried.answer.kit, kit.fit);
+            if (kit.owned) tried.answer.kit = std::max(tried.answer.kit, kit.fit);
         tried.answer.work = fitHours(index_, *plan, beside_);
         tried.answer.hours = tried.answer.work.fit;
         tryStems(*plan, tried);
@@ -132,6 +132,13 @@ private:
         const auto& cautious = *cover_.allocations[0];
         const cover::Holders holders(cautious);
         std::map<Id<model::Booking>, Stems> leaning;
+        std::vector<cover::Demand> plenty;
+        for (const auto& slot : tried.slots) {
+            plenty.push_back(slot.demand);
+            plenty.back().stems = slot.demand.stems * fitReach;
+        }
+        const std::array<std::vector<Stems>, levelCount> there{rooms_[0].forTrial(plenty),
+                                                               rooms_[1].forTrial(plenty)};
         const auto first = index_.lines[booking_.id].front()->id.value;
         for (std::size_t i = 0; i < tried.slots.size(); ++i) {
             const auto& demand = tried.slots[i].demand;
@@ -141,8 +148,11 @@ private:
             slot.needed = demand.stems;
             slot.leftOut = tried.slots[i].leftOut;
             slot.supplyKnown = cover::supplyKnown(cautious, demand);
-            for (std::size_t level = 0; level < levelCount; ++level)
+            for (std::size_t level = 0; level < levelCount; ++level) {
+                slot.there[level] = there[level][i];
                 slot.covered[level] = tried.covered[level].empty() ? demand.stems : tried.covered[level][i];
+                slot.there[level] = std::max(slot.there[level], slot.covered[level]);
+            }
             const auto competitors = holders.competitorsOf(demand);
             for (const auto& c : competitors)
                 leaning[c.booking] += c.stems;

@@ -33,12 +33,15 @@ struct FitOptions {
     std::int64_t mostPieces = 1000; ///< nothing larger is tried
 };
 
+inline constexpr int fitReach = 4;
+
 /// A plant's stems for the trial.
 struct FitStems {
     Id<model::Line> line; ///< 1 is the first line of the ask, and so on
     Id<model::Slot> slot;
     Stems needed;
     std::array<Stems, levelCount> covered;
+    std::array<Stems, levelCount> there; ///< what could be had, were so many times as much asked: fitReach
     std::vector<cover::Competitor> competitors; ///< of what is short at the cautious level
     std::vector<LeftOut> leftOut;
     bool supplyKnown = true;
@@ -81,7 +84,7 @@ struct FitDate {
 struct FitAnswer {
     Fit fit = Fit::yes; ///< the worst of the three
     Fit stems = Fit::yes;
-    Fit kit = Fit::yes;
+    Fit kit = Fit::yes; ///< of what is counted: a limit that nobody told stops nothing
     Fit hours = Fit::yes;
     std::vector<FitStems> slots;
     std::vector<FitKit> kits;

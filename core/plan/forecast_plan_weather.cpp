@@ -67,10 +67,14 @@ void GardenWeather::readNormals(const model::Season& season) {
         high[m] = n.maxCelsius;
         there[m] = true;
     }
+    // Weather moves dates; until a patch has some there is nothing to move.
+    const bool dated = std::any_of(season.patches.begin(), season.patches.end(),
+                                   [](const model::Patch& p) { return p.firstCut && p.lastCut; });
     const auto months = std::count(there.begin(), there.end(), true);
     if (months < 12) {
-        findings.push_back(
-            {FindingCode::noNormals, Severity::warning, normalsTable, {}, {static_cast<double>(months)}});
+        if (dated)
+            findings.push_back(
+                {FindingCode::noNormals, Severity::warning, normalsTable, {}, {static_cast<double>(months)}});
         return;
     }
     auto normals = garden::YearNormals::fromMonths(low, high);
@@ -93,7 +97,10 @@ void GardenWeather::readWeather(const model::Season& season) {
         if (measured && !garden::heatUnitsTrouble(w.minCelsius, w.maxCelsius))
             measured_[w.date] = days.back().range;
     }
-    if (days.empty()) findings.push_back({FindingCode::noWeather, Severity::note, weatherTable, {}, {}});
+    const bool dated = std::any_of(season.patches.begin(), season.patches.end(),
+                                   [](const model::Patch& p) { return p.firstCut && p.lastCut; });
+    if (days.empty() && dated)
+        findings.push_back({FindingCode::noWeather, Severity::note, weatherTable, {}, {}});
     const auto& s = season.theSettings();
     // Without normals only what is wrong with the days themselves can be said.
     const auto normals = normals_ ? *normals_

@@ -223,7 +223,7 @@ void RecordPage::showChosen(std::optional<std::int64_t> id) {
         part->showParent(id);
     if (inDetail_) {
         inDetail_->setVisible(id.has_value());
-        nothing_->setVisible(!id.has_value());
+        nothing_->setVisible(!id.has_value() && table_->records().idAt(0).has_value());
     }
     Q_EMIT chosen(id);
 }

@@ -5,6 +5,7 @@
 #include "ui/paint/spacing.h"
 
 #include <QButtonGroup>
+#include <QFocusEvent>
 #include <QHBoxLayout>
 #include <QIcon>
 #include <QPushButton>
@@ -22,6 +23,7 @@ Segments::Segments(const QString& accessibleName, const QStringList& words, Look
         button->setCheckable(true);
         button->setProperty("look", look == Look::tabs ? QStringLiteral("tab") : QStringLiteral("segment"));
         button->setAccessibleName(tr("%1: %2").arg(accessibleName, word));
+        button->installEventFilter(this);
         row->addWidget(button);
         group_->addButton(button, count());
     }
@@ -57,6 +59,21 @@ void Segments::tabToChosen() {
         if (button->hasFocus() && !button->isChecked() && group_->checkedButton())
             group_->checkedButton()->setFocus(Qt::OtherFocusReason); // the ring goes with the choice
     }
+}
+
+/// A tab that was clicked bears no ring: that is for who goes by keyboard.
+bool Segments::eventFilter(QObject* watched, QEvent* event) {
+    auto* button = qobject_cast<QWidget*>(watched);
+    const auto mark = [&](bool clicked) {
+        if (button->property("clicked").toBool() == clicked) return;
+        button->setProperty("clicked", clicked);
+        button->update();
+    };
+    if (button && event->type() == QEvent::FocusIn)
+        mark(static_cast<QFocusEvent*>(event)->reason() == Qt::MouseFocusReason);
+    else if (button && event->type() == QEvent::KeyPress)
+        mark(false);
+    return QWidget::eventFilter(watched, event);
 }
 
 void Segments::setWords(int index, const QString& words) {

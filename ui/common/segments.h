@@ -24,6 +24,9 @@ public:
 Q_SIGNALS:
     void chosen(int index);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     /// Tab enters at what is chosen; arrow keys go on from there.
     void tabToChosen();

@@ -23,6 +23,17 @@ RecordTableSpec partOf(model::TableKind kind, const char* owner, std::vector<std
     return spec;
 }
 
+template <class Record>
+ComputedColumn told(Workbench& bench, const QString& head, int at, bool figure,
+                    QString (*words)(const model::Season&, Id<Record>)) {
+    ComputedColumn column;
+    column.head = head;
+    column.figure = figure;
+    column.at = at;
+    column.text = [&bench, words](std::int64_t id) { return words(bench.season(), Id<Record>(id)); };
+    return column;
+}
+
 } // namespace
 
 RecordPage* busyPage(Workbench& bench) {
@@ -36,6 +47,7 @@ RecordPage* busyPage(Workbench& bench) {
     spec.answer = [&bench] { return busyAnswer(bench.season()); };
     spec.table.kind = model::TableKind::busyHours;
     spec.table.columns = {"label", "from", "to", "repeats", "repeats_until", "helper"};
+    spec.table.computed = {told(bench, RecordPagesSay::tr("When"), 1, false, &busyWhenWords)};
     spec.table.sortField = "from";
     return new RecordPage(bench, spec);
 }
@@ -69,6 +81,8 @@ RecordPage* roundsPage(Workbench& bench) {
     spec.answer = [&bench] { return roundsAnswer(bench.season()); };
     spec.table.kind = model::TableKind::rounds;
     spec.table.columns = {"from", "to", "note"};
+    spec.table.computed = {told(bench, RecordPagesSay::tr("For"), 2, false, &roundForWords),
+                           told(bench, RecordPagesSay::tr("Stems cut"), 3, true, &roundStemsWords)};
     spec.table.sortField = "from";
     spec.table.newestFirst = true;
     auto* page = new RecordPage(bench, spec);
@@ -92,6 +106,8 @@ RecordPage* madePage(Workbench& bench) {
     spec.answer = [&bench] { return madeAnswer(bench.season()); };
     spec.table.kind = model::TableKind::made;
     spec.table.columns = {"line", "pieces", "minutes", "by_whom"};
+    spec.table.computed = {told(bench, RecordPagesSay::tr("Booking"), 0, false, &madeForWords),
+                           told(bench, RecordPagesSay::tr("of"), 3, true, &madeAskedWords)};
     return new RecordPage(bench, spec);
 }
 

@@ -67,6 +67,7 @@ FitQuestions::FitQuestions(Workbench& bench, QWidget* parent)
     rows->addStretch(1);
     connect(when_, &QLineEdit::editingFinished, this, &FitQuestions::readDayTyped);
     connect(guests_, &QLineEdit::editingFinished, this, &FitQuestions::readGuests);
+    connect(what_->field(), &QLineEdit::editingFinished, this, &FitQuestions::takeTyped);
     connect(title_, &QLineEdit::textEdited, this, [this](const QString& words) { draft_.title = words; });
     connect(venue_, &QComboBox::activated, this, [this](int index) {
         const auto id = venue_->itemData(index).toLongLong();

@@ -66,6 +66,7 @@ FitReply::FitReply(Workbench& bench, QWidget* parent)
     parts->addWidget(dates_);
     parts->addWidget(leaning_);
     parts->addWidget(buttons_);
+    connect(sheet_, &SheetTable::refused, this, &FitReply::refused);
     auto* rows = new QVBoxLayout(this);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(grid(3));

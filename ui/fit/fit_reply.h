@@ -36,6 +36,8 @@ Q_SIGNALS:
     void enquiryAsked();
     void holdAsked();
     void leaveAsked();
+    /// What was typed into a limit that nobody had told.
+    void refused(const QString& sentence);
 
 private:
     QWidget* makeButtons();

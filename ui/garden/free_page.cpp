@@ -171,16 +171,21 @@ void FreePage::refresh() {
     const bool any = model_->rowCount() > 0;
     view_->setVisible(any);
     told_->setVisible(any);
-    empty_->setVisible(!any);
+    empty_->hide(); // the answer above says it already
     showAmounts();
     foldRows();
     if (any && plant.isValid() && row < model_->rowCount() && column < model_->columnCount())
         view_->setCurrentIndex(model_->index(row, column));
-    if (any && bench_.today() && !std::exchange(placed_, true))
-        view_->scrollTo(model_->index(firstSeen(), model_->columnOf(*bench_.today())),
-                        QAbstractItemView::PositionAtCenter);
+    if (any && bench_.today() && !std::exchange(placed_, true)) startThisWeek();
     tell();
     Q_EMIT answerChanged();
+}
+
+/// This week is the first column in sight; those gone by lie to its left.
+void FreePage::startThisWeek() {
+    const int row = firstSeen();
+    view_->scrollTo(model_->index(row, model_->columnCount() - 1));
+    view_->scrollTo(model_->index(row, model_->columnOf(*bench_.today())));
 }
 
 void FreePage::showAmounts() {
@@ -219,7 +224,7 @@ void FreePage::tell() {
     const auto at = view_->currentIndex();
     told_->setText(at.isValid()
                        ? model_->sentence(at)
-                       : tr("Each cell: cautious to likely. Go to one, and it is told in full here."));
+                       : tr("Each cell: cautious to likely. Choose a week, and it is told here in full."));
 }
 
 void FreePage::follow() {

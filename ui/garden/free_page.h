@@ -27,6 +27,7 @@ public:
 
 private:
     void refresh();
+    void startThisWeek();
     void showAmounts();
     void foldRows();
     [[nodiscard]] int firstSeen() const;

@@ -37,6 +37,7 @@ std::vector<Change> changesOf(const Workbench& bench, Day day, const WalkExpecta
         const auto e = expected.find(patch.id);
         const auto now = likelyThisWeek(bench.plan(), patch.id, day);
         if (e == expected.end() || !now || !edits::walkOf(season, patch.id, day)) continue;
+        if (e->second.week == 0 && *now == 0) continue; // out of its days: said in words
         const auto* plant = season.plants.find(patch.plant);
         changes.push_back({text(patch.label),
                            plant && plant->colour1 ? Palette::bloom(*plant->colour1) : QColor(),
@@ -133,6 +134,7 @@ WalkChanges::WalkChanges(Workbench& bench, QWidget* parent)
     , bars_(new Bars(this))
     , nothing_(new TextLabel(TypeRole::text, tr("Nothing yet. It moves as you type."), Ink::second))
     , more_(new TextLabel(TypeRole::caption, {}, Ink::caption))
+    , outside_(new TextLabel(TypeRole::text, {}, Ink::second))
     , workingHead_(new TextLabel(TypeRole::strong))
     , working_(new WorkingPanel) {
     auto* column = new QVBoxLayout(this);
@@ -148,6 +150,9 @@ WalkChanges::WalkChanges(Workbench& bench, QWidget* parent)
     column->addWidget(nothing_);
     column->addWidget(bars_);
     column->addWidget(more_);
+    outside_->setObjectName(QStringLiteral("garden.walk_entry.outside"));
+    outside_->setWordWrap(true);
+    column->addWidget(outside_);
     column->addSpacing(grid(2));
     workingHead_->setWordWrap(true);
     workingHead_->setObjectName(QStringLiteral("garden.walk_entry.working_head"));
@@ -161,7 +166,10 @@ void WalkChanges::show(Day day, const WalkExpectations& expected, std::optional<
     auto changes = changesOf(bench_, day, expected);
     const auto all = changes.size();
     if (all > mostRows) changes.resize(mostRows);
-    nothing_->setVisible(all == 0);
+    const QString standing = walkOutOfDays(bench_.season(), bench_.plan(), day, expected);
+    outside_->setText(breakable(standing));
+    outside_->setVisible(!standing.isEmpty());
+    nothing_->setVisible(all == 0 && standing.isEmpty());
     bars_->setVisible(all > 0);
     more_->setVisible(all > mostRows);
     more_->setText(moreMovedLess(static_cast<int>(all > mostRows ? all - mostRows : 0)));

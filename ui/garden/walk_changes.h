@@ -33,6 +33,7 @@ private:
     Bars* bars_;
     TextLabel* nothing_;
     TextLabel* more_;
+    TextLabel* outside_; ///< counted where nothing was expected
     TextLabel* workingHead_;
     WorkingPanel* working_;
 };

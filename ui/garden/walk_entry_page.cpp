@@ -153,8 +153,8 @@ void WalkEntryPage::layPage() {
     both_ = both;
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
-    whole->addWidget(both);
-    whole->addStretch(0);
+    whole->addWidget(both, 1);
+    whole->addStretch(0); // takes the room while there is no patch to walk
 }
 
 Answer WalkEntryPage::answer() const {

@@ -111,11 +111,12 @@ private:
                 "The weather reads like Fahrenheit in a Celsius column, so the calendar stands. Import it "
                 "again and choose Fahrenheit.");
         case FindingCode::noWeather:
-            return tr(
-                "No weather is written down, so the calendar stands. Type, paste or import daily lows and "
-                "highs.");
+            return tr("No weather is written down, so the usual dates are used. Type, paste or import daily "
+                      "lows and "
+                      "highs.");
         case FindingCode::noNormals:
-            return tr("%1 of 12 months have their usual temperatures, so the calendar stands. Fill in the "
+            return tr("%1 of 12 months have their usual temperatures, so the usual dates are used. Fill in "
+                      "the "
                       "others "
                       "beside the weather.")
                 .arg(whole(std::llround(number(0))));
@@ -136,7 +137,7 @@ private:
         using plan::FindingCode;
         switch (f_.code) {
         case FindingCode::patchWithoutDates:
-            return tr("%1 has no usual first or last cut, so there is no forecast. Give both, even roughly.")
+            return tr("About when is %1 first and last cut? Say so even roughly, and there is a forecast.")
                 .arg(subject(0));
         case FindingCode::patchDatesOutOfOrder:
             return tr("%1: first cut %2, peak %3 and last cut %4 are out of order, so there is no forecast. "

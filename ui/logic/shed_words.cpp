@@ -32,7 +32,7 @@ VolumeWords containerVolume(const model::Season& season, Id<model::Container> id
     VolumeWords words;
     words.figure = ShedWordsSay::tr("%1 ml").arg(whole(volume->millilitres.value));
     words.working = volume->working;
-    words.note = c->measuredVolume ? ShedWordsSay::tr("from its sizes; your measured %1 ml is what counts.")
+    words.note = c->measuredVolume ? ShedWordsSay::tr("from its sizes; the %1 ml written down count.")
                                          .arg(whole(c->measuredVolume->value))
                                    : ShedWordsSay::tr("from its sizes. Fill one from a jug to be sure.");
     return words;
@@ -41,7 +41,7 @@ VolumeWords containerVolume(const model::Season& season, Id<model::Container> id
 QString volumeWords(const model::Season& season, Id<model::Container> id) {
     const auto* c = season.containers.find(id);
     if (c && c->measuredVolume)
-        return ShedWordsSay::tr("%1 ml, measured").arg(whole(c->measuredVolume->value));
+        return ShedWordsSay::tr("%1 ml, as noted").arg(whole(c->measuredVolume->value));
     return containerVolume(season, id).figure;
 }
 

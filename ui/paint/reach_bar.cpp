@@ -36,20 +36,13 @@ public:
         , palette_(palette)
         , scale_(std::max(1.0, reachScale(bar))) {}
 
-    void paint(const QColor& fill) {
-        const QColor edge = palette_.bloomEdge(fill);
+    void paint(const QColor& fill, const QColor& swap) {
+        const auto own = bar_.swapped > 0 && swap.isValid()
+                             ? std::max<std::int64_t>(0, bar_.likely - bar_.swapped)
+                             : bar_.likely;
         if (bar_.known) {
-            part(0, bar_.cautious, [&](const QRectF& at) {
-                p_.setPen(QPen(edge, hairline));
-                p_.setBrush(fill);
-                p_.drawRect(at);
-            });
-            part(bar_.cautious, bar_.likely, [&](const QRectF& at) {
-                hatch(p_, at, edge);
-                p_.setPen(QPen(edge, hairline));
-                p_.setBrush(Qt::NoBrush);
-                p_.drawRect(at);
-            });
+            covered(0, own, fill);
+            covered(own, bar_.likely, swap);
         }
         part(bar_.known ? bar_.likely : 0, bar_.need, [&](const QRectF& at) {
             p_.setPen(QPen(palette_.of(bar_.known ? Role::osier : Role::edge), 1.3, Qt::DashLine));
@@ -63,6 +56,22 @@ public:
 private:
     [[nodiscard]] double x(double stems) const {
         return box_.left() + box_.width() * std::clamp(stems / scale_, 0.0, 1.0);
+    }
+
+    /// Solid as far as it is sure, hatched beyond.
+    void covered(std::int64_t from, std::int64_t to, const QColor& fill) {
+        const QColor edge = palette_.bloomEdge(fill);
+        part(from, std::min(to, bar_.cautious), [&](const QRectF& at) {
+            p_.setPen(QPen(edge, hairline));
+            p_.setBrush(fill);
+            p_.drawRect(at);
+        });
+        part(std::max(from, bar_.cautious), to, [&](const QRectF& at) {
+            hatch(p_, at, edge);
+            p_.setPen(QPen(edge, hairline));
+            p_.setBrush(Qt::NoBrush);
+            p_.drawRect(at);
+        });
     }
 
     template <class Draw>
@@ -119,11 +128,11 @@ double reachScale(const ReachBar& bar) {
 }
 
 void paintReachBar(QPainter& painter, const QRectF& box, const ReachBar& bar, const QColor& fill,
-                   const Palette& palette) {
+                   const Palette& palette, const QColor& swap) {
     if (box.width() < 4 || box.height() < 4) return;
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    Bar(painter, box, bar, palette).paint(fill);
+    Bar(painter, box, bar, palette).paint(fill, swap);
     painter.restore();
 }
 

@@ -22,14 +22,15 @@ struct ReachBar {
     std::int64_t thereCautious = 0; ///< that could be had
     std::int64_t thereLikely = 0;
     std::optional<std::int64_t> thereHopeful; ///< blank: the whisker ends at the likely
+    std::int64_t swapped = 0;                 ///< the last of what is covered: drawn in its own colour
     bool known = true;                        ///< false: only the dashed outline up to the post
 };
 
 /// The figure at the right end of a bar's scale: the post stands at 55 % of it at least, so that what lies
 /// beyond is seen; what lies further is cut off there.
 double reachScale(const ReachBar& bar);
-/// `fill` is the plant's bloom colour; ink for what is no plant.
+/// `fill` is the plant's bloom colour; ink for what is no plant. `swap` is that of what is swapped in.
 void paintReachBar(QPainter& painter, const QRectF& box, const ReachBar& bar, const QColor& fill,
-                   const Palette& palette);
+                   const Palette& palette, const QColor& swap = {});
 
 } // namespace withy::ui

@@ -65,6 +65,17 @@ void paintAxis(QPainter& p, const ShelfSpan& span, double width, double base) {
     }
 }
 
+/// Free only if what nobody wrote back has come home.
+void hatchUnsure(QPainter& p, const QRectF& at) {
+    p.save();
+    p.setClipRect(at);
+    p.setPen(QPen(currentPalette().of(Role::ink3), hairline));
+    const double far = std::ceil((at.right() + at.bottom()) / grid(1.5)) * grid(1.5); // one hatch for all
+    for (double x = far; x > at.left() + at.top() - grid(2); x -= grid(1.5))
+        p.drawLine(QPointF(x - at.bottom(), at.bottom()), QPointF(x - at.top(), at.top()));
+    p.restore();
+}
+
 } // namespace
 
 FreeGraph::FreeGraph(QWidget* parent) : QWidget(parent) {
@@ -138,6 +149,13 @@ void FreeGraph::paintEvent(QPaintEvent*) {
     p.setClipRect(QRectF(0, 0, width(), zero));
     p.fillPath(area, palette.of(Role::wash));
     p.restore();
+    for (std::size_t i = 0; i < graph_.steps.size(); ++i) {
+        const auto& step = graph_.steps[i];
+        if (step.unsure <= 0) continue;
+        const double to = i + 1 < graph_.steps.size() ? xOf(graph_.steps[i + 1].from) : xOf(graph_.last + 1);
+        hatchUnsure(p,
+                    QRectF(QPointF(xOf(step.from), y(step.free)), QPointF(to, y(step.free - step.unsure))));
+    }
     p.setPen(QPen(palette.of(Role::edge), hairline));
     p.drawLine(QPointF(xOf(graph_.first), zero), QPointF(xOf(graph_.last + 1), zero));
     p.setPen(QPen(palette.of(Role::ink2), 1.3));

@@ -35,7 +35,8 @@ ShelvesPage::ShelvesPage(Workbench& bench, QWidget* parent)
     column->setSpacing(grid(1));
     column->addWidget(empty_);
     addShelf(*column, ShelfGroup::containers, tr("Containers"),
-             tr("Free each day, after what is promised, enquiries and holds too. Dashed: short."));
+             tr("Free each day, after what is promised, enquiries and holds too. Dashed: short. "
+                "Hatched: only if what nobody wrote back is home."));
     column->addWidget(ribbon_);
     addShelf(*column, ShelfGroup::holders, tr("Buckets, boxes and trays"), {});
     addShelf(*column, ShelfGroup::sundries, tr("Sundries"),
@@ -156,7 +157,9 @@ void ShelvesPage::refresh() {
     }
     showNarrow();
     heads_->setVisible(any);
-    empty_->setVisible(shed && !any);
+    const bool counted = shed && std::any_of(shed->kit.begin(), shed->kit.end(),
+                                             [](const auto& item) { return item.owned.has_value(); });
+    empty_->setVisible(counted && !any); // else the answer above says it already
     ribbon_->refresh();
     Q_EMIT answerChanged();
 }

@@ -125,7 +125,14 @@ QWidget* WelcomePage::makeQuestions() {
         new TextLabel(TypeRole::caption,
                       tr("To the nearest half degree is enough. It stays on this computer."), Ink::caption);
     near->setWordWrap(true);
-    fields->addWidget(near, 4, 0, 1, 3); // below the row of degrees
+    nearTrouble_ = new TextLabel(TypeRole::caption, {}, Ink::osier);
+    nearTrouble_->setObjectName(QStringLiteral("first.near_trouble"));
+    nearTrouble_->setWordWrap(true);
+    nearTrouble_->hide();
+    auto* below = new QVBoxLayout;
+    below->addWidget(nearTrouble_);
+    below->addWidget(near);
+    fields->addLayout(below, 4, 0, 1, 3); // below the row of degrees
     column->addLayout(fields);
     addPlants(column);
     trouble_ = new TextLabel(TypeRole::text, {}, Ink::osier);
@@ -214,6 +221,8 @@ QLayout* WelcomePage::makeDemo() {
 
 void WelcomePage::wire() {
     connect(near_, &QLineEdit::textChanged, this, &WelcomePage::usePlace); // as soon as it is one
+    connect(near_, &QLineEdit::textEdited, this, [this] { sayNear({}); });
+    connect(near_, &QLineEdit::editingFinished, this, &WelcomePage::takeNear);
     connect(near_->completer(), qOverload<const QString&>(&QCompleter::activated), this,
             &WelcomePage::usePlace);
     for (auto* edit : {latitude_, longitude_}) {
@@ -236,6 +245,24 @@ void WelcomePage::wire() {
     connect(new QShortcut(QKeySequence::Delete, grows_, nullptr, nullptr, Qt::WidgetShortcut),
             &QShortcut::activated, this, [this, takeOut] { takeOut(grows_->currentItem()); });
     connect(begin_, &QPushButton::clicked, this, &WelcomePage::check);
+}
+
+/// Enter, or leaving the field, takes the only place that holds what was typed.
+void WelcomePage::takeNear() {
+    const QString typed = near_->text().trimmed();
+    if (typed.isEmpty() || placeOf(typed)) return sayNear({});
+    const auto matches = placesWith(typed);
+    if (matches.size() == 1) {
+        near_->setText(matches.front());
+        return sayNear({});
+    }
+    sayNear(nearTrouble(typed, static_cast<int>(matches.size())));
+}
+
+void WelcomePage::sayNear(const QString& sentence) {
+    nearTrouble_->setText(sentence);
+    nearTrouble_->setVisible(!sentence.isEmpty());
+    near_->setAccessibleDescription(sentence);
 }
 
 void WelcomePage::usePlace(const QString& words) {
@@ -300,6 +327,15 @@ FirstAnswers WelcomePage::answers() const {
 void WelcomePage::check() {
     const auto a = answers();
     if (const auto trouble = troubleWith(a)) {
+        const bool degrees =
+            trouble->field == QStringLiteral("latitude") || trouble->field == QStringLiteral("longitude");
+        if (degrees && latitude_->text().trimmed().isEmpty() && longitude_->text().trimmed().isEmpty()) {
+            // Nobody thinks in degrees: the region is asked for first, where it is typed.
+            takeNear();
+            if (placeOf(near_->text())) return check();
+            if (nearTrouble_->text().isEmpty()) sayNear(nearTrouble(near_->text().trimmed(), 0));
+            return near_->setFocus();
+        }
         trouble_->setText(trouble->sentence);
         trouble_->show();
         if (auto* wrong = findChild<QWidget*>(QStringLiteral("first.") + trouble->field)) wrong->setFocus();

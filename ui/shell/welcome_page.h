@@ -54,6 +54,8 @@ private:
     void addPlants(QBoxLayout* column);
     void wire();
     void usePlace(const QString& words);
+    void takeNear();
+    void sayNear(const QString& sentence);
     void showLight();
     void addPlant(const QString& name);
     void check();
@@ -69,6 +71,7 @@ private:
     QLineEdit* latitude_;
     QLineEdit* longitude_;
     QLineEdit* near_;
+    TextLabel* nearTrouble_ = nullptr;
     QDateEdit* first_;
     QDateEdit* last_;
     Segments* units_;

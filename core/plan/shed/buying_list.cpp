@@ -63,14 +63,12 @@ BuyingLine lineFor(const model::Season& season, const KitItem& item, const KitSh
 void buyKit(const ShedInput& in, const KitItem& item, std::vector<BuyingLine>& out) {
     if (!item.owned || !item.firstShort) return;
     std::int64_t got = 0;
-    for (const auto& level : item.levels) {
-        const std::int64_t over = level.away - *item.owned;
-        const Day day = std::max(level.from, item.firstShort->day);
-        if (level.from < item.firstShort->day && over != item.firstShort->by) continue;
+    for (std::size_t i = 0; i < item.levels.size(); ++i) {
+        const Day day = std::max(item.levels[i].from, item.firstShort->day);
+        if (i + 1 < item.levels.size() && item.levels[i + 1].from <= day) continue; // over by then
+        const std::int64_t over = awayOn(item, day) - *item.owned;
         if (over <= got) continue;
-        KitShort at{day, over, level.awayFirm > *item.owned, {}};
-        for (const auto& hold : item.holds)
-            if (hold.from <= day && (!hold.until || day <= *hold.until)) at.bookings.push_back(hold.booking);
+        const KitShort at{day, over, awayOn(item, day, true) > *item.owned, wantedBy(item, day, in.today)};
         out.push_back(lineFor(in.season(), item, at, over - got));
         got += out.back().amount;
     }
@@ -101,9 +99,11 @@ std::vector<BuyingLine> buyingList(const ShedInput& in, const std::vector<KitIte
     std::vector<BuyingLine> out;
     for (const auto& item : kit)
         buyKit(in, item, out);
-    for (const auto& day : ribbon)
+    for (const auto& day : ribbon) {
+        if (in.today && day->day < *in.today) continue; // nothing bought now comes in time for it
         for (const auto& plan : day->ribbons)
             if (plan->counted && plan->missingLength.value > 0) out.push_back(ribbonLine(in, *day, *plan));
+    }
     std::stable_sort(out.begin(), out.end(),
                      [](const BuyingLine& a, const BuyingLine& b) { return a.neededBy < b.neededBy; });
     return out;

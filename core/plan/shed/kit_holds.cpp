@@ -60,7 +60,10 @@ template <class Visit>
 void forEachBooked(const ShedInput& in, Visit visit) {
     for (const auto& [id, plan] : in.plan.bookings) {
         const auto* booking = in.season().bookings.find(id);
-        if (booking && booking->standing != model::Standing::lost) visit(BookedHere{*booking, *plan});
+        if (!booking || booking->standing == model::Standing::lost) continue;
+        // Asked for and never taken: when its day is over it wants nothing any more.
+        if (in.today && booking->eventEnd.day < *in.today && !isFirm(booking->standing)) continue;
+        visit(BookedHere{*booking, *plan});
     }
 }
 

@@ -67,24 +67,9 @@ std::vector<KitLevel> levelsOf(const std::vector<KitHold>& holds) {
     return levels;
 }
 
-/// Still away on that day, of this hold.
-std::int64_t awayOn(const KitHold& hold, Day day) {
-    if (day < hold.from) return 0;
-    if (!hold.until || day <= *hold.until) return hold.amount;
-    return hold.broken + hold.lost;
-}
-
-/// Whose hold reaches over the day, last come last.
-std::vector<Id<model::Booking>> bookingsOn(const KitItem& item, Day day) {
-    std::vector<Id<model::Booking>> out;
-    for (const auto& hold : item.holds)
-        if (awayOn(hold, day) > 0 && hold.amount > hold.broken + hold.lost) out.push_back(hold.booking);
-    return out;
-}
-
-KitShort shortOn(const KitItem& item, const KitLevel& level, Day day) {
+KitShort shortOn(const KitItem& item, Day day, std::optional<Day> today) {
     const std::int64_t owned = *item.owned;
-    return {day, level.away - owned, level.awayFirm > owned, bookingsOn(item, day)};
+    return {day, awayOn(item, day) - owned, awayOn(item, day, true) > owned, wantedBy(item, day, today)};
 }
 
 /// Levels that still matter: those from today on, and the one that today stands in.
@@ -99,8 +84,8 @@ void forEachToCome(const KitItem& item, std::optional<Day> today, Visit visit) {
 
 void findShort(std::optional<Day> today, KitItem& item) {
     if (!item.owned) return;
-    forEachToCome(item, today, [&](const KitLevel& level, Day day) {
-        const auto at = shortOn(item, level, day);
+    forEachToCome(item, today, [&](const KitLevel&, Day day) {
+        const auto at = shortOn(item, day, today);
         if (!item.lowest || at.by > item.lowest->by) item.lowest = at;
         if (at.by <= 0) return;
         if (!item.firstShort) item.firstShort = at;
@@ -120,7 +105,9 @@ void countToday(std::optional<Day> today, KitItem& item) {
         if (away > 0 && hold.until && *hold.until >= *today && !hold.late)
             item.dueBack = item.dueBack ? std::min(*item.dueBack, *hold.until) : *hold.until;
     }
-    if (item.owned) item.here = std::max<std::int64_t>(0, *item.owned - item.broken - item.out);
+    if (!item.owned) return;
+    item.out = std::clamp<std::int64_t>(*item.owned - item.broken, 0, item.out); // never more than there are
+    item.here = std::max<std::int64_t>(0, *item.owned - item.broken - item.out);
 }
 
 Working workingOf(const model::Season& season, const KitItem& item, const std::string& name) {
@@ -186,8 +173,8 @@ std::vector<KitShort> shortStretches(const ShedInput& in, const KitItem& item) {
         return std::any_of(out.begin(), out.end(),
                            [&](const KitShort& s) { return s.bookings.back() == id; });
     };
-    forEachToCome(item, in.today, [&](const KitLevel& level, Day day) {
-        auto at = shortOn(item, level, day);
+    forEachToCome(item, in.today, [&](const KitLevel&, Day day) {
+        auto at = shortOn(item, day, in.today);
         said = said && at.by > 0;
         if (said || at.by <= 0 || at.bookings.empty() || bookingSaysIt(in.season(), item, at)) return;
         said = true;
@@ -203,6 +190,31 @@ bool before(const KitItem& a, const KitItem& b) {
 }
 
 } // namespace
+
+std::int64_t awayOn(const KitHold& hold, Day day) {
+    if (day < hold.from) return 0;
+    if (!hold.until || day <= *hold.until) return hold.amount;
+    return hold.broken + hold.lost;
+}
+
+std::int64_t awayOn(const KitItem& item, Day day, bool firmOnly) {
+    std::int64_t sure = 0, late = 0;
+    for (const auto& hold : item.holds)
+        if (hold.firm || !firmOnly) (hold.late ? late : sure) += awayOn(hold, day);
+    if (!item.owned) return sure + late;
+    return sure + std::min(late, std::max<std::int64_t>(0, *item.owned - sure));
+}
+
+std::vector<Id<model::Booking>> wantedBy(const KitItem& item, Day day, std::optional<Day> today) {
+    std::vector<Id<model::Booking>> toCome, all;
+    for (const auto& hold : item.holds) {
+        if (hold.late || day < hold.from || (hold.until && *hold.until < day)) continue;
+        if (hold.amount <= hold.broken + hold.lost) continue;
+        all.push_back(hold.booking);
+        if (!today || *today <= hold.from) toCome.push_back(hold.booking);
+    }
+    return toCome.empty() ? all : toCome;
+}
 
 std::vector<KitItem> kitThroughTime(const ShedInput& in, const PackingOf& packing) {
     std::map<model::Ref, KitItem> items;

@@ -73,7 +73,9 @@ void ReachCell::paintEvent(QPaintEvent*) {
     bar.thereHopeful = reach_.thereHopeful;
     bar.known = reach_.known;
     const QColor fill = reach_.colour ? Palette::bloom(*reach_.colour) : palette.of(Role::ink2);
-    paintReachBar(p, rect(), bar, fill, palette);
+    bar.swapped = reach_.swapped;
+    const QColor swap = reach_.swapColour ? Palette::bloom(*reach_.swapColour) : palette.of(Role::ink3);
+    paintReachBar(p, rect(), bar, fill, palette, swap);
 }
 
 JarCell::JarCell(QWidget* parent) : QWidget(parent) {

@@ -182,7 +182,7 @@ Dress buttonDress(const QWidget* widget, QStyle::State state) {
         if (state & QStyle::State_MouseOver) dress.fill = Role::wash;
         return focus ? focused(dress) : dress;
     case Look::tab:
-        return tabDress(state);
+        return tabDress(has(widget, "clicked") ? state & ~QStyle::State_HasFocus : state);
     case Look::figure:
         return figureDress(widget, state);
     case Look::segment:

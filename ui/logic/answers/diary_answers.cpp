@@ -48,8 +48,15 @@ std::vector<DayTooMuch> tooMuchOf(const std::vector<WeekDay>& days, const model:
         if (!day.worst || day.worst->minutes < over.minutes) day.worst = &over;
     }
     std::vector<DayTooMuch> out;
-    for (auto& [day, sum] : all)
+    for (auto& [day, sum] : all) {
+        // One step may be in the way of several: no day has more too much than it has work.
+        const auto work = days[static_cast<std::size_t>(day - days.front().day)].work;
+        if (work.value > 0 && work < sum.minutes) {
+            sum.minutes = work;
+            sum.whose.clear();
+        }
         out.push_back(std::move(sum));
+    }
     std::stable_sort(out.begin(), out.end(),
                      [](const DayTooMuch& a, const DayTooMuch& b) { return a.minutes > b.minutes; });
     return out;
@@ -65,12 +72,7 @@ QString tooMuchWords(const DayTooMuch& day) {
     return Diary::tr("%1 (%2)").arg(sum, whose.join(QStringLiteral(", ")));
 }
 
-/// What does not fit in these days, a day told once, the worst first, with what would mend that.
-void addOver(const std::vector<WeekDay>& days, const model::Season& season, const plan::Plan& plan,
-             Answer& answer) {
-    if (!plan.runUp || days.empty()) return;
-    const auto all = tooMuchOf(days, season, *plan.runUp);
-    if (all.empty()) return;
+QString tooMuchList(const std::vector<DayTooMuch>& all) {
     QStringList words;
     for (std::size_t i = 0; i < std::min<std::size_t>(all.size(), 2); ++i)
         words << tooMuchWords(all[i]);
@@ -78,7 +80,16 @@ void addOver(const std::vector<WeekDay>& days, const model::Season& season, cons
     if (all.size() > 2)
         list = words.join(QStringLiteral(", ")) +
                Diary::tr(" and %n more day(s)", nullptr, asCount(all.size()) - 2);
-    answer.push_back({Diary::tr(" Too much for the hours there are: %1.").arg(list), Weight::asks});
+    return Diary::tr("Too much for the hours there are: %1.").arg(list);
+}
+
+/// What does not fit in these days, a day told once, the worst first, with what would mend that.
+void addOver(const std::vector<WeekDay>& days, const model::Season& season, const plan::Plan& plan,
+             Answer& answer) {
+    if (!plan.runUp || days.empty()) return;
+    const auto all = tooMuchOf(days, season, *plan.runUp);
+    if (all.empty()) return;
+    answer.push_back({QLatin1Char(' ') + tooMuchList(all), Weight::asks});
     for (const auto& mend : all.front().worst->mends) {
         const QString mended = mendWords(season, mend);
         if (!mended.isEmpty()) answer.push_back({QLatin1Char(' ') + mended});
@@ -86,6 +97,12 @@ void addOver(const std::vector<WeekDay>& days, const model::Season& season, cons
 }
 
 } // namespace
+
+QString tooMuchWords(const std::vector<WeekDay>& days, const model::Season& season, const plan::Plan& plan) {
+    if (!plan.runUp || days.empty()) return {};
+    const auto all = tooMuchOf(days, season, *plan.runUp);
+    return all.empty() ? QString() : tooMuchList(all);
+}
 
 QString todayWords(const model::Season& season, const plan::Plan& plan, Day today) {
     if (!plan.runUp) return {};
@@ -185,13 +202,16 @@ Answer returnsAnswer(const model::Season& season) {
     std::int64_t out = 0;
     std::int64_t back = 0;
     std::int64_t still = 0;
+    std::int64_t broken = 0;
     for (const auto& r : season.returns) {
+        broken += r.broken.value_or(0);
         const auto home = r.back.value_or(0) + r.broken.value_or(0);
         out += r.out;
         back += r.back.value_or(0);
         still += std::max<std::int64_t>(0, r.out - home);
     }
     Answer answer{{Diary::tr("%1 of %2 are back").arg(whole(back), whole(out)), Weight::strong}};
+    if (broken > 0) answer.push_back({Diary::tr(", %1 broken").arg(whole(broken))});
     if (still == 0) return answer.push_back({QStringLiteral(".")}), answer;
     answer.push_back({QStringLiteral("; ")});
     answer.push_back({Diary::tr("%1 (is|are) still out.", nullptr, static_cast<int>(still)).arg(whole(still)),
@@ -204,6 +224,51 @@ Answer notesAnswer(const model::Season& season) {
         return {{Diary::tr("No note yet. What drooped, what was left, what to do next time?")}};
     return {{Diary::tr("%n note(s)", nullptr, asCount(season.jobNotes.size())), Weight::strong},
             {Diary::tr(" to learn from.")}};
+}
+
+QString busyWhenWords(const model::Season& season, Id<model::BusyHours> id) {
+    const auto* b = season.busyHours.find(id);
+    if (!b) return {};
+    const QString hours =
+        b->from.day == b->to.day
+            ? Diary::tr("%1 to %2").arg(clock(b->from), clock(b->to))
+            : Diary::tr("%1 to %2 %3").arg(clock(b->from), shortDay(b->to.day), clock(b->to));
+    const auto dateOf = [](Day day) { return shortDay(day).section(QLatin1Char(' '), 1); };
+    if (b->repeats == model::Repeat::never) return Diary::tr("%1, %2").arg(shortDay(b->from.day), hours);
+    const QString which = b->repeats == model::Repeat::weekly     ? Diary::tr("%1s").arg(weekday(b->from.day))
+                          : b->repeats == model::Repeat::weekdays ? Diary::tr("Monday to Friday")
+                                                                  : Diary::tr("Every day");
+    return b->repeatsUntil
+               ? Diary::tr("%1 %2, %3 to %4").arg(which, hours, dateOf(b->from.day), dateOf(*b->repeatsUntil))
+               : Diary::tr("%1 %2, from %3").arg(which, hours, dateOf(b->from.day));
+}
+
+QString roundForWords(const model::Season& season, Id<model::Round> round) {
+    QStringList titles;
+    for (const auto& r : season.roundBookings)
+        if (const auto* b = r.round == round ? season.bookings.find(r.booking) : nullptr)
+            titles << text(b->title);
+    return titles.join(QStringLiteral(", "));
+}
+
+QString roundStemsWords(const model::Season& season, Id<model::Round> round) {
+    std::optional<std::int64_t> cut;
+    for (const auto& t : season.tallies)
+        if (t.round == round && t.cut) cut = cut.value_or(0) + t.cut->value;
+    return cut ? whole(*cut) : QString();
+}
+
+QString madeForWords(const model::Season& season, Id<model::Made> id) {
+    const auto* made = season.made.find(id);
+    const auto* line = made ? season.lines.find(made->line) : nullptr;
+    const auto* b = line ? season.bookings.find(line->booking) : nullptr;
+    return b ? Diary::tr("%1, %2").arg(text(b->title), shortDay(b->eventStart.day)) : QString();
+}
+
+QString madeAskedWords(const model::Season& season, Id<model::Made> id) {
+    const auto* made = season.made.find(id);
+    const auto* line = made ? season.lines.find(made->line) : nullptr;
+    return line ? whole(line->pieces.value + line->sparePieces.value) : QString();
 }
 
 } // namespace withy::ui

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/answers/season_answers.h"
 
+#include "core/runup/rates.h"
 #include "ui/logic/format.h"
 
 #include <QCoreApplication>
+
+#include <algorithm>
 
 namespace withy::ui {
 
@@ -57,6 +60,21 @@ Answer ratesAnswer(const model::Season& season) {
             {SeasonSay::tr("All times are common practice, not yet yours. Time a job once; it will show.")}};
     return {{SeasonSay::tr("%n time(s) of your own", nullptr, mine), Weight::strong},
             {SeasonSay::tr("; common practice stands in for the others.")}};
+}
+
+std::vector<StandInTime> standInTimes(const model::Season& season) {
+    std::vector<StandInTime> all;
+    for (std::size_t i = 0; i < model::Words<model::RateKind>::list.size(); ++i) {
+        const auto work = static_cast<model::RateKind>(i);
+        const bool own = std::any_of(season.rates.begin(), season.rates.end(),
+                                     [&](const model::Rate& r) { return r.work == work; });
+        if (own) continue;
+        QString name = text(std::string(model::wordOf(work)));
+        name[0] = name[0].toUpper();
+        all.push_back(
+            {name, SeasonSay::tr("%1 min").arg(QString::number(runup::defaultRate(work).minutes, 'g', 4))});
+    }
+    return all;
 }
 
 Answer backupsAnswer(int backups, const QString& newestAge) {

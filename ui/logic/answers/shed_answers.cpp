@@ -32,25 +32,24 @@ std::optional<Want> firstOnShelves(const model::Season& season, const plan::Plan
                                    model::TableKind table) {
     const auto* item = plan.shed ? firstShortOf(*plan.shed, table) : nullptr;
     if (!item) return std::nullopt;
-    const auto& wants = item->firstShort->bookings;
-    const auto* b = wants.empty() ? nullptr : season.bookings.find(wants.front());
     return Want{
         item->firstShort->day,
         ShedAnswersSay::tr("%1 %2").arg(amountOf(*item, item->firstShort->by), itemName(season, item->item)),
-        b ? text(b->title) : QString()};
+        bookingTitles(season, item->firstShort->bookings)};
 }
 
 std::optional<Want> firstRibbon(const model::Season& season, const plan::Plan& plan) {
     if (!plan.shed) return std::nullopt;
-    for (const auto& day : plan.shed->ribbon)
+    for (const auto& day : plan.shed->ribbon) {
+        if (plan.shed->today && day->day < *plan.shed->today) continue;
         for (const auto& cut : day->ribbons) {
             const auto* r = season.ribbons.find(cut->ribbon);
             if (!r || cut->missingLength.value <= 0) continue;
-            const auto* b = day->bookings.empty() ? nullptr : season.bookings.find(day->bookings.front());
             return Want{day->day,
                         ShedAnswersSay::tr("%1 of %2").arg(metres(cut->missingLength), text(r->name)),
-                        b ? text(b->title) : QString()};
+                        bookingTitles(season, day->bookings)};
         }
+    }
     return std::nullopt;
 }
 
@@ -137,7 +136,7 @@ Answer mixesAnswer(const model::Season& season) {
     const int mixes = static_cast<int>(season.ribbonMixes.size());
     if (uneven == 0)
         return {{ShedAnswersSay::tr("%n mix(es)", nullptr, mixes), Weight::strong},
-                {ShedAnswersSay::tr(", all shared out whole.")}};
+                {ShedAnswersSay::tr(", every one adds up to 100 percent.")}};
     return {
         {ShedAnswersSay::tr("%n mix(es)", nullptr, mixes), Weight::strong},
         {QStringLiteral("; ")},
@@ -151,7 +150,7 @@ Answer vehiclesAnswer(const model::Season& season) {
             "No vehicle yet. Measure the load floor; the plate says what it may carry.")}};
     const int n = static_cast<int>(season.vehicles.size());
     return {{ShedAnswersSay::tr("%n vehicle(s)", nullptr, n), Weight::strong},
-            {ShedAnswersSay::tr(". What may be carried is on the plate, and the law of the road decides.")}};
+            {ShedAnswersSay::tr(". The plate says what it may carry.")}};
 }
 
 std::optional<std::int64_t> mostNeeded(const plan::Plan& plan, Id<model::Container> container) {

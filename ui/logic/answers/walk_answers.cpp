@@ -108,7 +108,7 @@ Answer walkEntryAnswer(const model::Season& season, Day day, const WalkExpectati
     Answer answer{{Walk::tr("%1 of %n patch(es)", nullptr, patches).arg(counted), Weight::strong},
                   {Walk::tr(" counted on %1: ").arg(shortDay(day))},
                   {Walk::tr("%1 ready now").arg(whole(ready)), Weight::strong}};
-    if (foretold == 0)
+    if (foretold == 0 || likely == 0)
         answer.push_back({QStringLiteral(".")});
     else if (foretold == withReady)
         answer.push_back({Walk::tr(", where %1 were expected.").arg(whole(likely))});
@@ -117,6 +117,28 @@ Answer walkEntryAnswer(const model::Season& season, Day day, const WalkExpectati
                                    nullptr, foretold)
                               .arg(whole(readyForetold), whole(likely))});
     return answer;
+}
+
+QString walkOutOfDays(const model::Season& season, const plan::Plan& plan, Day day,
+                      const WalkExpectations& expected) {
+    QStringList all;
+    for (const auto& patch : season.patches) {
+        const auto e = expected.find(patch.id);
+        const auto* walk = edits::walkOf(season, patch.id, day);
+        const auto stand = walk && walk->readyNow ? walk->readyNow->value : 0;
+        if (stand == 0 || e == expected.end() || e->second.week > 0) continue;
+        if (likelyThisWeek(plan, patch.id, day).value_or(0) > 0) continue;
+        const QString label = text(patch.label), count = whole(stand);
+        if (patch.lastCut && *patch.lastCut < day)
+            all << Walk::tr("%1: %2 stand, past its usual last cut %3. If it goes on, move that date.")
+                       .arg(label, count, shortDay(*patch.lastCut));
+        else if (patch.firstCut && day < *patch.firstCut)
+            all << Walk::tr("%1: %2 stand, before its usual first cut %3. If it has begun, move that date.")
+                       .arg(label, count, shortDay(*patch.firstCut));
+        else
+            all << Walk::tr("%1: %2 stand, where none were expected.").arg(label, count);
+    }
+    return all.join(QLatin1Char('\n'));
 }
 
 QString countCaution(const model::Walk& walk, WalkCount count, const WalkExpectation& expected) {

@@ -34,6 +34,11 @@ std::optional<std::int64_t> likelyThisWeek(const plan::Plan& plan, Id<model::Pat
 /// "5 of 8 patches counted: 312 ready now, where 352 were expected."
 Answer walkEntryAnswer(const model::Season& season, Day day, const WalkExpectations& expected);
 
+/// Of patches counted out of their usual days, where nothing was expected nor is: how many stand, and against
+/// which date. Empty when there is none.
+QString walkOutOfDays(const model::Season& season, const plan::Plan& plan, Day day,
+                      const WalkExpectations& expected);
+
 /// What is odd about a count, said beside it; it is taken all the same. Mostly empty.
 QString countCaution(const model::Walk& walk, edits::WalkCount count, const WalkExpectation& expected);
 /// Why a walk of that day cannot be kept: it is out of the season. Empty when it can.

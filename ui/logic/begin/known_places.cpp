@@ -4,6 +4,7 @@
 #include "core/exchange/csv.h"
 #include "ui/logic/format.h"
 
+#include <QCoreApplication>
 #include <QFile>
 
 #include <algorithm>
@@ -14,6 +15,10 @@
 namespace withy::ui {
 
 namespace {
+
+struct KnownPlacesSay {
+    Q_DECLARE_TR_FUNCTIONS(KnownPlaces)
+};
 
 std::vector<KnownPlace> read() {
     QFile file(QStringLiteral(":/withy/places/places.csv"));
@@ -61,6 +66,25 @@ const KnownPlace* placeOf(const QString& words) {
         if (place.words().compare(words.trimmed(), Qt::CaseInsensitive) == 0) return &place;
     }
     return nullptr;
+}
+
+QStringList placesWith(const QString& words) {
+    QStringList all;
+    for (const auto& place : knownPlaces())
+        if (place.words().contains(words.trimmed(), Qt::CaseInsensitive)) all << place.words();
+    return all;
+}
+
+QString nearTrouble(const QString& words, int matches) {
+    if (words.isEmpty())
+        return KnownPlacesSay::tr("Type a county or region near you, or its latitude and longitude.");
+    if (matches == 0)
+        return KnownPlacesSay::tr(
+                   "No county or region is called “%1”. Take one from the list, or give latitude "
+                   "and longitude.")
+            .arg(words);
+    return KnownPlacesSay::tr("%n place(s) hold “%1”. Choose one from the list.", nullptr, matches)
+        .arg(words);
 }
 
 } // namespace withy::ui

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
 
 #include <string>
 #include <vector>
@@ -25,5 +26,10 @@ const std::vector<KnownPlace>& knownPlaces();
 const KnownPlace* nearestPlace(double latitude, double longitude);
 /// The place of these words(), without regard to case; null when there is none.
 const KnownPlace* placeOf(const QString& words);
+
+/// Of all known places those that hold the words, as they are shown.
+QStringList placesWith(const QString& words);
+/// Why what was typed is no place: none holds it, or so many do. Blank words ask for one.
+QString nearTrouble(const QString& words, int matches);
 
 } // namespace withy::ui

@@ -65,7 +65,10 @@ public:
         return tr("%1, guests from %2").arg(shortDay(b.eventStart.day), clock(b.eventStart));
     }
 
-    static QString guests(std::int64_t n) { return tr("%n guest(s)", nullptr, static_cast<int>(n)); }
+    static QString seats(std::int64_t n) { return tr("%n seat(s)", nullptr, static_cast<int>(n)); }
+
+    /// Of the whole room: nobody has said yet at which tables they sit.
+    static QString room(std::int64_t n) { return tr("room for %n seat(s)", nullptr, static_cast<int>(n)); }
 
     static QString gift(double share) {
         return share >= 100 ? tr("given") : tr("%1 % given").arg(QString::number(share, 'g', 4));
@@ -143,6 +146,23 @@ QString placed(const model::Season& season, Id<model::Booking> booking) {
     if (!most || !design || !table) return {};
     return BookingAnswersSay::perTable(most->perTable, piecesCalled(season, *design, most->perTable),
                                        tableWords(*table));
+}
+
+/// The venue's tables that pieces are lined to; all of them while nothing is placed.
+std::vector<const model::VenueTable*> tablesOf(const model::Season& season, const model::Booking& booking,
+                                               bool& placed) {
+    std::vector<const model::VenueTable*> laid, all;
+    for (const auto& t : season.venueTables) {
+        if (!booking.venue || t.venue != *booking.venue) continue;
+        all.push_back(&t);
+        const auto holds = [&](const model::Placement& p) {
+            const auto* line = season.lines.find(p.line);
+            return p.table == t.id && p.perTable > 0 && line && line->booking == booking.id;
+        };
+        if (std::any_of(season.placements.begin(), season.placements.end(), holds)) laid.push_back(&t);
+    }
+    placed = !laid.empty();
+    return placed ? laid : all;
 }
 
 } // namespace
@@ -230,14 +250,15 @@ QStringList bookingFacts(const model::Season& season, const model::Booking& b) {
     if (venue) {
         QStringList where{text(venue->name)};
         std::int64_t covers = 0;
-        for (const auto& t : season.venueTables) {
-            if (t.venue != venue->id) continue;
-            covers += t.covers * t.howMany;
-            where << tableWords(t);
+        bool placed = false;
+        for (const auto* t : tablesOf(season, b, placed)) {
+            covers += t->covers * t->howMany;
+            where << tableWords(*t);
         }
         if (where.size() > 3) where = where.mid(0, 3);
         facts << where.join(QStringLiteral(", "));
-        if (covers > 0) facts << BookingAnswersSay::guests(covers);
+        if (covers > 0)
+            facts << (placed ? BookingAnswersSay::seats(covers) : BookingAnswersSay::room(covers));
     }
     facts << (b.giftShare > 0 ? standingWords(b) + QStringLiteral(", ") + BookingAnswersSay::gift(b.giftShare)
                               : standingWords(b));

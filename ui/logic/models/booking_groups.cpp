@@ -45,14 +45,18 @@ void add(std::vector<BookingGroup>& groups, const BookingGroup& like, Id<model::
 
 BookingGroup groupOf(const model::Booking& b, std::optional<Day> today, int usualYear) {
     const Day day = b.eventStart.day;
-    if (!today) return {monthWords(day, usualYear), {}, {}, false};
+    const Day first = day - (day.dayOfMonth() - 1);
+    const Day next = first + 31;
+    const std::pair month{first, next - next.dayOfMonth()};
+    if (!today) return {monthWords(day, usualYear), {}, {}, false, month};
     const int week = (weekOf(day) - weekOf(*today)) / 7;
     const Day monday = weekOf(day);
-    if (week < 0) return {BookingGroupsSay::goneBy(), {}, {}, true};
-    if (week == 0) return {BookingGroupsSay::thisWeek(), weekSpanWords(monday), {}, false};
-    if (week == 1) return {BookingGroupsSay::nextWeek(), weekSpanWords(monday), {}, false};
-    if (week < weeksNamed) return {weekSpanWords(monday), {}, {}, false};
-    return {monthWords(day, usualYear), {}, {}, false};
+    const std::pair itsWeek{monday, monday + 6};
+    if (week < 0) return {BookingGroupsSay::goneBy(), {}, {}, true, {}};
+    if (week == 0) return {BookingGroupsSay::thisWeek(), weekSpanWords(monday), {}, false, itsWeek};
+    if (week == 1) return {BookingGroupsSay::nextWeek(), weekSpanWords(monday), {}, false, itsWeek};
+    if (week < weeksNamed) return {weekSpanWords(monday), {}, {}, false, itsWeek};
+    return {monthWords(day, usualYear), {}, {}, false, month};
 }
 
 std::vector<BookingGroup> byDate(Wanted wanted, std::optional<Day> today, int usualYear) {
@@ -92,7 +96,7 @@ std::vector<BookingGroup> byStanding(Wanted wanted) {
     for (const auto* b : wanted) {
         QString head = standingWords(b->standing);
         head[0] = head[0].toUpper();
-        add(groups, {head, {}, {}, false}, b->id);
+        add(groups, {head, {}, {}, false, {}}, b->id);
     }
     return groups;
 }

@@ -28,6 +28,8 @@ struct BookingGroup {
     QString range; ///< "6–12 Sep" beside "This week"
     std::vector<Id<model::Booking>> bookings;
     bool goneBy = false; ///< before this week: folded away unless asked for
+    /// The week or month it stands for; blank where it is no time.
+    std::optional<std::pair<Day, Day>> days{};
 };
 
 /// `found` says whether a booking holds the words looked for. Empty groups are left out.

@@ -3,6 +3,7 @@
 
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_words.h"
+#include "ui/logic/models/week_steps.h"
 
 #include <algorithm>
 
@@ -11,14 +12,6 @@ namespace withy::ui {
 namespace {
 
 constexpr qsizetype mostSeen = 60; ///< rows compared, face by face, at every plan
-
-std::int64_t makingMinutes(const plan::BookingPlan& plan) {
-    std::int64_t minutes = 0;
-    for (const auto& s : plan.steps) {
-        if (s.kind == plan::StepKind::make) minutes += s.minutes.value;
-    }
-    return minutes;
-}
 
 const plan::BookingPlan* planOf(const plan::Plan& plan, Id<model::Booking> id) {
     const auto found = plan.bookings.find(id);
@@ -170,17 +163,13 @@ QVariant BookingListModel::headData(std::size_t at, int role) const {
 QString BookingListModel::figures(const BookingGroup& group) const {
     if (group.goneBy || choice_.sort != BookingSort::date)
         return tr("%n booking(s)", nullptr, static_cast<int>(group.bookings.size()));
-    std::int64_t minutes = 0;
-    for (const auto id : group.bookings) {
-        const auto* b = season_.bookings.find(id);
-        const auto* plan = planOf(bench_.plan(), id);
-        if (plan && b && b->standing != model::Standing::lost) minutes += makingMinutes(*plan);
-    }
     QStringList parts;
     if (!group.range.isEmpty()) parts << group.range;
-    if (minutes > 0)
-        parts << (minutes < 60 ? tr("making %1 min").arg(minutes)
-                               : tr("making %1 h").arg((minutes + 30) / 60));
+    // All hands' work of those days, as the diary tells it; not of a part of the bookings.
+    const bool all = !choice_.standing && !choice_.kind && choice_.find.isEmpty();
+    const auto work =
+        all && group.days ? workBetween(bench_.plan(), group.days->first, group.days->second) : Minutes(0);
+    if (work.value > 0) parts << tr("%1 of work").arg(workWords(work));
     return parts.join(QStringLiteral(", "));
 }
 

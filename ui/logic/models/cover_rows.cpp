@@ -17,6 +17,8 @@ namespace {
 
 using plan::Level;
 
+constexpr std::int64_t plentyTimes = 4; ///< of what is needed: beyond it a bar only says that there is plenty
+
 class Rows {
     Q_DECLARE_TR_FUNCTIONS(CoverPage)
 
@@ -52,7 +54,8 @@ private:
         head.key = QStringLiteral("line%1").arg(line.line.value);
         head.look = RowLook::head;
         head.name = nameIn(season_.designs, line.design);
-        head.rest = tr("%n of them", nullptr, static_cast<int>(line.pieces.value));
+        if (line.pieces.value != 1)
+            head.rest = tr("%n of them", nullptr, static_cast<int>(line.pieces.value));
         sheet.rows.push_back(std::move(head));
         for (const auto* slot : slots)
             sheet.rows.push_back(row(line, *slot));
@@ -171,12 +174,31 @@ private:
                                              : tr("%1 needed; %2 cautious, %3 likely")
                                                    .arg(whole(reach.need), whole(reach.thereCautious),
                                                         whole(reach.thereLikely));
+        if (hasPlenty(slot)) reach.inWords += tr(": %1 times enough").arg(plentyTimes);
+        const auto in = swappedIn(season_, view_.times, slot);
+        const auto* swap = in.most ? season_.plants.find(*in.most) : nullptr;
+        reach.swapped = std::min(in.stems, reach.likely);
+        if (swap) reach.swapColour = swap->colour1;
         SheetCell cell;
         cell.reach = std::move(reach);
         return cell;
     }
 
-    [[nodiscard]] static SheetCell stateCell(const plan::SlotCover& slot) {
+    /// So much that its bar ends in two hooks.
+    [[nodiscard]] bool hasPlenty(const plan::SlotCover& slot) const {
+        return slot.needed.value > 0 && there(slot, Level::cautious) >= slot.needed.value * plentyTimes;
+    }
+
+    /// "covered", and by what, where it is not what the row is named after.
+    [[nodiscard]] QString coveredWords(const plan::SlotCover& slot, const QString& state) const {
+        const auto in = swappedIn(season_, view_.times, slot);
+        if (in.stems > 0 && in.most)
+            return in.alone ? tr("%1, %2 by %3").arg(state, whole(in.stems), inPassing(season_, *in.most))
+                            : tr("%1, %2 by swaps").arg(state, whole(in.stems));
+        return hasPlenty(slot) ? tr("%1, %2 times enough").arg(state).arg(plentyTimes) : state;
+    }
+
+    [[nodiscard]] SheetCell stateCell(const plan::SlotCover& slot) const {
         const auto& likely = slot.at[plan::indexOf(Level::likely)];
         SheetCell cell;
         SheetJar jar;
@@ -185,10 +207,10 @@ private:
                         : 1;
         if (slot.at[plan::indexOf(Level::cautious)].shortBy.value == 0) {
             jar.state = SheetState::covered;
-            cell.words = tr("covered");
+            cell.words = coveredWords(slot, tr("covered"));
         } else if (likely.shortBy.value == 0) {
             jar.state = SheetState::tight;
-            cell.words = tr("tight");
+            cell.words = coveredWords(slot, tr("tight"));
             cell.tone = SheetCell::Tone::strong;
         } else if (!likely.supplyKnown) {
             cell.words = tr("not known");
@@ -243,7 +265,13 @@ private:
         const auto known = knownShort();
         const auto dark = unknownShort();
         if (known.empty() && dark == 0) {
-            if (uncertain == 0) return plain(tr("All are covered."));
+            if (uncertain == 0) {
+                std::int64_t swapped = 0;
+                for (const auto& slot : cover_.slots)
+                    swapped += swappedIn(view_.season, view_.times, slot).stems;
+                return plain(swapped > 0 ? tr("All are covered, %1 by swaps.").arg(whole(swapped))
+                                         : tr("All are covered."));
+            }
             plain(tr("All are covered if the garden gives the likely number; "));
             strong(tr("%1 (is|are) not sure", nullptr, static_cast<int>(uncertain)).arg(whole(uncertain)));
             return plain(tr("."));

@@ -31,6 +31,14 @@ public:
         if (!level_.supplyKnown)
             all << tr("None of its plants has a patch with usual dates and expected stems, nor stems in "
                       "store.");
+        const auto likely = shortBy(slot_);
+        if (likely.value > 0 && level_.shortBy > likely)
+            all << tr("%1 (is|are) short even if the likely number comes, %2 more (is|are) not sure. The "
+                      "ways "
+                      "out make all %3 sure.",
+                      nullptr, static_cast<int>(likely.value))
+                       .arg(whole(likely.value), whole((level_.shortBy - likely).value),
+                            whole(level_.shortBy.value));
         addCompetitors(all);
         if (const QString worth = oneMore(); !worth.isEmpty()) all << worth;
         for (const auto& out : slot_.leftOut)
@@ -84,7 +92,7 @@ private:
         if (w.goesTo && *w.goesTo < demands.size()) {
             const auto& to = demands[*w.goesTo];
             if (to.line == slot_.line && to.slot == slot_.slot)
-                return tr("One more %1 in time would make it one less short.").arg(plant);
+                return {}; // one stem, one less short: that goes without saying
             if (to.booking == view_.cover.booking)
                 return tr("One more %1 would go to another slot of this booking first.").arg(plant);
             return tr("One more %1 would go to %2 first.").arg(plant, booking(to.booking));
@@ -137,7 +145,13 @@ private:
             mend.bunch.value > 1
                 ? tr("%n bunch(es) of %1 %2", nullptr, bunches).arg(whole(mend.bunch.value), name)
                 : tr("%n stem(s) of %1", nullptr, bunches).arg(name);
-        way.words = {{tr("Buy %1").arg(what), AnswerPart::Weight::strong}, {price(mend) + order(mend), {}}};
+        const auto bought = mend.bunch.value * mend.bunches;
+        const QString why =
+            bought > mend.stems.value
+                ? tr(" (%1 for the %2: whole bunches are sold)").arg(whole(bought), whole(mend.stems.value))
+                : QString();
+        way.words = {{tr("Buy %1").arg(what), AnswerPart::Weight::strong},
+                     {why + price(mend) + order(mend), {}}};
         if (mend.orderLate) way.words.push_back({tr(" That day has passed."), AnswerPart::Weight::asks});
         way.words.push_back({after(mend.stems), {}});
         way.button = tr("Buy them");

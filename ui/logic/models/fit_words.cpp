@@ -26,7 +26,12 @@ public:
 
     [[nodiscard]] Answer head() const {
         const auto weight = answer_.fit == Fit::no ? AnswerPart::Weight::asks : AnswerPart::Weight::strong;
-        if (answer_.fit == Fit::yes) return {{tr("Yes. %1 fit.").arg(all()), weight}};
+        if (answer_.fit == Fit::yes) {
+            Answer yes{{tr("Yes. %1 fit.").arg(all()), weight}};
+            if (const auto* kit = untold())
+                yes.push_back({tr(" %1: not known yet.").arg(kitName(*kit)), AnswerPart::Weight::plain});
+            return yes;
+        }
         if (answer_.fit == Fit::tight) return {{tr("Yes, but tight: %1.").arg(all()), weight}};
         if (const QString some = part(); !some.isEmpty())
             return {{tr("%1, yes. ").arg(some), AnswerPart::Weight::strong},
@@ -35,13 +40,16 @@ public:
     }
 
     [[nodiscard]] QString reason() const {
-        if (answer_.fit == Fit::yes) return tr("Nothing stands in the way.");
+        if (answer_.fit == Fit::yes)
+            return untold()
+                       ? tr("Nothing that was counted stands in the way. What was not is asked for below.")
+                       : tr("Nothing stands in the way.");
         const auto [hard, tight] = std::pair(tr("What stops it: %1. %2"), tr("What decides it: %1. %2"));
         const QString& how = answer_.fit == Fit::no ? hard : tight;
         if (answer_.stems == answer_.fit) return how.arg(tr("stems"), stemsReason());
         if (answer_.hours == answer_.fit) return how.arg(tr("hours"), hoursReason());
         for (const auto& kit : answer_.kits)
-            if (kit.fit == answer_.fit) return how.arg(kitName(kit), kitReason(kit));
+            if (kit.owned && kit.fit == answer_.fit) return how.arg(kitName(kit), kitReason(kit));
         return {};
     }
 
@@ -72,9 +80,11 @@ public:
         sheet.rows.push_back(
             row(QStringLiteral("hours"), tr("Hours"), hoursReason(), answer_.hours, hours()));
         int i = 0;
-        for (const auto& kit : answer_.kits)
+        for (const auto& kit : answer_.kits) {
             sheet.rows.push_back(
                 row(QStringLiteral("kit%1").arg(i++), kitName(kit), kitReason(kit), kit.fit, reachOf(kit)));
+            if (!kit.owned) askFor(kit, sheet.rows.back());
+        }
         return sheet;
     }
 
@@ -108,8 +118,7 @@ public:
     }
 
     static QString date(const plan::FitDate& date) {
-        const QString day = shortDay(date.eventStart.day);
-        return date.fit == Fit::tight ? tr("%1, tight").arg(day) : tr("%1, fits").arg(day);
+        return (date.fit == Fit::tight ? tr("%1, tight") : tr("%1, fits")).arg(shortDay(date.eventStart.day));
     }
 
     static QString fault(const Problem& p) {
@@ -176,6 +185,28 @@ private:
         return out;
     }
 
+    /// A limit that nobody told: neither yes nor no, and typed where it is missed.
+    void askFor(const plan::FitKit& kit, SheetRow& row) const {
+        row.cells[0].jar = SheetJar{SheetState::unknown, 0};
+        row.cells[0].words = tr("not known");
+        row.cells[0].tone = SheetCell::Tone::second;
+        std::optional<SheetField> field;
+        if (kit.kind == plan::FitKitKind::coolSpace)
+            field = SheetField{model::TableKind::settings, "cool_buckets", season_.theSettings().id.value,
+                               tr("how many buckets")};
+        else if (kit.container)
+            field = SheetField{model::TableKind::containers, "owned", kit.container->value, tr("count")};
+        if (!field) return;
+        row.cells[1] = {{}, {}, std::nullopt, field};
+    }
+
+    /// The first limit that nobody told.
+    [[nodiscard]] const plan::FitKit* untold() const {
+        const auto found =
+            std::find_if(answer_.kits.begin(), answer_.kits.end(), [](const auto& k) { return !k.owned; });
+        return found == answer_.kits.end() ? nullptr : &*found;
+    }
+
     static SheetReach reachFrom(std::int64_t need, std::int64_t cautious, std::int64_t likely) {
         SheetReach r;
         r.need = need;
@@ -200,9 +231,16 @@ private:
         return all;
     }
 
+    /// What could be had: of a slot that is short no more than it is given.
+    [[nodiscard]] std::int64_t there(Level level) const {
+        std::int64_t all = 0;
+        for (const auto& s : answer_.slots)
+            all += s.there[plan::indexOf(level)].value;
+        return covered(level) < sum(&plan::FitStems::needed).value ? covered(level) : all;
+    }
+
     [[nodiscard]] SheetReach stems() const {
-        auto r =
-            reachFrom(sum(&plan::FitStems::needed).value, covered(Level::cautious), covered(Level::likely));
+        auto r = reachFrom(sum(&plan::FitStems::needed).value, there(Level::cautious), there(Level::likely));
         r.known = std::all_of(answer_.slots.begin(), answer_.slots.end(),
                               [](const auto& s) { return s.supplyKnown; });
         return r;
@@ -229,9 +267,11 @@ private:
     }
 
     [[nodiscard]] QString stemsReason() const {
+        const auto needed = sum(&plan::FitStems::needed).value;
+        if (needed > 0 && there(Level::cautious) >= needed * plan::fitReach)
+            return tr("%1 needed; %2 times that could be had.").arg(whole(needed)).arg(plan::fitReach);
         QString words = tr("%1 needed; %2 cautious, %3 likely.")
-                            .arg(whole(sum(&plan::FitStems::needed).value), whole(covered(Level::cautious)),
-                                 whole(covered(Level::likely)));
+                            .arg(whole(needed), whole(there(Level::cautious)), whole(there(Level::likely)));
         const auto* s = worst(Level::likely);
         const Level level = s ? Level::likely : Level::cautious;
         if (!s) s = worst(Level::cautious);
@@ -285,9 +325,8 @@ private:
     [[nodiscard]] QString kitReason(const plan::FitKit& kit) const {
         if (!kit.owned)
             return kit.kind == plan::FitKitKind::coolSpace
-                       ? tr("%n bucket(s) to stand cool; how many the store holds is not said in Settings "
-                            "yet.",
-                            nullptr, static_cast<int>(kit.needed))
+                       ? tr("%n bucket(s) to stand cool; how many does the store hold?", nullptr,
+                            static_cast<int>(kit.needed))
                        : tr("%1 needed; how many there are is not counted yet.").arg(whole(kit.needed));
         QString words =
             tr("%1 needed; %2 of %3 free")

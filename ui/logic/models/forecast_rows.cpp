@@ -65,7 +65,7 @@ ForecastCurve curveOf(const plan::PatchOutlook& o, const Walks& walks) {
 QString byWords(plan::DatesBy by) {
     switch (by) {
     case plan::DatesBy::nothing:
-        return ForecastRowsSay::tr("no dates yet");
+        return ForecastRowsSay::tr("first cut not said yet");
     case plan::DatesBy::calendar:
         return ForecastRowsSay::tr("by the calendar");
     case plan::DatesBy::warmth:

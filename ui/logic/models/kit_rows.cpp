@@ -2,7 +2,10 @@
 #include "ui/logic/models/kit_rows.h"
 
 #include "core/base/working_lines.h"
+#include "core/plan/shed/ribbon_days.h"
 #include "core/plan/shed_plan.h"
+#include "ui/logic/edits/shed_edits.h"
+#include "ui/logic/shed/shelf_rows.h"
 
 #include <QCoreApplication>
 
@@ -25,7 +28,10 @@ public:
     Sheet sheet() {
         Sheet out;
         out.firstTitle = tr("What");
-        out.columns = {{tr("Needed"), true, false}, {tr("On hand"), true, false}, {tr("Short"), true, false}};
+        out.columns = {{tr("Needed"), true, false},
+                       {tr("Owned"), true, false},
+                       {tr("With others then"), true, false},
+                       {tr("Short"), true, false}};
         add(out, tr("Containers"), containers());
         add(out, tr("Ribbons"), ribbons());
         add(out, tr("Sundries"), sundries());
@@ -72,6 +78,12 @@ private:
             out.rows.push_back(std::move(row));
     }
 
+    /// Set close to its figure; pieces need none.
+    static QString sundryUnit(const QString& unit) {
+        if (unit == QStringLiteral("metre") || unit == QStringLiteral("m")) return QStringLiteral("\u00a0m");
+        return unit == QStringLiteral("piece") || unit.isEmpty() ? QString() : QChar(0x00a0) + unit;
+    }
+
     static QString thousandths(std::int64_t value) {
         return value % 1000 == 0 ? whole(value / 1000) : QString::number(static_cast<double>(value) / 1000);
     }
@@ -79,12 +91,12 @@ private:
     std::vector<SheetRow> containers() {
         std::vector<SheetRow> rows;
         for (const auto& c : kit_.containers) {
+            const model::Ref ref{TableKind::containers, c.container.value};
             const QString name = nameIn(season_.containers, c.container);
-            auto row = rowOf(QStringLiteral("container%1").arg(c.container.value), name, {});
-            row.cells = {
-                total(c.total, name, {TableKind::containers, c.container.value}),
-                counted(c.total.onHand, {TableKind::containers, "owned", c.container.value, tr("count")}),
-                missing(c.total.missing, name, model::Ref{TableKind::containers, c.container.value})};
+            auto row = rowOf(QStringLiteral("container%1").arg(ref.id), name, {});
+            row.cells = {total(c.total, name, ref, {}),
+                         counted(c.total.onHand, {ref.table, "owned", ref.id, tr("count")})};
+            addShort(row, c.total.missing, name, ref, {});
             rows.push_back(std::move(row));
         }
         return rows;
@@ -93,23 +105,22 @@ private:
     std::vector<SheetRow> sundries() {
         std::vector<SheetRow> rows;
         for (const auto& s : kit_.sundries) {
+            const model::Ref ref{TableKind::sundries, s.sundry.value};
             const auto* sundry = season_.sundries.find(s.sundry);
             const QString name = sundry ? text(sundry->name) : QString();
-            auto row = rowOf(QStringLiteral("sundry%1").arg(s.sundry.value), name,
-                             sundry ? tr("by the %1").arg(text(sundry->unit)) : QString());
-            row.cells = {
-                total(s.total, name, {TableKind::sundries, s.sundry.value}),
-                counted(s.total.onHand, {TableKind::sundries, "on_hand", s.sundry.value, tr("count")}),
-                missing(s.total.missing, name, model::Ref{TableKind::sundries, s.sundry.value})};
+            const QString unit = sundry ? sundryUnit(text(sundry->unit)) : QString();
+            auto row = rowOf(QStringLiteral("sundry%1").arg(ref.id), name, {});
+            row.cells = {total(s.total, name, ref, unit), left(s.total, name, ref, unit)};
+            addShort(row, s.total.missing, name, ref, unit);
             rows.push_back(std::move(row));
         }
         return rows;
     }
 
-    SheetCell total(const shed::KitTotal& t, const QString& name, model::Ref ref) {
+    SheetCell total(const shed::KitTotal& t, const QString& name, model::Ref ref, const QString& unit) {
         if (!t.onHand) ++uncounted_;
         SheetFigure f;
-        f.words = thousandths(t.needed) + (t.unknownUses > 0 ? tr(" at least") : QString());
+        f.words = thousandths(t.needed) + unit + (t.unknownUses > 0 ? tr(" at least") : QString());
         f.means = tr("of %1 needed").arg(name);
         f.working = t.working;
         f.leadsTo = ref;
@@ -124,35 +135,49 @@ private:
         return cell;
     }
 
-    /// Thousandths that the shelf lacks on a day this booking has some of the item, all bookings together.
-    [[nodiscard]] std::int64_t shortBesideOthers(const model::Ref& ref) const {
-        if (!shed_) return 0;
-        std::int64_t most = 0;
-        for (const auto& item : shed_->kit) {
-            if (item.item != ref || !item.owned) continue;
-            for (const auto& hold : item.holds) {
-                if (hold.booking != booking_) continue;
-                for (std::size_t i = 0; i < item.levels.size(); ++i) {
-                    const bool before = i + 1 < item.levels.size() && item.levels[i + 1].from <= hold.from;
-                    if (before || (hold.until && item.levels[i].from > *hold.until)) continue;
-                    most =
-                        std::max(most, (item.levels[i].away - *item.owned) * (item.inThousandths ? 1 : 1000));
-                }
-            }
+    /// Of what is used up: what is still on the shelf, as the shed has it.
+    SheetCell left(const shed::KitTotal& t, const QString& name, model::Ref ref, const QString& unit) const {
+        if (!t.onHand) return counted(t.onHand, {ref.table, "on_hand", ref.id, tr("count")});
+        const auto day = kitOnDay(shed_, ref, booking_);
+        const std::int64_t there = day ? day->owned : *t.onHand;
+        SheetFigure f;
+        f.words = thousandths(there) + unit;
+        f.means = tr("of %1 on the shelf").arg(name);
+        const auto line = [&](Step step, const char* what, std::int64_t amount, Basis basis) {
+            return lineOf(step, what, static_cast<double>(amount) / 1000, Unit::count, basis);
+        };
+        f.working = {line(Step::given, "on hand", *t.onHand, Basis::counted)};
+        if (there < *t.onHand) {
+            f.working.push_back(line(Step::minus, "used", *t.onHand - there, Basis::computed));
+            f.working.push_back(line(Step::result, "left", there, Basis::computed));
         }
-        return most;
+        f.leadsTo = ref;
+        f.leadWords = tr("Show it in the shed");
+        return {{}, {}, std::move(f)};
     }
 
-    SheetCell missing(const std::optional<std::int64_t>& value, const QString& name,
-                      const std::optional<model::Ref>& ref = std::nullopt) {
-        if (!value) return {tr("not known"), SheetCell::Tone::second};
-        if (const auto beside = *value == 0 && ref ? shortBesideOthers(*ref) : 0; beside > 0) {
-            beside_ << tr("%1 %2").arg(thousandths(beside), name);
-            return {tr("%1, with what others have out then").arg(thousandths(beside)), SheetCell::Tone::asks};
+    /// With others then, and what that leaves short, as the shelves have it; alone until they are planned.
+    void addShort(SheetRow& row, const std::optional<std::int64_t>& alone, const QString& name,
+                  const model::Ref& ref, const QString& unit) {
+        const std::int64_t scale = ref.table == TableKind::sundries ? 1 : 1000;
+        const auto day = kitOnDay(shed_, ref, booking_);
+        SheetCell others;
+        if (day && day->others > 0) others.words = thousandths(day->others * scale) + unit;
+        if (day && day->broken > 0)
+            others.words = others.words.isEmpty() ? tr("%1 broken").arg(whole(day->broken))
+                                                  : tr("%1, %2 broken").arg(others.words, whole(day->broken));
+        if (others.words.isEmpty()) others = {QStringLiteral("–"), SheetCell::Tone::second};
+        row.cells.push_back(std::move(others));
+        const auto lacking = day ? std::optional(day->lacking * scale) : alone;
+        if (!lacking) {
+            row.cells.push_back({tr("not known"), SheetCell::Tone::second});
+        } else if (*lacking == 0) {
+            row.cells.push_back({tr("none"), SheetCell::Tone::second});
+        } else {
+            (day && day->needed <= day->owned ? beside_ : short_)
+                << tr("%1 %2").arg(thousandths(*lacking) + unit, name);
+            row.cells.push_back({thousandths(*lacking) + unit, SheetCell::Tone::asks});
         }
-        if (*value == 0) return {tr("none"), SheetCell::Tone::second};
-        short_ << tr("%1 %2").arg(thousandths(*value), name);
-        return {thousandths(*value), SheetCell::Tone::asks};
     }
 
     std::vector<SheetRow> ribbons() {
@@ -167,7 +192,10 @@ private:
             for (const auto& cut : need.cuts)
                 cuts << tr("%1 × %2 mm").arg(whole(cut.pieces.value), whole(cut.each.value));
             row.under = cuts.join(QStringLiteral(" · "));
-            row.cells = {ribbonNeeded(need, name), ribbonOnHand(need), ribbonShort(need, name)};
+            row.cells = {ribbonNeeded(need, name),
+                         ribbonOnHand(need),
+                         {QStringLiteral("–"), SheetCell::Tone::second},
+                         ribbonShort(need, name)};
             rows.push_back(std::move(row));
         }
         return rows;
@@ -194,9 +222,22 @@ private:
 
     SheetCell ribbonShort(const plan::RibbonNeed& need, const QString& name) {
         if (!need.missing) return {tr("not known"), SheetCell::Tone::second};
-        if (need.missing->value == 0) return {tr("none"), SheetCell::Tone::second};
-        short_ << tr("%1 of %2").arg(metres(*need.missing), name);
-        return {metres(*need.missing), SheetCell::Tone::asks};
+        const auto lacking = ribbonLacking(need);
+        if (!lacking) return {tr("not planned"), SheetCell::Tone::second};
+        if (lacking->value == 0) return {tr("none"), SheetCell::Tone::second};
+        short_ << tr("%1 of %2").arg(metres(*lacking), name);
+        return {metres(*lacking), SheetCell::Tone::asks};
+    }
+
+    /// As the shelf cuts it day by day; blank: not planned. Alone, until that is known.
+    [[nodiscard]] std::optional<Millimetres> ribbonLacking(const plan::RibbonNeed& need) const {
+        if (!shed_) return need.missing;
+        const auto* day = edits::ribbonDayOf(shed_, booking_);
+        if (!day || (shed_->today && day->day < *shed_->today)) return Millimetres(0);
+        for (const auto& cut : day->ribbons)
+            if (cut->ribbon == need.ribbon)
+                return plan::ribbonIsNotCut(*cut) ? std::nullopt : std::optional(cut->missingLength);
+        return Millimetres(0);
     }
 
     std::vector<SheetRow> wet() {
@@ -233,7 +274,15 @@ private:
         if (!kit_.bucketsOwned) ++uncounted_;
         std::optional<std::int64_t> less;
         if (kit_.bucketsOwned) less = std::max<std::int64_t>(0, b.total - *kit_.bucketsOwned) * 1000;
-        row.cells = {{{}, {}, std::move(f)}, std::move(onHand), missing(less, tr("buckets"))};
+        row.cells = {{{}, {}, std::move(f)}, std::move(onHand)};
+        model::Ref shelf{TableKind::holders, 0};
+        for (std::size_t i = 0; shed_ && i < shed_->kit.size(); ++i) {
+            const auto& ref = shed_->kit[i].item;
+            const auto* holder =
+                ref.table == TableKind::holders ? season_.holders.find(Id<model::Holder>(ref.id)) : nullptr;
+            if (holder && holder->kind == model::HolderKind::bucket) shelf = ref;
+        }
+        addShort(row, less, tr("buckets"), shelf, {});
         return row;
     }
 
@@ -244,7 +293,7 @@ private:
                   (kit_.water.unknownUses > 0 ? tr(" at least") : QString());
         f.means = tr("of water to fill in");
         f.working = kit_.water.working;
-        row.cells = {{{}, {}, std::move(f)}, {tr("from the tap"), SheetCell::Tone::second}, {}};
+        row.cells = {{{}, {}, std::move(f)}, {tr("from the tap"), SheetCell::Tone::second}, {}, {}};
         return row;
     }
 

@@ -92,8 +92,10 @@ private:
             row.under = tr("and %n spare, not charged", nullptr, static_cast<int>(line.sparePieces.value));
         const std::optional<Money> own = design ? design->price : std::nullopt;
         SheetCell price;
-        price.field = SheetField{TableKind::lines, "unit_price", line.id.value,
-                                 own ? tr("%1, from the design").arg(in(*own)) : tr("no price")};
+        price.field =
+            SheetField{TableKind::lines, "unit_price", line.id.value, own ? in(*own) : tr("no price")};
+        if (own && !line.unitPrice)
+            row.under = row.under.isEmpty() ? tr("list price") : tr("list price; %1").arg(row.under);
         const auto one = line.unitPrice ? line.unitPrice : own;
         row.cells = {{whole(line.pieces.value), {}}, std::move(price)};
         if (!one || !plan_.money) { // without a price, or too large to add up

@@ -96,6 +96,7 @@ private:
         const auto hours = peopleOn(day);
         for (const auto& person : hours)
             addLane(out, person);
+        if (plan_.runUp) out.work = workBetween(plan_, day, day); // as everywhere else it is told
         addNobody(out);
         addThreads(out);
         addGuests(out);
@@ -140,7 +141,8 @@ private:
     void setOver(BoardDay& out) const {
         if (!plan_.runUp) return;
         for (const auto& over : plan_.runUp->over)
-            if (over.day == out.day) out.over = RunUpBoardSay::tr("%1 too much").arg(workWords(over.minutes));
+            if (over.day == out.day)
+                out.over = RunUpBoardSay::tr("%1 too much").arg(workWords(toldWork(over.minutes)));
     }
 
     /// The grower, and the helpers who are there or have something to do.
@@ -199,7 +201,7 @@ private:
         for (const auto& free : runup::without(lane.there, busy))
             out.room += free.to - free.from;
         out.work += work;
-        if (!person.worker.helper && work.value > 0) lane.hours = workWords(work);
+        if (!person.worker.helper && work.value > 0) lane.hours = workWords(toldWork(work));
         out.lanes.push_back(std::move(lane));
     }
 

@@ -109,14 +109,19 @@ private:
             }
         }
         if (!latest) return;
+        if (latest->from.day < latest->to.day) {
+            out.push_back(
+                {tr(" Cutting and stripping run through the night, until %1.").arg(at(latest->to))});
+            return;
+        }
         out.push_back({tr(" Cutting and stripping run until %1, %2 after your working day, for the cool.")
                            .arg(at(latest->to), workWords(Minutes(most)))});
     }
 
     [[nodiscard]] Answer overWords(const plan::RunUpOver& over) const {
-        Answer out{
-            {tr("It does not fit: "), Weight::asks},
-            {tr("%1 has %2 too much. ").arg(shortDay(over.day), workWords(over.minutes)), Weight::asks}};
+        Answer out{{tr("It does not fit: "), Weight::asks},
+                   {tr("%1 has %2 too much. ").arg(shortDay(over.day), workWords(toldWork(over.minutes))),
+                    Weight::asks}};
         for (const auto& m : over.mends) {
             const QString words = mend(season_, m);
             if (!words.isEmpty()) out.push_back({words + QLatin1Char(' ')});

@@ -317,7 +317,7 @@ ShareView shareView(const model::Season& season, const ShareFound& found, const 
     }
     view.small = cameInWords(season, found, goals);
     view.head = shareAnswer(season, found.ladder);
-    view.notes = shareNotes(season, found.plan);
+    view.notes = shareNotes(season, found);
     const ShareChoiceWords say(season, found);
     const auto& ways = found.ladder.ways;
     if (ways.empty()) return view;

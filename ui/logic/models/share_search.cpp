@@ -95,9 +95,31 @@ std::optional<cover::Allocation> withoutThis(const ShareQuestion& q) {
     return std::move(allocation).value();
 }
 
+/// What the cover has cut in patches for the booking, and what it would have cut all there is of: the first
+/// plant of a slot that is short (cutting_goals.h).
+std::optional<std::set<Id<model::Plant>>> plantsCutFor(const ShareQuestion& q) {
+    if (!q.cover) return std::nullopt;
+    const auto found = q.cover->bookings.find(q.booking);
+    if (found == q.cover->bookings.end()) return std::nullopt;
+    std::set<Id<model::Plant>> plants;
+    for (const auto& slot : found->second.slots) {
+        const auto& likely = slot.at[plan::indexOf(plan::Level::likely)];
+        bool any = false;
+        for (const auto& piece : likely.pieces) {
+            if (piece.source != cover::Source::patch) continue;
+            plants.insert(piece.plant);
+            any = true;
+        }
+        if (likely.shortBy.value > 0 && !any && !slot.choices.empty())
+            plants.insert(slot.choices.front().plant);
+    }
+    return plants;
+}
+
 /// The first plant of each short slot none of whose plants has a figure: blank is not nought, so there is
-/// nothing yet to find a way out of.
-std::vector<Id<model::Plant>> stillToCount(const plan::SharePlan& plan) {
+/// nothing yet to find a way out of. What the tally has no row for is not waited for: another stands in.
+std::vector<Id<model::Plant>> stillToCount(const plan::SharePlan& plan,
+                                           const std::optional<std::set<Id<model::Plant>>>& cutFor) {
     std::set<Id<model::Plant>> counted;
     for (const auto& c : plan.problem.counted)
         if (c.stems) counted.insert(c.plant);
@@ -105,8 +127,10 @@ std::vector<Id<model::Plant>> stillToCount(const plan::SharePlan& plan) {
     for (const auto& slot : shortSlots(plan.share)) {
         const auto known = [&](Id<model::Plant> p) { return counted.contains(p); };
         if (slot.plants.empty() || std::any_of(slot.plants.begin(), slot.plants.end(), known)) continue;
-        if (std::find(waits.begin(), waits.end(), slot.plants.front()) == waits.end())
-            waits.push_back(slot.plants.front());
+        const auto hasRow = [&](Id<model::Plant> p) { return !cutFor || cutFor->contains(p); };
+        const auto row = std::find_if(slot.plants.begin(), slot.plants.end(), hasRow);
+        if (row != slot.plants.end() && std::find(waits.begin(), waits.end(), *row) == waits.end())
+            waits.push_back(*row);
     }
     return waits;
 }
@@ -293,7 +317,8 @@ ShareFound findShare(const ShareQuestion& q) {
     }
     found.plan = std::move(plan).value();
     if (!found.tallied && found.plan.share.missing().value > 0) return found;
-    found.waitsFor = stillToCount(found.plan);
+    found.cutFor = plantsCutFor(q);
+    found.waitsFor = stillToCount(found.plan, found.cutFor);
     if (!found.waitsFor.empty()) return found;
     found.input = Offers(q, found.plan).input();
     for (const auto& way : q.mixed)

@@ -6,6 +6,7 @@
 
 #include <memory>
 #include <optional>
+#include <set>
 #include <vector>
 
 /// A booking's share-out and its ways out, from the season as it is planned. Takes longer than a frame:
@@ -26,7 +27,10 @@ struct ShareFound {
     bool tallied = false;                   ///< anything was counted on a round of this booking
     std::vector<Id<model::Plant>> waitsFor; ///< a slot is short of all its plants and none was counted: no
                                             ///< ways out are looked for before these are
-    plan::SharePlan plan;                   ///< as it is in the season
+    /// Plants the tally has a row for, because some of their stems are cut for the booking; blank while no
+    /// cover is known.
+    std::optional<std::set<Id<model::Plant>>> cutFor;
+    plan::SharePlan plan;                       ///< as it is in the season
     std::vector<shareout::TallyLine> fromStore; ///< counted in it besides the tally
     shareout::LadderInput input;                ///< what may still be had
     shareout::Ladder ladder; ///< after what is mixed already; no ways when nothing is short

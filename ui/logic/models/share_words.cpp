@@ -276,13 +276,20 @@ QStringList setAsideWords(const model::Season& season, const plan::SharePlan& pl
 
 } // namespace
 
-QStringList shareNotes(const model::Season& season, const plan::SharePlan& plan) {
+QStringList shareNotes(const model::Season& season, const ShareFound& found) {
     QStringList all;
-    for (const auto& note : plan.tally.notes)
+    for (const auto& note : found.plan.tally.notes)
         all << noteWords(season, note);
-    for (const auto& note : plan.share.notes)
-        all << noteWords(season, note);
-    all += setAsideWords(season, plan);
+    for (auto note : found.plan.share.notes) {
+        if (note.finding == shareout::ShareFinding::plantInNoSlot)
+            for (const auto& lot : found.fromStore)
+                if (lot.plant == note.plant) note.number -= lot.cut.value_or(Stems(0)).value;
+        const bool unwanted = note.finding == shareout::ShareFinding::plantNotCounted && found.cutFor &&
+                              !found.cutFor->contains(note.plant);
+        const bool inStore = note.finding == shareout::ShareFinding::plantInNoSlot && note.number <= 0;
+        if (!unwanted && !inStore) all << noteWords(season, note);
+    }
+    all += setAsideWords(season, found.plan);
     return all;
 }
 

@@ -21,7 +21,8 @@ QString stillToCountWords(const model::Season& season, const std::vector<Id<mode
 /// stop.
 QString shareAnswer(const model::Season& season, const shareout::Ladder& ladder);
 /// What the tally and the share-out remark: blanks, slips, plants in no slot, other bookings of the rounds.
-QStringList shareNotes(const model::Season& season, const plan::SharePlan& plan);
+/// What stands in the store without being wanted is no remark, nor a plant that nobody means to cut.
+QStringList shareNotes(const model::Season& season, const ShareFound& found);
 
 /// "64 = 16 × 3 + 8 × 2": one line for each plant that was counted and used or left.
 QStringList shareWorkings(const model::Season& season, const shareout::ShareOut& share);

@@ -44,6 +44,8 @@ struct SheetReach {
     std::int64_t thereCautious = 0;
     std::int64_t thereLikely = 0;
     std::optional<std::int64_t> thereHopeful;
+    std::int64_t swapped = 0;           ///< of what is covered, by other plants
+    std::optional<Colour> swapColour{}; ///< of the one that gives most
     bool known = true;
     QString inWords;
 };

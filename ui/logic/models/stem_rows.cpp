@@ -70,7 +70,8 @@ private:
         head.key = QStringLiteral("line%1").arg(line.line.value);
         head.look = RowLook::head;
         head.name = nameIn(season_.designs, line.design);
-        head.rest = tr("%n of them", nullptr, static_cast<int>(line.pieces.value));
+        if (line.pieces.value != 1)
+            head.rest = tr("%n of them", nullptr, static_cast<int>(line.pieces.value));
         head.cells = {{whole(line.stems.value), SheetCell::Tone::second}};
         sheet.rows.push_back(std::move(head));
         std::vector<std::pair<const plan::PlantNeed*, const plan::SlotUse*>> uses;

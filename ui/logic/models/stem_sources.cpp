@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <tuple>
 
 namespace withy::ui {
@@ -205,6 +206,24 @@ QString pluralOf(const QString& plant) {
 QString countedPlant(const model::Season& season, Id<model::Plant> plant, std::int64_t stems) {
     const QString name = inPassing(season, plant);
     return StemSourcesSay::counted(stems, stems == 1 ? name : pluralOf(name));
+}
+
+SwappedIn swappedIn(const model::Season& season, const CutTimes& times, const plan::SlotCover& slot) {
+    const std::optional<Id<model::Plant>> leading =
+        slot.choices.empty() ? std::nullopt : std::optional(slot.choices.front().plant);
+    std::map<Id<model::Plant>, std::int64_t> by;
+    for (const auto& s : sourcesOf(season, times, slot))
+        if (leading && s.plant != *leading) by[s.plant] += s.stems;
+    SwappedIn in;
+    std::int64_t most = 0;
+    for (const auto& [plant, stems] : by) {
+        in.stems += stems;
+        if (stems <= most) continue;
+        most = stems;
+        in.most = plant;
+    }
+    in.alone = by.size() <= 1;
+    return in;
 }
 
 } // namespace withy::ui

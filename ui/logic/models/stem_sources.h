@@ -28,6 +28,15 @@ std::vector<StemSource> sourcesOf(const model::Season& season, const CutTimes& t
 /// Of a whole booking, the same place, day and plant added up; by day, then in walking order.
 std::vector<StemSource> sourcesOf(const model::Season& season, const CutTimes& times,
                                   const plan::BookingCover& cover);
+
+/// What other plants than the slot's first give.
+struct SwappedIn {
+    std::int64_t stems = 0;
+    std::optional<Id<model::Plant>> most; ///< gives most of them
+    bool alone = true;                    ///< gives all of them
+};
+
+SwappedIn swappedIn(const model::Season& season, const CutTimes& times, const plan::SlotCover& slot);
 /// Of one place: "Tunnel side, 46, Fri 10 Sep 06:10"; cut on several rounds "Tunnel side, 68, Mon 6 to Fri 10
 /// Sep".
 QString sourceWords(const std::vector<StemSource>& days);

@@ -143,8 +143,8 @@ QString stripEmptyWords(const model::Season& season, const StripFigures& f) {
         return StripWordsSay::tr(
             "Nothing grows here yet. Write down a patch in the garden, and its bloom stands here.");
     return StripWordsSay::tr(
-        "No patch says how many stems it bears and when. Give one its stems and its usual days, and "
-        "its bloom stands here.");
+        "About when is each patch first and last cut, and how many stems does it give? Say so under Garden, "
+        "Patches, and its bloom stands here.");
 }
 
 QString stripLegend() {

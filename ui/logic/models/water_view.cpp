@@ -7,6 +7,7 @@
 #include "ui/logic/edits/design_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/colour_view.h"
+#include "ui/logic/models/week_steps.h"
 #include "ui/logic/run_up_words.h"
 
 #include <QCoreApplication>
@@ -87,13 +88,16 @@ QString standsWords(const plan::PieceWater& w, const model::Booking* booking) {
         .arg(QString::number(w.phases.front().celsius, 'g', 3));
 }
 
-void sayLevel(WaterView& view, const plan::PieceWater& w) {
+void sayLevel(WaterView& view, const plan::PieceWater& w, const model::Booking* booking) {
     const auto& c = w.course;
     const auto when = [](const std::optional<LocalTime>& at, double hours) {
         return at ? WaterViewSay::tr("by %1").arg(moment(*at))
                   : WaterViewSay::tr("after %1").arg(hoursWords(hours));
     };
-    if (c.topUpAfter)
+    if (c.topUpAfter && booking && w.topUpAt && booking->eventEnd < *w.topUpAt)
+        view.head =
+            WaterViewSay::tr("Check and top up before you leave, by %1").arg(moment(booking->eventEnd));
+    else if (c.topUpAfter)
         view.head = *c.topUpAfter <= 0
                         ? WaterViewSay::tr("Fill it higher: too little stands over the stem ends")
                         : WaterViewSay::tr("Check and top up %1").arg(when(w.topUpAt, *c.topUpAfter));
@@ -101,10 +105,11 @@ void sayLevel(WaterView& view, const plan::PieceWater& w) {
         view.head = WaterViewSay::tr("The water lasts to the end");
     if (c.endIsDry && c.dryAfter) {
         view.warns = true;
-        view.sentences << (w.dryAt
+        const auto dry = w.dryAt && w.standing ? w.standing->to - *w.dryAt : Minutes(0);
+        view.sentences << (dry.value > 0
                                ? WaterViewSay::tr(
-                                     "Left alone, the stem ends stand dry from %1, and the last hour is dry.")
-                                     .arg(moment(*w.dryAt))
+                                     "Left alone, the stem ends stand dry from %1, for the last %2.")
+                                     .arg(moment(*w.dryAt), workWords(dry))
                                : WaterViewSay::tr("Left alone, the stem ends stand dry after %1.")
                                      .arg(hoursWords(*c.dryAfter)));
     } else if (!c.curve.empty()) {
@@ -162,7 +167,7 @@ WaterView waterView(const model::Season& season, const plan::Plan& plan, Id<mode
     const auto w = plan::pieceWater(season, design, use.booking, use.plan.get());
     if (!w) return view;
     drawCourse(view, *w);
-    sayLevel(view, *w);
+    sayLevel(view, *w, w->booking ? use.booking : nullptr);
     sayLitres(view, *w);
     view.sentences << standsWords(*w, w->booking ? use.booking : nullptr);
     if (w->course.unknownDrinkers > 0)

@@ -148,6 +148,22 @@ QString workWords(Minutes work) {
                         : Week::tr("%1 h %2").arg(hours).arg(minutes, 2, 10, QLatin1Char('0'));
 }
 
+Minutes toldWork(Minutes work) {
+    return work.value > 0 ? std::max(Minutes(5), Minutes((work.value + 2) / 5 * 5)) : work;
+}
+
+Minutes workBetween(const plan::Plan& plan, Day first, Day last) {
+    std::map<Day, Minutes> days;
+    for (std::size_t i = 0; plan.runUp && i < plan.runUp->steps.size(); ++i) {
+        const auto& s = plan.runUp->steps[i];
+        if (first <= s.from.day && s.from.day <= last) days[s.from.day] += s.minutes;
+    }
+    Minutes all;
+    for (const auto& [day, work] : days)
+        all += toldWork(work);
+    return all;
+}
+
 std::vector<WeekDay> stepsOfWeek(const model::Season& season, const plan::Plan& plan, Day monday) {
     std::vector<WeekDay> days(7);
     for (int i = 0; i < 7; ++i) {
@@ -160,6 +176,8 @@ std::vector<WeekDay> stepsOfWeek(const model::Season& season, const plan::Plan& 
         if (laid.count(id) == 0) addSteps(season, *booking, monday, days);
     addLaid(season, plan, monday, days);
     addBusy(season, monday, days);
+    for (auto& day : days)
+        day.work = toldWork(day.work);
     for (auto& day : days)
         std::stable_sort(day.steps.begin(), day.steps.end(),
                          [](const WeekStep& a, const WeekStep& b) { return a.from < b.from; });
@@ -186,6 +204,7 @@ std::vector<WeekDay> stepsOfBooking(const model::Season& season, const plan::Pla
     }
     std::vector<WeekDay> out;
     for (auto& [at, day] : days) {
+        day.work = toldWork(day.work);
         day.day = at;
         day.sun = sunWords(season.theSettings(), at);
         out.push_back(std::move(day));

@@ -59,6 +59,11 @@ QString sunWords(const model::Settings& settings, Day day);
 /// "8 h 15", "40 min".
 QString workWords(Minutes work);
 
+/// A day's work as it is told everywhere: to the nearest five minutes.
+Minutes toldWork(Minutes work);
+/// All hands' work on these days, as told: a day's sums added up. Nought until the work is laid into time.
+Minutes workBetween(const plan::Plan& plan, Day first, Day last);
+
 /// The same as rows: a head for each day, then its steps. Ticks, minutes and pins are edits of their own.
 class WeekStepsModel : public QAbstractTableModel {
     Q_OBJECT

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/day_heat.h"
 #include "core/runup/busy_spans.h"
+#include "ui/logic/answers/diary_answers.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/week_steps.h"
 #include "ui/logic/papers/cutting_hours.h"
@@ -70,8 +71,11 @@ private:
         Minutes sum;
         for (const auto& step : steps_)
             if (step.from.day == day && !needsNobody(step)) sum += step.minutes;
-        return sum;
+        return toldWork(sum);
     }
+
+    /// "1 h 16" is one word.
+    static QString close(Minutes work) { return workWords(work).replace(QLatin1Char(' '), QChar::Nbsp); }
 
     [[nodiscard]] std::vector<papers::Text> facts() const {
         std::vector<papers::Text> out;
@@ -82,14 +86,11 @@ private:
             if (workOn(monday_ + i) > workOn(full)) full = monday_ + i;
         }
         if (all.value == 0) return {plain(utf8(tr("Nothing to do this week.")))};
-        out.push_back(strong(utf8(workWords(all))) + plain(utf8(tr(" of work"))));
+        out.push_back(strong(utf8(close(all))) + plain(utf8(tr(" of work"))));
         out.push_back(plain(utf8(tr("fullest day: "))) +
-                      strong(utf8(tr("%1, %2").arg(shortDay(full), workWords(workOn(full))))));
-        if (order_.plan.runUp)
-            for (const auto& over : order_.plan.runUp->over)
-                if (inWeek(over.day))
-                    out.push_back(strong(
-                        utf8(tr("%1 is %2 too long").arg(shortDay(over.day), workWords(over.minutes)))));
+                      strong(utf8(tr("%1, %2").arg(shortDay(full), close(workOn(full))))));
+        const QString over = tooMuchWords(stepsOfWeek(season_, order_.plan, monday_), season_, order_.plan);
+        if (!over.isEmpty()) out.push_back(strong(utf8(over)));
         return out;
     }
 
@@ -113,8 +114,7 @@ private:
     [[nodiscard]] QString dayNote(Day day, Minutes work) {
         const QString warm = tooWarmFrom(heat_.on(day), season_.theSettings().heatLimitCelsius, std::nullopt);
         if (work.value == 0) return warm.isEmpty() ? tr("nothing to do") : tr("warm from %1").arg(warm);
-        QString hours = workWords(work);
-        hours.replace(QLatin1Char(' '), QChar::Nbsp); // "1 h 16" is one word
+        const QString hours = close(work);
         return warm.isEmpty() ? hours : tr("%1, warm %2").arg(hours, warm);
     }
 
@@ -190,7 +190,8 @@ private:
             ++count;
             sum += step.minutes;
         }
-        return count == 0 ? QString() : tr("and %n small step(s), %1", nullptr, count).arg(workWords(sum));
+        return count == 0 ? QString()
+                          : tr("and %n small step(s), %1", nullptr, count).arg(close(toldWork(sum)));
     }
 
     const PaperOrder& order_;

@@ -53,18 +53,12 @@ QString bookingsOf(const model::Season& season, const plan::BuyingLine& line) {
     return words.join(QStringLiteral(", "));
 }
 
-const plan::KitItem* itemOf(const plan::ShedPlan* shed, model::Ref ref) {
-    if (!shed) return nullptr;
-    for (const auto& item : shed->kit)
-        if (item.item == ref) return &item;
-    return nullptr;
-}
-
 /// What is there on the day for this booking, the others having theirs.
 struct KitNeed {
     QString name;
     QString need;
     QString there;
+    QString others;
     QString lacking;
     QString by;
 };
@@ -73,6 +67,7 @@ papers::TableRow rowOf(const KitNeed& n) {
     return {{plain(utf8(n.name)),
              strong(utf8(n.need)),
              plain(utf8(n.there)),
+             plain(utf8(n.others)),
              strong(utf8(n.lacking)),
              plain(utf8(n.by)),
              {}},
@@ -92,8 +87,9 @@ public:
     papers::Table table() const {
         papers::Table t;
         t.columns = {columnOf(tr("what"), false, 1), columnOf(tr("needed"), true),
-                     columnOf(tr("owned"), true),    columnOf(tr("short"), true),
-                     columnOf(tr("by"), false),      columnOf(tr("laid out"), true)};
+                     columnOf(tr("owned"), true),    columnOf(tr("with others"), true),
+                     columnOf(tr("short"), true),    columnOf(tr("by"), false),
+                     columnOf(tr("laid out"), true)};
         t.columns.back().cells = papers::CellKind::Box;
         addContainers(t);
         addRibbons(t);
@@ -103,29 +99,19 @@ public:
     }
 
 private:
-    /// Short on the booking's own days, whoever else has some then.
-    [[nodiscard]] QString shortOf(model::Ref ref, Day from) const {
-        const auto* item = itemOf(shed_, ref);
-        if (!item || !item->owned) return {};
-        std::int64_t most = 0, away = 0;
-        for (const auto& level : item->levels) {
-            if (level.from <= from) away = level.away;
-            if (level.from > from && level.from <= booking_.eventEnd.day) most = std::max(most, level.away);
-        }
-        most = std::max(most, away) - *item->owned;
-        if (most <= 0) return tr("none");
-        return item->inThousandths ? QString::number(static_cast<double>(most) / 1000, 'g', 6) : whole(most);
-    }
-
-    [[nodiscard]] QString ownedOf(model::Ref ref) const {
-        const auto* item = itemOf(shed_, ref);
-        if (!item || !item->owned) return tr("not counted");
-        return item->inThousandths ? QString::number(static_cast<double>(*item->owned) / 1000, 'g', 6)
-                                   : whole(*item->owned);
+    static QString amountIn(model::Ref ref, std::int64_t amount) {
+        return ref.table == TableKind::sundries ? QString::number(static_cast<double>(amount) / 1000, 'g', 6)
+                                                : whole(amount);
     }
 
     void add(papers::Table& t, const QString& name, const QString& need, model::Ref ref, Day from) const {
-        t.rows.push_back(rowOf({name, need, ownedOf(ref), shortOf(ref, from), shortDay(from)}));
+        KitNeed row{name, need, tr("not counted"), {}, {}, shortDay(from)};
+        if (const auto day = kitOnDay(shed_, ref, booking_.id)) {
+            row.there = amountIn(ref, day->owned - day->broken);
+            if (day->others > 0) row.others = amountIn(ref, day->others);
+            row.lacking = day->lacking > 0 ? amountIn(ref, day->lacking) : tr("none");
+        }
+        t.rows.push_back(rowOf(row));
     }
 
     void addContainers(papers::Table& t) const {
@@ -153,7 +139,11 @@ private:
                           : cut && cut->missingLength.value > 0 ? metres(cut->missingLength)
                                                                 : tr("none");
             t.rows.push_back(rowOf({itemName(season_, {TableKind::ribbons, need.ribbon.value}),
-                                    metres(need.needed), there, lacking, shortDay(plan_.makeUpStart.day)}));
+                                    metres(need.needed),
+                                    there,
+                                    {},
+                                    lacking,
+                                    shortDay(plan_.makeUpStart.day)}));
         }
     }
 
@@ -242,8 +232,9 @@ papers::Document buyingListPaper(const PaperOrder& order) {
     d.name = season.theSettings().seasonName;
     const auto* shed = order.plan.shed.get();
     const bool any = shed && !shed->buying.empty();
-    d.key = any ? utf8(shortDay(shed->buying.front().neededBy)) : utf8(KitPapersSay::tr("nothing"));
-    d.keyNote = utf8(any ? KitPapersSay::tr("the first day something is short") : KitPapersSay::tr("to buy"));
+    d.key = any ? utf8(shortDay(shed->buying.front().neededBy)) : std::string();
+    d.keyNote =
+        utf8(any ? KitPapersSay::tr("the first day something is short") : KitPapersSay::tr("nothing to buy"));
     if (!any) {
         const bool counted =
             !season.containers.empty() || !season.ribbons.empty() || !season.sundries.empty();

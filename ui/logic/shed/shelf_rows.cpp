@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/shed/shelf_rows.h"
 
+#include "core/plan/shed/kit_through_time.h"
 #include "core/plan/shed/ribbon_days.h"
 #include "core/plan/shed/shed_codes.h"
 #include "ui/logic/format.h"
@@ -31,28 +32,24 @@ double scaled(const plan::KitItem& item, std::int64_t amount) {
     return item.inThousandths ? static_cast<double>(amount) / 1000 : static_cast<double>(amount);
 }
 
-QString titlesOf(const model::Season& season, const std::vector<Id<model::Booking>>& ids) {
-    QStringList words;
-    std::set<std::int64_t> seen;
-    for (const auto id : ids) {
-        const auto* b = season.bookings.find(id);
-        if (b && seen.insert(id.value).second) words << text(b->title);
-    }
-    if (words.size() <= 2) return words.join(ShelfRowsSay::tr(" and "));
-    const int more = asCount(static_cast<std::size_t>(words.size())) - 2;
-    return ShelfRowsSay::tr("%1, %2 and %n more", nullptr, more).arg(words[0], words[1]);
+/// Late, and written back by nobody.
+std::int64_t unwritten(const plan::KitItem& item) {
+    std::int64_t late = 0;
+    for (const auto& hold : item.holds)
+        if (hold.late) late += hold.amount - hold.broken - hold.lost;
+    return std::min(late, item.out);
 }
 
 ShelfGraph graphOf(const plan::KitItem& item, const ShelfSpan& span) {
     ShelfGraph graph{span.first, span.last, scaled(item, item.owned.value_or(0)), item.owned.has_value(), {}};
-    graph.steps.push_back({span.first, graph.owned});
-    for (const auto& level : item.levels) {
-        const double free = graph.owned - scaled(item, level.away);
-        if (level.from <= span.first)
-            graph.steps.front().free = free;
-        else if (level.from <= span.last)
-            graph.steps.push_back({level.from, free});
-    }
+    const auto step = [&](Day day) {
+        const double free = graph.owned - scaled(item, plan::awayOn(item, day));
+        const double late = span.today && *span.today < day ? scaled(item, unwritten(item)) : 0;
+        graph.steps.push_back({day, free, std::clamp(late, 0.0, std::max(0.0, free))});
+    };
+    step(span.first);
+    for (const auto& level : item.levels)
+        if (span.first < level.from && level.from <= span.last) step(level.from);
     return graph;
 }
 
@@ -64,11 +61,11 @@ void sayLowest(const model::Season& season, const plan::KitItem& item, ShelfRow&
     }
     const auto& at = item.firstShort ? item.firstShort : item.lowest;
     if (!at) {
-        row.lowest = ShelfRowsSay::tr("%1, nobody wants any").arg(amountOf(item, *item.owned));
+        row.lowest = ShelfRowsSay::tr("%1, none promised").arg(amountOf(item, *item.owned));
         return;
     }
     const QString day = shortDay(at->day);
-    const QString who = titlesOf(season, at->bookings);
+    const QString who = bookingTitles(season, at->bookings);
     if (item.firstShort) {
         row.asks = true;
         row.lowest = ShelfRowsSay::tr("%1 short, %2").arg(amountOf(item, at->by), day);
@@ -100,6 +97,12 @@ ShelfRow rowOf(const model::Season& season, const plan::KitItem& item, const She
     row.graph = graphOf(item, span);
     row.working = item.working;
     sayLowest(season, item, row);
+    if (const auto late = unwritten(item); late > 0)
+        row.because +=
+            (row.because.isEmpty() ? QString() : QStringLiteral(". ")) +
+            ShelfRowsSay::tr("%n went out and nobody wrote (it|them) back: home again? Say so under "
+                             "Returns.",
+                             nullptr, static_cast<int>(late));
     row.inWords = ShelfRowsSay::tr("%1: %2 on hand, %3 promised, %4 out; %5. %6")
                       .arg(row.name, row.onHand, row.promised, row.out, row.lowest, row.because);
     return row;
@@ -117,6 +120,18 @@ QString notCutWords(const plan::ShedPlan* shed, Id<model::Ribbon> ribbon, Day da
 }
 
 } // namespace
+
+QString bookingTitles(const model::Season& season, const std::vector<Id<model::Booking>>& ids) {
+    QStringList words;
+    std::set<std::int64_t> seen;
+    for (const auto id : ids) {
+        const auto* b = season.bookings.find(id);
+        if (b && seen.insert(id.value).second) words << text(b->title);
+    }
+    if (words.size() <= 2) return words.join(ShelfRowsSay::tr(" and "));
+    const int more = asCount(static_cast<std::size_t>(words.size())) - 2;
+    return ShelfRowsSay::tr("%1, %2 and %n more", nullptr, more).arg(words[0], words[1]);
+}
 
 QString amountOf(const plan::KitItem& item, std::int64_t amount) {
     return item.inThousandths ? QString::number(scaled(item, amount), 'g', 6) : whole(amount);
@@ -151,8 +166,43 @@ QString itemName(const model::Season& season, const model::Ref& item) {
 ShelfSpan shelfSpan(const model::Season& season, const plan::ShedPlan& shed) {
     const auto& s = season.theSettings();
     if (!shed.today) return {s.firstDay, s.lastDay, std::nullopt};
-    return {std::max(s.firstDay, *shed.today - 7),
-            std::max(*shed.today + 1, std::min(s.lastDay, *shed.today + 63)), shed.today};
+    constexpr int air = 3; // so that the last day named is seen to be one
+    ShelfSpan span{std::max(s.firstDay, *shed.today - 7),
+                   std::max(*shed.today + 1, std::min(s.lastDay, *shed.today + 63)), shed.today};
+    for (const auto& item : shed.kit) {
+        const auto& named = item.firstShort ? item.firstShort : item.lowest;
+        if (named) span.last = std::max(span.last, named->day + air);
+    }
+    return span;
+}
+
+std::optional<KitOnDay> kitOnDay(const plan::ShedPlan* shed, const model::Ref& ref,
+                                 Id<model::Booking> booking) {
+    const auto isIt = [&](const plan::KitItem& item) { return item.item == ref; };
+    const auto none = [] { return std::optional<KitOnDay>(); };
+    if (!shed) return none();
+    const auto item = std::find_if(shed->kit.begin(), shed->kit.end(), isIt);
+    if (item == shed->kit.end() || !item->owned) return none();
+    const auto own = std::find_if(item->holds.begin(), item->holds.end(),
+                                  [&](const plan::KitHold& h) { return h.booking == booking; });
+    if (own == item->holds.end()) return none();
+    const bool over = own->late || (shed->today && own->until && *own->until < *shed->today);
+    Day day = shed->today ? std::max(own->from, *shed->today) : own->from;
+    const Day last = own->until.value_or(day);
+    if (over) day = own->from;
+    for (const auto& hold : item->holds)
+        if (!over && day < hold.from && hold.from <= last &&
+            plan::awayOn(*item, hold.from) > plan::awayOn(*item, day))
+            day = hold.from;
+    const bool taken = shed->today && own->from <= *shed->today; // its share has left the shelf already
+    const std::int64_t used = item->usedUp ? item->out - (taken ? own->amount : 0) : 0;
+    KitOnDay on;
+    on.needed = own->amount;
+    on.owned = *item->owned - std::max<std::int64_t>(0, used);
+    on.broken = item->usedUp ? 0 : item->broken;
+    on.others = std::max<std::int64_t>(0, plan::awayOn(*item, day) - own->amount - on.broken - used);
+    if (!over) on.lacking = std::max<std::int64_t>(0, on.needed + on.others + on.broken - on.owned);
+    return on;
 }
 
 std::vector<ShelfRow> shelfRows(const model::Season& season, const plan::ShedPlan& shed, ShelfGroup group) {
@@ -180,7 +230,8 @@ Answer shelfAnswer(const model::Season& season, const plan::ShedPlan& shed) {
     } else {
         answer = {{ShelfRowsSay::tr("Nothing on the shelves runs short.")}};
     }
-    for (const auto& day : shed.ribbon)
+    for (const auto& day : shed.ribbon) {
+        if (shed.today && day->day < *shed.today) continue;
         for (const auto& plan : day->ribbons) {
             if (plan::ribbonIsNotCut(*plan)) {
                 answer.push_back(
@@ -197,12 +248,13 @@ Answer shelfAnswer(const model::Season& season, const plan::ShedPlan& shed) {
                  Weight::asks});
             return answer;
         }
+    }
     if (!shed.ribbon.empty()) answer.push_back({ShelfRowsSay::tr(" Ribbon reaches for all that is booked.")});
     return answer;
 }
 
 QString ribbonDayWords(const model::Season& season, const plan::RibbonDay& day) {
-    return ShelfRowsSay::tr("%1, for %2").arg(shortDay(day.day), titlesOf(season, day.bookings));
+    return ShelfRowsSay::tr("%1, for %2").arg(shortDay(day.day), bookingTitles(season, day.bookings));
 }
 
 RibbonRow ribbonRow(const model::Season& season, const plan::RibbonCutPlan& plan, const plan::ShedPlan* shed,
@@ -223,7 +275,7 @@ RibbonRow ribbonRow(const model::Season& season, const plan::RibbonCutPlan& plan
         return row;
     }
     const QString proof = plan.proved
-                              ? ShelfRowsSay::tr("proved: no cutting wastes less")
+                              ? ShelfRowsSay::tr("no other cutting wastes less")
                               : ShelfRowsSay::tr("not proved: %1 less waste is the most there could be")
                                     .arg(metres(plan.waste));
     if (plan.missingLength.value > 0) {
@@ -233,14 +285,16 @@ RibbonRow ribbonRow(const model::Season& season, const plan::RibbonCutPlan& plan
         for (const auto& p : plan.missing)
             pieces += p.count;
         row.verdict = ShelfRowsSay::tr("%n piece(s) cannot be cut", nullptr, static_cast<int>(pieces));
-        row.under = plan.proved ? ShelfRowsSay::tr("proved: no cutting gives more") : QString();
+        row.under = plan.proved ? ShelfRowsSay::tr("no other cutting gives more") : QString();
         return row;
     }
-    row.figure = ShelfRowsSay::tr("%1 waste").arg(metres(plan.waste));
+    const bool wastes = plan.waste.value > 0;
+    row.figure =
+        wastes ? ShelfRowsSay::tr("%1 waste").arg(metres(plan.waste)) : ShelfRowsSay::tr("nothing wasted");
     row.verdict = plan.fromEnds == plan.needed ? ShelfRowsSay::tr("Covered from ends")
                   : plan.fromEnds.value > 0    ? ShelfRowsSay::tr("Covered, ends used first")
                                                : ShelfRowsSay::tr("Covered");
-    row.under = proof;
+    if (wastes) row.under = proof;
     return row;
 }
 

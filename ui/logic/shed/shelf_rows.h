@@ -18,7 +18,8 @@ enum class ShelfGroup { containers, holders, sundries };
 struct ShelfGraph {
     struct Step {
         Day from;
-        double free = 0; ///< below nought: short
+        double free = 0;   ///< below nought: short
+        double unsure = 0; ///< of it: free only if what is late, and nobody wrote back, has come home
     };
 
     Day first;
@@ -41,8 +42,8 @@ struct ShelfRow {
     QString inWords;
 };
 
-/// The days the graphs show: a week before today to nine weeks after, within the season; all of it when the
-/// clock is not known.
+/// The days the graphs show: a week before today to nine weeks after, within the season, and on to the last
+/// day that a row names; all of it when the clock is not known.
 struct ShelfSpan {
     Day first;
     Day last;
@@ -53,6 +54,20 @@ ShelfSpan shelfSpan(const model::Season& season, const plan::ShedPlan& shed);
 std::vector<ShelfRow> shelfRows(const model::Season& season, const plan::ShedPlan& shed, ShelfGroup group);
 /// "First to run short: 2 lunch bowls, on Sat 25 Sep. Ribbon is 1.40 m short by Fri 2 Jul."
 Answer shelfAnswer(const model::Season& season, const plan::ShedPlan& shed);
+
+/// One thing on the day of a booking on which least is left of it, in the item's measure. What is short is
+/// what is needed, with the others' and the broken ones, beyond what is owned.
+struct KitOnDay {
+    std::int64_t needed = 0;
+    std::int64_t owned = 0;  ///< of what is used up: what is left on the shelf
+    std::int64_t others = 0; ///< out with other bookings then, or to be used by them before
+    std::int64_t broken = 0;
+    std::int64_t lacking = 0; ///< never below nought; none of what lies behind today
+};
+
+/// Blank: nobody counted it, or the booking has none of it.
+std::optional<KitOnDay> kitOnDay(const plan::ShedPlan* shed, const model::Ref& item,
+                                 Id<model::Booking> booking);
 
 /// One ribbon's day in words.
 struct RibbonRow {
@@ -76,6 +91,8 @@ QString shadeWords(const model::Season& season, const plan::RibbonShades& shades
 /// "14 Honey jar by Thu 10 Sep, £7.70".
 QString buyingWords(const model::Season& season, const plan::BuyingLine& line);
 QString itemName(const model::Season& season, const model::Ref& item);
+/// "Supper jars and Tea room": the first two, and how many more.
+QString bookingTitles(const model::Season& season, const std::vector<Id<model::Booking>>& ids);
 /// In the item's own measure.
 QString amountOf(const plan::KitItem& item, std::int64_t amount);
 /// Of those in the table, or of all: the first to run short, on its first day. Null when none does.
