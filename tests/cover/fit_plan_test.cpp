@@ -102,6 +102,22 @@ TEST(FitPlan, JarsOutOnTheSameDayAreCounted) {
     }
 }
 
+/// A count that nobody has made stops nothing: it is asked for, and the stems alone say how many fit. 500
+/// less 90 at three a jar are 136.
+TEST(FitPlan, ALimitNobodyToldIsLeftOutOfForSure) {
+    auto ground = oneSupper(500, 100, std::nullopt);
+    const auto answer = ground.check(20);
+    EXPECT_EQ(answer.kit, Fit::yes);
+    EXPECT_EQ(answer.kits.at(0).fit, Fit::tight) << "still said in its row";
+    ASSERT_EQ(answer.stems, Fit::yes);
+    EXPECT_EQ(answer.fit, answer.hours);
+    for (const auto& slot : answer.slots) {
+        EXPECT_EQ(slot.covered[0], slot.needed);
+        EXPECT_EQ(slot.there[0], std::min(slot.needed * fitReach, Stems(500 - 90)))
+            << "not capped at the need";
+    }
+}
+
 /// Forty minutes a jar: the thirty booked ones take 20 of the 26 working hours from the morning before to the
 /// evening, sixteen more want 10 h 40. An enquiry's hours are in the way of a "yes" alone.
 TEST(FitPlan, TheOthersWorkTakesTheHours) {

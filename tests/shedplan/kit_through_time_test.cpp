@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/shed/kit_through_time.h"
 #include "tests/cover/demo_files.h"
 #include "tests/shedplan/shed_sample.h"
 
@@ -112,6 +113,43 @@ TEST(KitThroughTime, ReturnsAreOutBackOrBroken) {
         EXPECT_EQ(plan.shed->returns.size(), row.outstanding);
         EXPECT_EQ(finds(*plan.shed, ShedCode::returnLate), row.late);
     }
+}
+
+/// By hand: 30 of 46 went out on the 3rd, were due on the 5th and written back by nobody; 40 go out on the
+/// 19th. They cannot be out twice, so the first must have come home: none is short, and no more are out than
+/// owned.
+TEST(KitThroughTime, WhatNobodyWroteBackIsNeverOutTwice) {
+    const auto season = shedSeason({{1, 4, 30, Standing::delivered}, {2, 20, 40}});
+    const auto plan = plan::plan(season, on(9, 20));
+    const auto& item = kitOf(*plan.shed, jars);
+    EXPECT_EQ(item.out, 46);
+    EXPECT_EQ(item.here, 0);
+    EXPECT_FALSE(item.firstShort);
+    EXPECT_TRUE(plan.shed->buying.empty());
+    EXPECT_EQ(plan::awayOn(item, model::sample::day(2027, 9, 20)), 46);
+    EXPECT_TRUE(finds(*plan.shed, ShedCode::returnLate));
+}
+
+/// One jar of a settled booking broke; two others want 54 of the 46 together, and it is not one of them.
+TEST(KitThroughTime, ShortIsOnlyWhoIsStillToCome) {
+    auto season = shedSeason({{1, 4, 24, Standing::settled}, {2, 18, 24}, {3, 18, 30}});
+    season = applied(season, model::Edit("t").put(returned(1, 24, 23, 1)));
+    const auto plan = plan::plan(season, on(9, 10));
+    const auto& item = kitOf(*plan.shed, jars);
+    ASSERT_TRUE(item.firstShort);
+    EXPECT_EQ(item.firstShort->by, 24 + 30 + 1 - 46);
+    const std::vector both{Id<model::Booking>(2), Id<model::Booking>(3)};
+    EXPECT_EQ(item.firstShort->bookings, both);
+    ASSERT_EQ(plan.shed->buying.size(), 1u);
+    EXPECT_EQ(plan.shed->buying[0].bookings, both);
+    EXPECT_EQ(plan.shed->buying[0].amount, item.firstShort->by);
+}
+
+/// Asked for and never taken: what it would have used up is not used.
+TEST(KitThroughTime, AnEnquiryGoneByTakesNothing) {
+    const auto season = shedSeason({{1, 4, 60, Standing::enquiry}});
+    EXPECT_TRUE(kitOf(*plan::plan(season, on(9, 20)).shed, jars).holds.empty());
+    EXPECT_EQ(kitOf(*plan::plan(season, on(9, 1)).shed, jars).holds.size(), 1u);
 }
 
 TEST(KitThroughTime, WhatGoesHomeWithThemNeverComesBack) {

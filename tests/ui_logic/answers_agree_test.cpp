@@ -3,12 +3,15 @@
 #include "tests/ui_logic/planned_demo.h"
 #include "ui/logic/answers/diary_answers.h"
 #include "ui/logic/answers/season_answers.h"
+#include "ui/logic/begin/known_places.h"
 #include "ui/logic/format.h"
+#include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/free_weeks.h"
 #include "ui/logic/models/run_up_rows.h"
 #include "ui/logic/models/water_view.h"
 #include "ui/logic/paper_shop.h"
 #include "ui/logic/run_up_words.h"
+#include "ui/logic/shed/shelf_rows.h"
 #include "ui/logic/wording.h"
 
 #include <gmock/gmock.h>
@@ -70,6 +73,92 @@ TEST_F(AnswersAgree, ScreenAndPaperCountTheSameBookings) {
                 HasSubstr("over " + taken + " bookings"));
     const auto paper = paperOf(PaperKind::seasonOrders, {season(), plan(), std::nullopt});
     EXPECT_EQ(papers::words(paper.facts[0]), taken + " bookings, " + std::to_string(lost) + " lost");
+}
+
+/// The shelf, a booking's kit list, the buying list and the graph name one number, and nobody who is over.
+TEST_F(AnswersAgree, ShelfKitAndBuyingNameTheSame) {
+    const auto& shed = *plan().shed;
+    const Day today = *shed.today;
+    int counted = 0, kits = 0;
+    const auto toCome = [&](const std::vector<Id<model::Booking>>& ids) {
+        for (const auto id : ids)
+            EXPECT_GE(season().bookings.find(id)->eventEnd.day, today) << season().bookings.find(id)->title;
+    };
+    for (const auto& item : shed.kit) {
+        SCOPED_TRACE(itemName(season(), item.item).toStdString());
+        if (!item.owned) continue;
+        ++counted;
+        EXPECT_LE(item.out + item.broken, *item.owned);
+        EXPECT_EQ(*item.here, *item.owned - item.out - item.broken);
+        if (item.firstShort) toCome(item.firstShort->bookings);
+        for (const auto& hold : item.holds) {
+            const auto on = kitOnDay(&shed, item.item, hold.booking);
+            ASSERT_TRUE(on);
+            ++kits;
+            if (on->lacking == 0) continue;
+            EXPECT_EQ(on->needed + on->others + on->broken - on->owned, on->lacking);
+            ASSERT_TRUE(item.worst);
+            EXPECT_LE(on->lacking, item.worst->by);
+        }
+    }
+    EXPECT_GT(counted, 10);
+    EXPECT_GT(kits, 50);
+    for (const auto& line : shed.buying)
+        toCome(line.bookings);
+    for (const auto group : {ShelfGroup::containers, ShelfGroup::holders, ShelfGroup::sundries}) {
+        const auto last = shelfSpan(season(), shed, group).last;
+        for (const auto& row : shelfRows(season(), shed, group)) {
+            const auto item = std::find_if(shed.kit.begin(), shed.kit.end(),
+                                           [&](const auto& k) { return k.item == row.item; });
+            if (item == shed.kit.end() || !item->lowest) continue;
+            EXPECT_GE(last, (item->firstShort ? item->firstShort : item->lowest)->day);
+        }
+    }
+}
+
+/// 12 trestles of 8 in the demo's library carry the jars; three round tables carry none.
+TEST_F(AnswersAgree, ABookingSeatsWhoHasPiecesBeforeThem) {
+    std::set<std::int64_t> tables;
+    for (const auto& p : season().placements)
+        if (season().lines.find(p.line)->booking == theSupper) tables.insert(p.table.value);
+    std::int64_t seats = 0;
+    for (const auto id : tables) {
+        const auto* t = season().venueTables.find(Id<model::VenueTable>(id));
+        seats += t->covers * t->howMany;
+    }
+    ASSERT_GT(seats, 0);
+    const auto said = bookingFacts(season(), *season().bookings.find(theSupper)).join("; ").toStdString();
+    EXPECT_THAT(said, HasSubstr(std::to_string(seats) + " seats")) << said;
+}
+
+/// A week's work is one number: the list's head, the diary's sentence and its days.
+TEST_F(AnswersAgree, AWeeksWorkIsOneNumber) {
+    const Day monday = *Day::fromYmd(2027, 9, 6);
+    Minutes days;
+    for (const auto& day : stepsOfWeek(season(), plan(), monday)) {
+        EXPECT_EQ(day.work.value % 5, 0);
+        days += day.work;
+    }
+    ASSERT_GT(days.value, 0);
+    EXPECT_EQ(workBetween(plan(), monday, monday + 6), days);
+    EXPECT_THAT(wordsOf(weekAnswer(stepsOfWeek(season(), plan(), monday), season(), plan())).toStdString(),
+                HasSubstr(utf8(workWords(days)) + " of work"));
+}
+
+TEST_F(AnswersAgree, TimesNobodyTookAreListedWithWhatStandsIn) {
+    model::Season blank;
+    const auto all = standInTimes(blank);
+    EXPECT_EQ(all.size(), model::Words<model::RateKind>::list.size());
+    for (const auto& time : all)
+        EXPECT_GT(time.minutes.section(QLatin1Char(' '), 0, 0).toDouble(), 0) << time.work.toStdString();
+    EXPECT_EQ(standInTimes(season()).size() + season().rates.size(), all.size());
+}
+
+TEST(KnownPlaces, TheOnlyMatchIsFoundAndElseItIsSaid) {
+    EXPECT_EQ(placesWith(QStringLiteral("shrop")).size(), 1);
+    EXPECT_GT(placesWith(QStringLiteral("shire")).size(), 1);
+    EXPECT_TRUE(placesWith(QStringLiteral("Nowhere at all")).isEmpty());
+    EXPECT_TRUE(nearTrouble(QStringLiteral("Atlantis"), 0).contains(QStringLiteral("Atlantis")));
 }
 
 /// Three shortages on two days: a day is told once, with the sum, the worst first.

@@ -176,7 +176,7 @@ TEST(ShedWords, AJarsVolumeIsItsCylinder) {
     auto jar = *season.containers.begin();
     jar.measuredVolume = Millilitres(340);
     const auto measured = with(season, model::Edit("measured").put(jar));
-    EXPECT_EQ(volumeWords(measured, jar.id).toStdString(), "340 ml, measured");
+    EXPECT_EQ(volumeWords(measured, jar.id).toStdString(), "340 ml, as noted");
 }
 
 TEST(Week, TheSunIsTheAlmanacs) {

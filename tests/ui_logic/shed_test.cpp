@@ -193,7 +193,8 @@ TEST(ShedPapers, SayWhatTheVanAndTheVenueNeed) {
     EXPECT_THAT(tables, HasSubstr("mm each side"));
     const auto ribbon = demo.paper(PaperKind::ribbonPlan);
     EXPECT_THAT(ribbon, HasSubstr("458 mm"));
-    EXPECT_THAT(ribbon, HasSubstr("proved"));
+    EXPECT_THAT(ribbon, testing::AnyOf(HasSubstr("wastes less"), HasSubstr("nothing wasted"),
+                                       HasSubstr("gives more")));
     const auto kit = demo.paper(PaperKind::kitList);
     EXPECT_THAT(kit, HasSubstr("Honey jar"));
     const auto buying =

@@ -71,6 +71,18 @@ TEST_F(FitPage, FaultsStandAtTheirFieldAndChangeNothing) {
     EXPECT_FALSE(bench_->canUndo());
 }
 
+TEST_F(FitPage, WhatIsTypedIsTakenOnLeavingTheFieldToo) {
+    openPlace<FitPlace>(oneSupper(150));
+    type(in<QLineEdit>("fit.when"), "11 sep 18:30");
+    auto* what = in<QLineEdit>("fit.what");
+    what->setFocus();
+    QTest::keyClicks(what, QStringLiteral("20 supper jar"));
+    QTest::keyClick(what, Qt::Key_Tab);
+    answered();
+    EXPECT_TRUE(what->text().isEmpty());
+    EXPECT_TRUE(said("fit.answer").contains(QStringLiteral("20"))) << said("fit.answer").toStdString();
+}
+
 TEST_F(FitPage, OneKeyFromAnywhereAndEscBack) {
     open(demoSeason(), Day::fromYmd(2027, 9, 6));
     auto& view = *window_->view();

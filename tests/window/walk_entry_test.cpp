@@ -76,6 +76,14 @@ TEST_F(WalkEntry, AWholeWalkByKeyboardAlone) {
     EXPECT_EQ(walk(2)->readyNow, Stems(30));
 }
 
+/// The rows are what the page is for: beside a few lines of words they have all its height.
+TEST_F(WalkEntry, TheTableTakesThePagesHeight) {
+    begin();
+    bare_->resize(1188, 800);
+    QApplication::processEvents();
+    EXPECT_GT(table_->height(), page_->height() * 6 / 10);
+}
+
 TEST_F(WalkEntry, ArrowsMoveAndEscPutsBack) {
     begin();
     key(Qt::Key_Return, "40");
