@@ -212,7 +212,7 @@ TEST_F(AnswersAgree, TheWaterFallsFromWhenTheRunUpMakes) {
     }
     ASSERT_TRUE(made);
     const auto view = waterView(season(), plan(), jar, Day::fromYmd(2027, 9, 6));
-    EXPECT_EQ(view.from, QStringLiteral("%1, %2").arg(shortDay(made->day), clock(*made)));
+    EXPECT_EQ(view.from, QStringLiteral("%1, %2").arg(shortDay(made->day), planClock(*made)));
 }
 
 } // namespace withy::ui::tests

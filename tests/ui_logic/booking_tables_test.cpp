@@ -91,8 +91,8 @@ TEST(BookingTables, ASizeNobodyMeasuredIsMarked) {
     auto tables = readTables(QStringLiteral("12 trestles of 8, 2 rounds of 10")).tables;
     const std::vector<const model::VenueTable*> both{&tables[0], &tables[1]};
     const QString words = usualSizeWords(both);
-    EXPECT_TRUE(words.contains(QStringLiteral("1830 × 760 mm")));
-    EXPECT_TRUE(words.contains(QStringLiteral("1500 mm across")));
+    EXPECT_TRUE(words.contains(QStringLiteral("1,830 × 760 mm")));
+    EXPECT_TRUE(words.contains(QStringLiteral("1,500 mm across")));
     EXPECT_TRUE(words.contains(QStringLiteral("common practice, no source")));
     tables[0].length = Millimetres(2440);
     EXPECT_FALSE(usualSizeWords({&tables[0]}).contains(QStringLiteral("common practice")));

@@ -36,7 +36,7 @@ std::set<LocalTime> cutTimesOf(const model::Season& season, const plan::Plan& pl
 }
 
 QString dayAndHour(LocalTime t) {
-    return shortDay(t.day) + QLatin1Char(' ') + clock(t);
+    return shortDay(t.day) + QLatin1Char(' ') + planClock(t);
 }
 
 } // namespace
@@ -72,7 +72,7 @@ TEST_F(CutTimesAgree, EveryPageCutsWhenTheRunUpCuts) {
     ASSERT_EQ(sheet.rows.size(), steps.size());
     std::size_t row = 0;
     for (const auto t : steps)
-        EXPECT_TRUE(sheet.rows[row++].cells[0].words.startsWith(clock(t)));
+        EXPECT_TRUE(sheet.rows[row++].cells[0].words.startsWith(planClock(t)));
     for (const auto& r : stemSheet(season(), plan(), ofSupper()).rows) {
         if (r.look != RowLook::body) continue;
         EXPECT_TRUE(std::any_of(said.begin(), said.end(), [&](const QString& at) {

@@ -376,7 +376,7 @@ TEST(FieldReading, TextIsKeptAsTyped) {
     EXPECT_TRUE(readField(seasonOf(), bookings, wishes, QString(10000, QLatin1Char('x'))).ok());
     const auto longer = readField(seasonOf(), bookings, wishes, QString(10001, QLatin1Char('x')));
     EXPECT_FALSE(longer.ok());
-    EXPECT_EQ(longer.sentence.toStdString(), "It is 10001 characters long. Keep it to 10000.");
+    EXPECT_EQ(longer.sentence.toStdString(), "It is 10,001 characters long. Keep it to 10,000.");
     // A character beyond the basic plane counts as one (code points, as the model counts).
     EXPECT_TRUE(readField(seasonOf(), bookings, wishes, QStringLiteral("🌻").repeated(10000)).ok());
     EXPECT_FALSE(readField(seasonOf(), bookings, wishes, QString(QChar(1))).ok());

@@ -128,7 +128,11 @@ protected:
 TEST_F(WalkEntryTest, TheSheetRunsInWalkingOrderAndKeepsBlanksBlank) {
     open(demoSeason());
     EXPECT_EQ(sheet->rowCount(), static_cast<int>(bench->season().patches.size()));
-    EXPECT_EQ(sheet->firstBlankRow(), 0);
+    const int first = sheet->firstBlankRow(); // the first patch that is in bloom
+    ASSERT_GE(first, 0);
+    EXPECT_FALSE(sheet->isResting(first));
+    for (int r = 0; r < first; ++r)
+        EXPECT_TRUE(sheet->isResting(r)) << r;
     for (int r = 0; r < sheet->rowCount(); ++r)
         for (int c = WalkEntryModel::ReadyColumn; c <= WalkEntryModel::WeekColumn; ++c)
             EXPECT_TRUE(sheet->index(r, c).data().toString().isEmpty());

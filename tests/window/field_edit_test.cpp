@@ -179,7 +179,7 @@ TEST_F(FieldEditTest, OddTextIsKeptAndShownAsTyped) {
     }
     wishes->setPlainText(QString(10001, QLatin1Char('x')));
     EXPECT_FALSE(field("wishes").commit());
-    EXPECT_EQ(field("wishes").sentence().toStdString(), "It is 10001 characters long. Keep it to 10000.");
+    EXPECT_EQ(field("wishes").sentence().toStdString(), "It is 10,001 characters long. Keep it to 10,000.");
     EXPECT_EQ(wishes->toPlainText().size(), 10001);
     field("wishes").putBack();
     auto* title = qobject_cast<QLineEdit*>(field("title").control());

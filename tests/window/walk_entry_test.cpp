@@ -156,7 +156,9 @@ TEST_F(WalkEntry, WhatIsNotInBloomIsFoldedAndCanStillBeWritten) {
     int hidden = 0;
     for (int r = 0; r < sheet.rowCount(); ++r) {
         hidden += table_->isRowHidden(r) ? 1 : 0;
-        if (table_->isRowHidden(r)) EXPECT_TRUE(sheet.isResting(r)) << r;
+        if (table_->isRowHidden(r)) {
+            EXPECT_TRUE(sheet.isResting(r)) << r;
+        }
     }
     EXPECT_EQ(hidden, sheet.restingRows());
     auto* fold = in<QPushButton>("garden.walk_entry.fold");

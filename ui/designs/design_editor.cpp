@@ -121,13 +121,11 @@ QWidget* DesignEditor::makeLeft() {
     column->setContentsMargins(pageMargin(), 0, grid(3), grid(6));
     column->setSpacing(grid(1));
     name_->control()->setFont(typeFont(TypeRole::title));
-    // What is typed in stands a little in from its field's edge: the words stand above those below.
-    auto* title = new QHBoxLayout;
-    title->setContentsMargins(-grid(2), 0, 0, 0);
-    title->addWidget(name_);
-    column->addLayout(title);
+    name_->control()->setProperty("look", QStringLiteral("title"));
+    if (auto* line = qobject_cast<QLineEdit*>(name_->control()))
+        line->setTextMargins(-3, 0, 0, 0); // as TitleEdit
+    column->addWidget(name_);
     auto* under = new QHBoxLayout;
-    under->setContentsMargins(-grid(2), 0, 0, 0);
     under->setSpacing(grid(2));
     under->addWidget(kind_);
     under->addWidget(used_, 1);

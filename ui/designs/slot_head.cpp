@@ -24,7 +24,7 @@ SlotHead::SlotHead(QWidget* parent) : QAbstractButton(parent) {
     setCheckable(true);
     setFocusPolicy(Qt::StrongFocus);
     setCursor(Qt::PointingHandCursor);
-    QSizePolicy grows(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    QSizePolicy grows(QSizePolicy::Expanding, QSizePolicy::Preferred);
     grows.setHeightForWidth(true); // the plants take a second line where they need one
     setSizePolicy(grows);
 }

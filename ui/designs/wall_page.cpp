@@ -9,6 +9,7 @@
 #include "ui/paint/spacing.h"
 
 #include <QGridLayout>
+#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
@@ -52,6 +53,13 @@ WallPage::WallPage(Workbench& bench, QWidget* parent)
     head_ = new QGridLayout;
     head_->setHorizontalSpacing(grid(3));
     head_->setVerticalSpacing(grid(2));
+    auto* top = new QHBoxLayout;
+    top->setSpacing(grid(4));
+    answer_->setContentsMargins(0, 0, 0, grid(1));
+    top->addWidget(title_);
+    top->addWidget(answer_, 1, Qt::AlignBottom);
+    top->addWidget(new_);
+    head_->addLayout(top, 0, 0, 1, 3);
     auto* main = new QVBoxLayout;
     main->setContentsMargins(pageMargin(), grid(3), 0, 0);
     main->setSpacing(grid(2));
@@ -176,17 +184,13 @@ void WallPage::arrange() {
     } else {
         side_->setFixedWidth(grid(78));
     }
-    const bool tight = width() < grid(narrow ? 190 : 270); // the line to find with goes below the filters
+    const bool tight = width() < grid(narrow ? 190 : 270); // what is in bloom goes below the shelves
     for (QWidget* w :
-         {static_cast<QWidget*>(title_), static_cast<QWidget*>(answer_), static_cast<QWidget*>(groups_),
-          static_cast<QWidget*>(bloom_), static_cast<QWidget*>(find_), static_cast<QWidget*>(new_)})
+         {static_cast<QWidget*>(groups_), static_cast<QWidget*>(bloom_), static_cast<QWidget*>(find_)})
         head_->removeWidget(w);
-    head_->addWidget(title_, 0, 0);
-    head_->addWidget(answer_, 0, 1, 1, 2, Qt::AlignBottom);
-    head_->addWidget(new_, 0, 3, Qt::AlignRight);
-    head_->addWidget(groups_, 1, 0, 1, 2, Qt::AlignLeft);
-    head_->addWidget(bloom_, 1, 2, 1, tight ? 2 : 1, Qt::AlignLeft);
-    head_->addWidget(find_, tight ? 2 : 1, tight ? 0 : 3, 1, tight ? 4 : 1);
+    head_->addWidget(groups_, 1, 0, 1, tight ? 3 : 1, Qt::AlignLeft);
+    head_->addWidget(bloom_, tight ? 2 : 1, tight ? 0 : 1, Qt::AlignLeft);
+    head_->addWidget(find_, tight ? 2 : 1, tight ? 1 : 2, 1, tight ? 2 : 1);
     head_->setColumnStretch(2, 1);
     head_->setContentsMargins(0, 0, pageMargin(), 0);
 }

@@ -113,7 +113,7 @@ void SharePanel::layPage() {
     });
     auto* page = new QWidget;
     auto* column = new QVBoxLayout(page);
-    column->setContentsMargins(pageMargin(), grid(2), pageMargin(), grid(4));
+    column->setContentsMargins(pageMargin(), grid(3), pageMargin(), grid(4));
     column->setSpacing(grid(2));
     column->addWidget(small_);
     column->addWidget(head_);

@@ -41,7 +41,7 @@ TallyPanel::TallyPanel(Workbench& bench, QWidget* parent)
     column_->addStretch(1);
     scroll_ = scrolledPage(sheet_);
     auto* all = new QVBoxLayout(this);
-    all->setContentsMargins(pageMargin(), grid(2), 0, grid(2));
+    all->setContentsMargins(pageMargin(), grid(3), grid(3), grid(2));
     all->setSpacing(grid(2));
     all->addWidget(answer_);
     all->addWidget(says_);

@@ -29,7 +29,7 @@ int tallyKeyHeight() {
 }
 
 int tallyKeyWidth() {
-    return grid(15);
+    return grid(13.5);
 }
 
 } // namespace

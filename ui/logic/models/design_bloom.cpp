@@ -108,7 +108,7 @@ QString designsInBloomWords(const DesignBlooms& blooms) {
 }
 
 QString inBloomWords(Day monday) {
-    return DesignBloomSay::tr("in bloom %1").arg(weekSpanWords(monday));
+    return DesignBloomSay::tr("In bloom %1").arg(weekSpanWords(monday));
 }
 
 QString outOfBloomWords(const DesignBloom& bloom) {

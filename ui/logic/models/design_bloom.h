@@ -29,7 +29,7 @@ DesignBlooms designBlooms(const model::Season& season, const plan::Plan& plan, D
 
 /// "13 of 37 designs can be made this week."
 QString designsInBloomWords(const DesignBlooms& blooms);
-/// "in bloom 6–12 Sep"
+/// "In bloom 6–12 Sep"
 QString inBloomWords(Day monday);
 /// "from 30 May", "not this season": in place of the stems and price of a design that cannot be made.
 QString outOfBloomWords(const DesignBloom& bloom);
