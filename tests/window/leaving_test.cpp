@@ -22,7 +22,7 @@ protected:
 
     /// No sum of money.
     void typeWhatCannotBeKept() {
-        auto* budget = find<FieldEdit>("bookings.budget");
+        auto* budget = find<FieldEdit>("booking.budget");
         ASSERT_TRUE(budget->id());
         budget->setTyped(QStringLiteral("about ninety"));
     }
@@ -38,8 +38,8 @@ TEST_F(Leaving, AsksToStayOnceForWordsThatCannotBeKept) {
     typeWhatCannotBeKept();
     window_->showSeason(another());
     ASSERT_EQ(window_->bench().path(), path);
-    EXPECT_EQ(find<FieldEdit>("bookings.budget")->typed(), QStringLiteral("about ninety"));
-    EXPECT_FALSE(find<FieldEdit>("bookings.budget")->sentence().isEmpty());
+    EXPECT_EQ(find<FieldEdit>("booking.budget")->typed(), QStringLiteral("about ninety"));
+    EXPECT_FALSE(find<FieldEdit>("booking.budget")->sentence().isEmpty());
     window_->showWelcome();
     EXPECT_EQ(window_->windowTitle(), QStringLiteral("Withy")) << "asked once is enough";
     window_->showSeason(another());
@@ -50,8 +50,8 @@ TEST_F(Leaving, AsksAgainOnceSomethingWasKept) {
     open(demoSeason(), Day::fromYmd(2027, 9, 6));
     typeWhatCannotBeKept();
     EXPECT_FALSE(window_->close());
-    find<FieldEdit>("bookings.budget")->setTyped(QStringLiteral("90"));
-    ASSERT_TRUE(find<FieldEdit>("bookings.budget")->commit());
+    find<FieldEdit>("booking.budget")->setTyped(QStringLiteral("90"));
+    ASSERT_TRUE(find<FieldEdit>("booking.budget")->commit());
     typeWhatCannotBeKept();
     EXPECT_FALSE(window_->close());
     EXPECT_TRUE(window_->close());

@@ -104,7 +104,7 @@ void PieceDetails::layTables(const model::Line& line) {
                       std::equal(rows_.begin(), rows_.end(), tables.begin(),
                                  [](const auto& row, const auto* t) { return row.table == t->id; });
     if (!same || tables.empty()) {
-        emptyLayout(tables_->layout());
+        clearLayout(*tables_->layout());
         rows_.clear();
         for (const auto* t : tables) {
             auto* row = new QWidget;
@@ -138,7 +138,7 @@ void PieceDetails::layTables(const model::Line& line) {
         words << offer.words;
     if (words == offered_) return;
     offered_ = words;
-    emptyLayout(offers_->layout());
+    clearLayout(*offers_->layout());
     for (const auto& offer : offers) {
         auto* button = new QPushButton(asTyped(offer.words));
         button->setObjectName(QStringLiteral("pieces.%1.offer.%2").arg(line_.value).arg(offer.table.value));

@@ -9,7 +9,7 @@ namespace withy::ui {
 
 CellEditor::CellEditor(Workbench& bench, model::TableKind kind, const model::FieldInfo& field,
                        QWidget* parent)
-    : QWidget(parent), field_(field), control_(makeControl(bench, kind, field, this)) {
+    : QWidget(parent), field_(field), control_(makeControl(bench, field, this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(0, 0, 0, 0);
     box->addWidget(control_->widget());

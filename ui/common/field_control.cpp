@@ -81,8 +81,7 @@ QStringList wordsOf(const FieldInfo& field) {
 
 } // namespace
 
-std::unique_ptr<FieldControl> makeControl(Workbench& bench, model::TableKind kind, const FieldInfo& field,
-                                          QWidget* parent) {
+std::unique_ptr<FieldControl> makeControl(Workbench& bench, const FieldInfo& field, QWidget* parent) {
     switch (field.kind) {
     case FieldKind::word:
         return std::make_unique<WordControl>(wordsOf(field), parent);

@@ -44,7 +44,6 @@ public:
 };
 
 /// The right control for the field.
-std::unique_ptr<FieldControl> makeControl(Workbench& bench, model::TableKind kind,
-                                          const model::FieldInfo& field, QWidget* parent);
+std::unique_ptr<FieldControl> makeControl(Workbench& bench, const model::FieldInfo& field, QWidget* parent);
 
 } // namespace withy::ui

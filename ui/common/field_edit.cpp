@@ -35,7 +35,7 @@ FieldEdit::FieldEdit(Workbench& bench, model::TableKind kind, const char* field,
     const auto& table = model::tableInfo(kind).name;
     setObjectName(QString::fromLatin1(table.data(), static_cast<qsizetype>(table.size())) + QLatin1Char('.') +
                   QString::fromLatin1(field));
-    control_ = makeControl(bench, kind, *field_, this);
+    control_ = makeControl(bench, *field_, this);
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(0);

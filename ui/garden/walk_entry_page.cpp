@@ -101,7 +101,7 @@ WalkEntryPage::~WalkEntryPage() = default;
 
 QWidget* WalkEntryPage::makeTop() {
     auto* top = new QWidget;
-    date_ = makeControl(bench_, model::TableKind::walks, dateField(), top);
+    date_ = makeControl(bench_, dateField(), top);
     auto* line = date_->widget();
     line->setObjectName(QStringLiteral("garden.walk_entry.date"));
     line->setAccessibleName(tr("Walked on"));

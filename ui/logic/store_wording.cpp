@@ -15,6 +15,11 @@ class StoreWordingSay {
     Q_DECLARE_TR_FUNCTIONS(StoreError)
 
 public:
+    static QString unforeseen(const char* what) {
+        return tr("Something went wrong while this was worked out (%1). The season is as you left it.")
+            .arg(QString::fromUtf8(what));
+    }
+
     static QString of(const store::StoreError& e) {
         const QString special = whileDoing(e);
         return special.isEmpty() ? ofFault(e) : special;
@@ -110,11 +115,6 @@ private:
             return tr("%1 is there already. Choose another name.").arg(e.path);
         }
         return e.path;
-    }
-
-    static QString unforeseen(const char* what) {
-        return tr("Something went wrong while this was worked out (%1). The season is as you left it.")
-            .arg(QString::fromUtf8(what));
     }
 };
 
