@@ -64,11 +64,11 @@ ShelfRowView::ShelfRowView(const QString& name, QWidget* parent)
 }
 
 int ShelfRowView::nameWidth() {
-    return grid(56);
+    return grid(50);
 }
 
 int ShelfRowView::figureWidth() {
-    return grid(17);
+    return grid(15);
 }
 
 int ShelfRowView::lowestWidth() {

@@ -99,6 +99,7 @@ QWidget* ShelvesPage::makeHeads() {
     columns_.emplace_back(last, &ShelfRowView::lowestWidth);
     last->setAlignment(Qt::AlignLeft | Qt::AlignBottom);
     row->addWidget(last);
+    heads->setMinimumWidth(1); // the rows say how wide the page must be
     dressHeads();
     return heads;
 }
