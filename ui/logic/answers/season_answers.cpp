@@ -18,6 +18,39 @@ struct SeasonSay {
     Q_DECLARE_TR_FUNCTIONS(SeasonPages)
 };
 
+QString workName(model::RateKind work) {
+    using enum model::RateKind;
+    switch (work) {
+    case washContainer:
+        return SeasonSay::tr("Wash a container");
+    case fillWater:
+        return SeasonSay::tr("Fill it with water");
+    case cutRibbon:
+        return SeasonSay::tr("Cut a ribbon");
+    case tieRibbon:
+        return SeasonSay::tr("Tie a ribbon");
+    case cutHundredStems:
+        return SeasonSay::tr("Cut 100 stems");
+    case stripHundredStems:
+        return SeasonSay::tr("Strip 100 stems");
+    case sortPiece:
+        return SeasonSay::tr("Sort the stems of a piece");
+    case packPiece:
+        return SeasonSay::tr("Pack a piece");
+    case loadTray:
+        return SeasonSay::tr("Load a tray");
+    case placePiece:
+        return SeasonSay::tr("Place a piece");
+    case collectPiece:
+        return SeasonSay::tr("Collect a piece");
+    case checkWaterPiece:
+        return SeasonSay::tr("Check the water of a piece");
+    case handOver:
+        return SeasonSay::tr("Hand a piece over");
+    }
+    return {};
+}
+
 } // namespace
 
 Answer ordersAnswer(const model::Season& season, const review::Orders& orders) {
@@ -69,10 +102,8 @@ std::vector<StandInTime> standInTimes(const model::Season& season) {
         const bool own = std::any_of(season.rates.begin(), season.rates.end(),
                                      [&](const model::Rate& r) { return r.work == work; });
         if (own) continue;
-        QString name = text(std::string(model::wordOf(work)));
-        name[0] = name[0].toUpper();
-        all.push_back(
-            {name, SeasonSay::tr("%1 min").arg(QString::number(runup::defaultRate(work).minutes, 'g', 4))});
+        all.push_back({workName(work), SeasonSay::tr("%1 min").arg(
+                                           QString::number(runup::defaultRate(work).minutes, 'g', 4))});
     }
     return all;
 }
