@@ -27,7 +27,7 @@ model::Return returned(std::int64_t booking, std::int64_t out, std::optional<std
     return r;
 }
 
-std::int64_t awayOn(const KitItem& item, Day day) {
+std::int64_t awayByLevels(const KitItem& item, Day day) {
     std::int64_t away = 0;
     for (const auto& level : item.levels)
         if (level.from <= day) away = level.away;
@@ -45,7 +45,7 @@ TEST(KitThroughTime, CountsDayByDayAsByHand) {
     const std::pair<int, std::int64_t> hand[] = {{9, 0}, {10, 24}, {11, 60}, {12, 60}, {13, 36}, {14, 0}};
     for (const auto& [day, away] : hand) {
         SCOPED_TRACE(day);
-        EXPECT_EQ(awayOn(item, model::sample::day(2027, 9, day)), away);
+        EXPECT_EQ(awayByLevels(item, model::sample::day(2027, 9, day)), away);
     }
     ASSERT_TRUE(item.firstShort);
     EXPECT_EQ(item.firstShort->day.iso(), "2027-09-11");
@@ -158,7 +158,7 @@ TEST(KitThroughTime, WhatGoesHomeWithThemNeverComesBack) {
     const auto season = applied(shedSeason({{1, 11, 24}, {2, 25, 24}}), model::Edit("t").put(jar));
     const auto plan = plan::plan(season, on(9, 1));
     const auto& item = kitOf(*plan.shed, jars);
-    EXPECT_EQ(awayOn(item, model::sample::day(2027, 9, 20)), 24);
+    EXPECT_EQ(awayByLevels(item, model::sample::day(2027, 9, 20)), 24);
     ASSERT_TRUE(item.firstShort);
     EXPECT_EQ(item.firstShort->day.iso(), "2027-09-24");
     EXPECT_EQ(item.firstShort->by, 2);
@@ -194,7 +194,7 @@ TEST(KitThroughTime, DemoDayByDay) {
                     if (hold.booking == id && hold.from <= day)
                         away += !hold.until || day <= *hold.until ? hold.amount : hold.broken + hold.lost;
             }
-            ASSERT_EQ(awayOn(item, day), away) << day.iso();
+            ASSERT_EQ(awayByLevels(item, day), away) << day.iso();
             ++days;
         }
     }
