@@ -106,7 +106,7 @@ TEST_F(AnswersAgree, ShelfKitAndBuyingNameTheSame) {
     for (const auto& line : shed.buying)
         toCome(line.bookings);
     for (const auto group : {ShelfGroup::containers, ShelfGroup::holders, ShelfGroup::sundries}) {
-        const auto last = shelfSpan(season(), shed, group).last;
+        const auto last = shelfSpan(season(), shed).last;
         for (const auto& row : shelfRows(season(), shed, group)) {
             const auto item = std::find_if(shed.kit.begin(), shed.kit.end(),
                                            [&](const auto& k) { return k.item == row.item; });
