@@ -42,11 +42,11 @@ TEST(Icons, GrowWithThePixelsOfTheScreen) {
     const auto pixmap = iconPixmap(IconName::garden, Qt::black, 20, 2.5);
     EXPECT_EQ(pixmap.size(), QSize(50, 50));
     EXPECT_EQ(pixmap.devicePixelRatio(), 2.5);
-    EXPECT_FALSE(icon(IconName::undo, Palette{}).pixmap(QSize(24, 24)).isNull());
+    EXPECT_FALSE(icon(IconName::back, Palette{}).pixmap(QSize(24, 24)).isNull());
 }
 
 TEST(Icons, OfControlsThatCannotBeUsedArePaler) {
-    const auto i = icon(IconName::undo, Palette{});
+    const auto i = icon(IconName::back, Palette{});
     EXPECT_NE(i.pixmap(24, 24, QIcon::Normal).toImage(), i.pixmap(24, 24, QIcon::Disabled).toImage());
 }
 
