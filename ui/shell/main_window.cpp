@@ -75,7 +75,7 @@ MainWindow::MainWindow(std::optional<Day> today)
 }
 
 MainWindow::~MainWindow() {
-    delete view_; // before the actions its places hold
+    closeSeason(); // before the actions its places hold
 }
 
 Workbench& MainWindow::bench() {
@@ -90,6 +90,14 @@ void MainWindow::makeWelcome() {
     connect(welcome_, &WelcomePage::openDemo, &door_, &SeasonDoor::openDemo);
     connect(welcome_, &WelcomePage::openFile, &door_, &SeasonDoor::askAndOpen);
     connect(welcome_, &WelcomePage::openRecent, &door_, &SeasonDoor::open);
+}
+
+/// The last backup is made while the view still stands: when it fails, the notice takes its room from it.
+void MainWindow::closeSeason() {
+    if (!view_) return;
+    if (auto* keeper = view_->backups()) keeper->finish();
+    delete view_;
+    view_ = nullptr;
 }
 
 bool MainWindow::mayLeave() {
@@ -128,7 +136,7 @@ void MainWindow::restore(const store::Backup& backup) {
 void MainWindow::showSeason(std::unique_ptr<Workbench> bench) {
     if (!mayLeave()) return;
     notices_->clear(); // before the last backup of the one that was open, which may fail and say so
-    delete view_;
+    closeSeason();
     askedToStay_ = false;
     actions_.keepFirst(ownActions_);
     keptAt_ = {};

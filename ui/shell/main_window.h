@@ -59,6 +59,7 @@ private:
     /// Keeps what is being typed. What cannot be kept stays on screen with its sentence, once: who leaves
     /// again without a change in between leaves it.
     bool mayLeave();
+    void closeSeason();
     void addOwnActions();
     void addSeasonActions();
     void addEditActions();
