@@ -174,12 +174,14 @@ TEST_F(AnswersAgree, ADayThatIsTooFullIsToldOnce) {
         runUp->over.push_back(over);
     };
     add(2, 17);
-    add(2, 345);
-    add(4, 500);
+    add(2, 103);
+    add(4, 440);
+    add(5, 5000); // one step in the way of many: no day has more too much than it has work
     full.runUp = runUp;
     const auto words = wordsOf(weekAnswer(stepsOfWeek(season(), full, monday), season(), full)).toStdString();
-    EXPECT_THAT(words, HasSubstr("Too much for the hours there are: Friday 8 h 20 and Wednesday 6 h 02."))
-        << words;
+    EXPECT_THAT(words, HasSubstr("Friday 7 h 20")) << words;
+    EXPECT_THAT(words, testing::AnyOf(HasSubstr("Wednesday 2 h"), HasSubstr("1 more day"))) << words;
+    EXPECT_THAT(words, testing::Not(HasSubstr("83 h"))) << words;
 }
 
 TEST_F(AnswersAgree, WorkAfterTheWorkingDayIsOwnedTo) {

@@ -110,7 +110,7 @@ TEST(RecordEdits, UndoSaysWhatWasDone) {
     EXPECT_EQ(words(made), "new container Honey jar");
     season = thereAndBack(season, made);
     EXPECT_EQ(words(edits::setField(season, {TableKind::containers, jar}, "owned", std::int64_t{48})),
-              "48 in hand of Honey jar");
+              "48 owned of Honey jar");
     // A name that looks like a pattern stays as it is.
     EXPECT_EQ(words(edits::setField(season, {TableKind::plants, 1}, "notes", std::string("x"))),
               "notes of 100 %1 daisy");

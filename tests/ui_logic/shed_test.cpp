@@ -243,7 +243,12 @@ TEST(RibbonBack, TellsWhatItWillWrite) {
 /// A ribbon that is not planned says why, on its page, on its papers and in the shelf's answer.
 TEST(ShelfRows, ARibbonThatIsNotPlannedSaysWhy) {
     DemoShed demo;
-    const auto day = demo.plan.shed->ribbon.front();
+    const auto& days = demo.plan.shed->ribbon;
+    const auto found1 = std::find_if(days.begin(), days.end(), [&](const auto& d) {
+        return !demo.plan.shed->today || *demo.plan.shed->today <= d->day; // of days gone by nothing is asked
+    });
+    ASSERT_NE(found1, days.end());
+    const auto day = *found1;
     auto line = *demo.season.lines.find(day->ribbons.front()->wanted.front().line);
     line.pieces = Pieces(100'000);
     line.sparePieces = Pieces(100'000);
