@@ -245,7 +245,8 @@ TEST(ShelfRows, ARibbonThatIsNotPlannedSaysWhy) {
     DemoShed demo;
     const auto& days = demo.plan.shed->ribbon;
     const auto found1 = std::find_if(days.begin(), days.end(), [&](const auto& d) {
-        return !demo.plan.shed->today || *demo.plan.shed->today <= d->day; // of days gone by nothing is asked
+        return !plan::ribbonIsOver(demo.season, *d,
+                                   demo.plan.shed->today); // of what is over nothing is asked
     });
     ASSERT_NE(found1, days.end());
     const auto day = *found1;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/working_lines.h"
 #include "core/plan/shed/kit_through_time.h"
+#include "core/plan/shed/ribbon_days.h"
 
 #include <algorithm>
 #include <limits>
@@ -100,7 +101,7 @@ std::vector<BuyingLine> buyingList(const ShedInput& in, const std::vector<KitIte
     for (const auto& item : kit)
         buyKit(in, item, out);
     for (const auto& day : ribbon) {
-        if (in.today && day->day < *in.today) continue; // nothing bought now comes in time for it
+        if (ribbonIsOver(in.season(), *day, in.today)) continue;
         for (const auto& plan : day->ribbons)
             if (plan->counted && plan->missingLength.value > 0) out.push_back(ribbonLine(in, *day, *plan));
     }

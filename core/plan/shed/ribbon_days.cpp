@@ -204,6 +204,13 @@ bool saysSoItself(const ShedInput& in, const RibbonDay& day, RibbonId ribbon) {
 
 } // namespace
 
+bool ribbonIsOver(const model::Season& season, const RibbonDay& day, std::optional<Day> today) {
+    return today && std::none_of(day.bookings.begin(), day.bookings.end(), [&](Id<model::Booking> id) {
+               const auto* booking = season.bookings.find(id);
+               return booking && *today <= booking->eventEnd.day;
+           });
+}
+
 bool ribbonIsNotCut(const RibbonCutPlan& plan) {
     return plan.needed.value > 0 && plan.bars.empty() && plan.missing.empty();
 }

@@ -14,6 +14,9 @@ std::vector<std::shared_ptr<const RibbonDay>> ribbonDays(const ShedInput& in);
 /// nor missing.
 bool ribbonIsNotCut(const RibbonCutPlan& plan);
 
+/// Whether all the day cuts for is over, written back or not: nothing is short for it any more.
+bool ribbonIsOver(const model::Season& season, const RibbonDay& day, std::optional<Day> today);
+
 /// Ribbon that cannot be cut whole from what is there, where no booking by itself says so already, reels
 /// without a length, and ribbon of which too much is asked to be planned.
 std::vector<ShedFinding> ribbonFindings(const ShedInput& in,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/answers/shed_answers.h"
 
+#include "core/plan/shed/ribbon_days.h"
 #include "core/plan/shed_plan.h"
 #include "ui/logic/format.h"
 #include "ui/logic/shed/shelf_rows.h"
@@ -41,7 +42,7 @@ std::optional<Want> firstOnShelves(const model::Season& season, const plan::Plan
 std::optional<Want> firstRibbon(const model::Season& season, const plan::Plan& plan) {
     if (!plan.shed) return std::nullopt;
     for (const auto& day : plan.shed->ribbon) {
-        if (plan.shed->today && day->day < *plan.shed->today) continue;
+        if (plan::ribbonIsOver(season, *day, plan.shed->today)) continue;
         for (const auto& cut : day->ribbons) {
             const auto* r = season.ribbons.find(cut->ribbon);
             if (!r || cut->missingLength.value <= 0) continue;

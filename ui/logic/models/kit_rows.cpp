@@ -233,7 +233,7 @@ private:
     [[nodiscard]] std::optional<Millimetres> ribbonLacking(const plan::RibbonNeed& need) const {
         if (!shed_) return need.missing;
         const auto* day = edits::ribbonDayOf(shed_, booking_);
-        if (!day || (shed_->today && day->day < *shed_->today)) return Millimetres(0);
+        if (!day || plan::ribbonIsOver(season_, *day, shed_->today)) return Millimetres(0);
         for (const auto& cut : day->ribbons)
             if (cut->ribbon == need.ribbon)
                 return plan::ribbonIsNotCut(*cut) ? std::nullopt : std::optional(cut->missingLength);

@@ -231,7 +231,7 @@ Answer shelfAnswer(const model::Season& season, const plan::ShedPlan& shed) {
         answer = {{ShelfRowsSay::tr("Nothing on the shelves runs short.")}};
     }
     for (const auto& day : shed.ribbon) {
-        if (shed.today && day->day < *shed.today) continue;
+        if (plan::ribbonIsOver(season, *day, shed.today)) continue;
         for (const auto& plan : day->ribbons) {
             if (plan::ribbonIsNotCut(*plan)) {
                 answer.push_back(
