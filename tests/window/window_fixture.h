@@ -13,6 +13,7 @@
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QThreadPool>
 
 #include <gtest/gtest.h>
 
@@ -48,6 +49,9 @@ protected:
         installTranslations(*qApp, QLocale::c());
         qInstallMessageHandler(failOnWarning);
     }
+
+    /// A process ends by taking its tables apart: nobody may still be reading them.
+    static void TearDownTestSuite() { QThreadPool::globalInstance()->waitForDone(); }
 
     void open(const model::Season& season, std::optional<Day> today = std::nullopt) {
         auto file = store::SeasonFile::create(folder_.filePath(QStringLiteral("a.withy")), season);
