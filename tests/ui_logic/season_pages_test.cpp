@@ -136,7 +136,7 @@ TEST(ShedAnswers, SayWhatRunsShortFirst) {
     const auto season = threeOrders();
     // 10 jars wanted on 11 September, 6 owned; August's 4 are there. They leave the shelf on the make-up day.
     EXPECT_EQ(plainWords(containersAnswer(season, plan::plan(season))).toStdString(),
-              "First to run short: 4 Honey jar, on Fri 10 Sep for Supper, with a comma.");
+              "First to run short: Honey jar, 4 short on Fri 10 Sep for Supper, with a comma.");
     auto jar = *season.containers.begin();
     jar.owned = 10;
     const auto enough = with(season, model::Edit("more").put(jar));
@@ -158,8 +158,8 @@ TEST(ShedAnswers, ABookingsKitCountsWhatOthersHaveOutThen) {
     const auto* item = firstShortOf(*plan.shed);
     ASSERT_NE(item, nullptr);
     EXPECT_EQ(amountOf(*item, item->firstShort->by).toStdString(), "4");
-    EXPECT_EQ(plainWords(containersAnswer(season, plan)).toStdString().substr(0, 43),
-              "First to run short: 4 Honey jar, on Fri 10 ");
+    EXPECT_EQ(plainWords(containersAnswer(season, plan)).toStdString().substr(0, 48),
+              "First to run short: Honey jar, 4 short on Fri 10");
     for (const auto& [id, booked] : plan.bookings) {
         if (season.bookings.find(id)->standing == model::Standing::lost) continue;
         EXPECT_EQ(plainWords(kitAnswer(season, *booked)).toStdString(), "Everything is on the shelf.")

@@ -113,7 +113,7 @@ TEST(ShelfRows, WhatRunsShortComesFirst) {
     EXPECT_EQ(rows.front().lowest.toStdString(), "2 short, Sat 25 Sep");
     EXPECT_TRUE(rows.front().asks);
     EXPECT_THAT(plainWords(shelfAnswer(demo.season, *demo.plan.shed)).toStdString(),
-                HasSubstr("2 Lunch bowl"));
+                HasSubstr("Lunch bowl, 2 short"));
     for (std::size_t i = 1; i < rows.size(); ++i)
         EXPECT_FALSE(rows[i].asks && !rows[i - 1].asks) << rows[i].name.toStdString();
 }

@@ -7,12 +7,7 @@
 #include "ui/paint/spacing.h"
 #include "ui/paint/vessel_sketch.h"
 
-#include <QFuture>
 #include <QPainter>
-#include <QPromise>
-#include <QThreadPool>
-
-#include <memory>
 
 namespace withy::ui {
 
@@ -39,16 +34,15 @@ DemoJar::DemoJar(QWidget* parent) : QWidget(parent) {
 }
 
 void DemoJar::read() {
-    auto promise = std::make_shared<QPromise<std::optional<PieceDrawing>>>();
-    promise->start();
-    promise->future().then(this, [this](const std::optional<PieceDrawing>& piece) {
-        piece_ = piece;
-        if (piece_) bounds_ = pieceBoundsMm(*piece_);
-        update();
-    });
-    QThreadPool::globalInstance()->start([promise] {
-        promise->addResult(demoPiece());
-        promise->finish();
+    pool_.start([this] {
+        QMetaObject::invokeMethod(
+            this,
+            [this, piece = demoPiece()] {
+                piece_ = piece;
+                if (piece_) bounds_ = pieceBoundsMm(*piece_);
+                update();
+            },
+            Qt::QueuedConnection);
     });
 }
 

@@ -5,6 +5,7 @@
 #include "ui/paint/piece_pictures.h"
 #endif
 
+#include <QThreadPool>
 #include <QWidget>
 
 #include <optional>
@@ -31,6 +32,7 @@ private:
     std::optional<PieceDrawing> piece_;
     QRectF bounds_;
     bool drawn_ = false;
+    QThreadPool pool_; // last: its work looks at the others
 };
 
 } // namespace withy::ui

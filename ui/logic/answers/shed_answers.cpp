@@ -24,7 +24,7 @@ struct ShedAnswersSay {
 /// Something that is short for a booking.
 struct Want {
     Day when;
-    QString words; ///< "18 Honey jar"
+    QString words; ///< "Honey jar, 18 short"
     QString booking;
 };
 
@@ -33,10 +33,10 @@ std::optional<Want> firstOnShelves(const model::Season& season, const plan::Plan
                                    model::TableKind table) {
     const auto* item = plan.shed ? firstShortOf(*plan.shed, table) : nullptr;
     if (!item) return std::nullopt;
-    return Want{
-        item->firstShort->day,
-        ShedAnswersSay::tr("%1 %2").arg(amountOf(*item, item->firstShort->by), itemName(season, item->item)),
-        bookingTitles(season, item->firstShort->bookings)};
+    return Want{item->firstShort->day,
+                ShedAnswersSay::tr("%1, %2 short")
+                    .arg(itemName(season, item->item), amountOf(*item, item->firstShort->by)),
+                bookingTitles(season, item->firstShort->bookings)};
 }
 
 std::optional<Want> firstRibbon(const model::Season& season, const plan::Plan& plan) {
@@ -47,7 +47,7 @@ std::optional<Want> firstRibbon(const model::Season& season, const plan::Plan& p
             const auto* r = season.ribbons.find(cut->ribbon);
             if (!r || cut->missingLength.value <= 0) continue;
             return Want{day->day,
-                        ShedAnswersSay::tr("%1 of %2").arg(metres(cut->missingLength), text(r->name)),
+                        ShedAnswersSay::tr("%1, %2 short").arg(text(r->name), metres(cut->missingLength)),
                         bookingTitles(season, day->bookings)};
         }
     }
@@ -56,7 +56,7 @@ std::optional<Want> firstRibbon(const model::Season& season, const plan::Plan& p
 
 Answer shortWords(const Want& want) {
     return {{ShedAnswersSay::tr("First to run short: ")},
-            {ShedAnswersSay::tr("%1, on %2").arg(want.words, shortDay(want.when)), Weight::asks},
+            {ShedAnswersSay::tr("%1 on %2").arg(want.words, shortDay(want.when)), Weight::asks},
             {want.booking.isEmpty() ? ShedAnswersSay::tr(".")
                                     : ShedAnswersSay::tr(" for %1.").arg(want.booking)}};
 }

@@ -8,7 +8,7 @@
 /// together. Bookings that are lost ask for nothing.
 namespace withy::ui {
 
-/// "First to run short: 18 Honey jar, on Fri 10 Sep for Library roof supper."
+/// "First to run short: Honey jar, 18 short on Fri 10 Sep for Library roof supper."
 Answer containersAnswer(const model::Season& season, const plan::Plan& plan);
 Answer ribbonsAnswer(const model::Season& season, const plan::Plan& plan);
 Answer sundriesAnswer(const model::Season& season, const plan::Plan& plan);

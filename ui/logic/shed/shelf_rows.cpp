@@ -223,8 +223,8 @@ Answer shelfAnswer(const model::Season& season, const plan::ShedPlan& shed) {
     Answer answer;
     if (first) {
         answer = {{ShelfRowsSay::tr("First to run short: ")},
-                  {ShelfRowsSay::tr("%1 %2, on %3.")
-                       .arg(amountOf(*first, first->firstShort->by), itemName(season, first->item),
+                  {ShelfRowsSay::tr("%1, %2 short on %3.")
+                       .arg(itemName(season, first->item), amountOf(*first, first->firstShort->by),
                             shortDay(first->firstShort->day)),
                    Weight::asks}};
     } else {
@@ -241,11 +241,10 @@ Answer shelfAnswer(const model::Season& season, const plan::ShedPlan& shed) {
                 return answer;
             }
             if (!plan->counted || plan->missingLength.value == 0) continue;
-            answer.push_back(
-                {ShelfRowsSay::tr(" %1 of %2 missing by %3.")
-                     .arg(metres(plan->missingLength),
-                          itemName(season, {TableKind::ribbons, plan->ribbon.value}), shortDay(day->day)),
-                 Weight::asks});
+            answer.push_back({ShelfRowsSay::tr(" %1, %2 missing by %3.")
+                                  .arg(itemName(season, {TableKind::ribbons, plan->ribbon.value}),
+                                       metres(plan->missingLength), shortDay(day->day)),
+                              Weight::asks});
             return answer;
         }
     }

@@ -52,7 +52,7 @@ struct ShelfSpan {
 
 ShelfSpan shelfSpan(const model::Season& season, const plan::ShedPlan& shed);
 std::vector<ShelfRow> shelfRows(const model::Season& season, const plan::ShedPlan& shed, ShelfGroup group);
-/// "First to run short: 2 lunch bowls, on Sat 25 Sep. Ribbon is 1.40 m short by Fri 2 Jul."
+/// "First to run short: Lunch bowl, 2 short on Sat 25 Sep. Dusk satin, 0.86 m missing by Fri 22 Oct."
 Answer shelfAnswer(const model::Season& season, const plan::ShedPlan& shed);
 
 /// One thing on the day of a booking on which least is left of it, in the item's measure. What is short is
