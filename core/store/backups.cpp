@@ -121,6 +121,20 @@ std::optional<Backup> Backups::newestSound(const QString& season) const {
     return std::nullopt;
 }
 
+namespace {
+
+/// What was set aside comes back where nothing took its place; the first trouble is what is told.
+void putBack(const Restored& result, const Doing& doing) {
+    if (result.setAside.isEmpty() || QFileInfo::exists(result.path)) return;
+    try {
+        moveWithSideFiles(result.setAside, result.path, doing);
+    } catch (const StoreError&) {
+        return; // it lies whole under the name it was set aside by
+    }
+}
+
+} // namespace
+
 Restored Backups::restore(const Backup& backup, const QString& path, const QDateTime& at) const {
     Restored result{truePath(path), {}};
     const Doing doing{Attempt::restore, result.path};
@@ -138,8 +152,7 @@ Restored Backups::restore(const Backup& backup, const QString& path, const QDate
     try {
         copy.publish(Existing::refuse);
     } catch (const StoreError&) {
-        if (!result.setAside.isEmpty() && !QFileInfo::exists(result.path))
-            moveWithSideFiles(result.setAside, result.path, doing);
+        putBack(result, doing);
         throw;
     }
     return result;

@@ -108,7 +108,7 @@ TEST(Cover, TakingTheSwapMendsItAndUndoPutsItBack) {
     EXPECT_EQ(after.season.agreedSwaps.begin()->plant, coral);
     EXPECT_EQ(after.season.agreedSwaps.begin()->standIn, salmon);
     EXPECT_EQ(after.answer(askedSupper),
-              QStringLiteral("30 pieces, 90 stems. All are covered, 90 by swaps."));
+              QStringLiteral("30 pieces, 90 stems. All are covered, 90 by other plants."));
     const auto sources = sourcesOf(after.season, CutTimes(after.plan, askedSupper), after.slot(askedSupper));
     ASSERT_FALSE(sources.empty());
     EXPECT_EQ(sources[0].plant, salmon);

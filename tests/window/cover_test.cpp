@@ -44,7 +44,7 @@ TEST_F(CoverPage, OnePressTakesTheSwapAndUndoRestores) {
     settle(); // it is taken
     settle(); // and planned
     ASSERT_EQ(bench_->season().agreedSwaps.size(), 1u);
-    EXPECT_EQ(answer(), QStringLiteral("30 pieces, 90 stems. All are covered, 90 by swaps."));
+    EXPECT_EQ(answer(), QStringLiteral("30 pieces, 90 stems. All are covered, 90 by other plants."));
     EXPECT_EQ(edits::inWords(bench_->undoName()),
               QStringLiteral("90 Zinnia, salmon stand in for Zinnia, coral"));
     picture("cover-mended.png");

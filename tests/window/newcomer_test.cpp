@@ -205,7 +205,6 @@ TEST_F(Newcomer, TheFirstTenMinutesByMouse) {
     expectTheSheet(pdf);
 }
 
-/// resources/demo/README.md: the garden's present is 1 June 2027. The clock of this window says 1 August.
 TEST_F(Newcomer, TheFirstPageIsPaintedBeforeTheDemosJarIsDrawn) {
     window_ = std::make_unique<MainWindow>(Day::fromYmd(2027, 8, 1));
     window_->resize(1280, 800);
@@ -222,6 +221,7 @@ TEST_F(Newcomer, TheFirstPageIsPaintedBeforeTheDemosJarIsDrawn) {
     EXPECT_GT(colours.size(), 50) << "flowers, not a bare line";
 }
 
+/// resources/demo/README.md: the garden's present is 1 June 2027. The clock of this window says 1 August.
 TEST_F(Newcomer, TheDemoIsLookedAtOnItsOwnDayHoweverItIsOpened) {
     const auto theirs = Day::fromYmd(2027, 6, 1);
     const auto says = [this] { return window_->findChild<QLabel*>(QStringLiteral("kept"))->text(); };

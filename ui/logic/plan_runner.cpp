@@ -104,8 +104,8 @@ std::optional<Task> PlanRunner::next(Stage<Task>& stage, const std::stop_token& 
     const auto called = [&] { return stage.waiting.has_value() || (garden && !spent_.empty()); };
     do {
         if (!changed_.wait(lock, quit, called)) return std::nullopt;
-        if (quit.stop_requested()) return std::nullopt; // although something waits
         if constexpr (garden) clearAway(lock);
+        if (quit.stop_requested()) return std::nullopt; // although something waits
     } while (!stage.waiting);
     std::optional<Task> task = std::exchange(stage.waiting, std::nullopt);
     stage.giveUp = std::stop_source();

@@ -54,7 +54,7 @@ public:
     [[nodiscard]] std::uint64_t asked() const { return asked_; }
 
     /// Takes a run that is no longer shown. To take a large one apart is some milliseconds' work, which the
-    /// garden's thread does when it has nothing better to do.
+    /// garden's thread does before its next task.
     void takeBack(std::shared_ptr<const Run> run);
 
 private:

@@ -179,7 +179,13 @@ QString hoursWords(LocalTime from, LocalTime to) {
 }
 
 QString planClock(LocalTime time) {
-    return clock(toFive(time));
+    constexpr int lastFive = 23 * 60 + 55;
+    const LocalTime told = toFive(time);
+    return clock(told.day == time.day ? told : LocalTime{time.day, lastFive}); // beside its own day's name
+}
+
+QString planBy(LocalTime time) {
+    return clock(LocalTime::fromMinutes(time.minutesSinceEpoch() / 5 * 5));
 }
 
 QString planHours(LocalTime from, LocalTime to) {

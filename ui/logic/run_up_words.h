@@ -39,6 +39,8 @@ QString hoursWords(LocalTime from, LocalTime to);
 /// The same of times that were worked out, which are shown to five minutes; workings have them exactly.
 QString planClock(LocalTime time);
 QString planHours(LocalTime from, LocalTime to);
+/// Of a moment by which something must be done: five minutes, and never later.
+QString planBy(LocalTime time);
 
 /// The bookings a week's page speaks of, in order of their events: those whose guests come in it, and those
 /// something is done for.

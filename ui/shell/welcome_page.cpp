@@ -332,7 +332,8 @@ void WelcomePage::check() {
         if (degrees && latitude_->text().trimmed().isEmpty() && longitude_->text().trimmed().isEmpty()) {
             // Nobody thinks in degrees: the region is asked for first, where it is typed.
             takeNear();
-            if (placeOf(near_->text())) return check();
+            usePlace(near_->text()); // known before, and its degrees taken out since
+            if (!latitude_->text().isEmpty()) return check();
             if (nearTrouble_->text().isEmpty()) sayNear(nearTrouble(near_->text().trimmed(), 0));
             return near_->setFocus();
         }

@@ -235,7 +235,8 @@ QString busyWhenWords(const model::Season& season, Id<model::BusyHours> id) {
             : Diary::tr("%1 to %2 %3").arg(clock(b->from), shortDay(b->to.day), clock(b->to));
     const auto dateOf = [](Day day) { return shortDay(day).section(QLatin1Char(' '), 1); };
     if (b->repeats == model::Repeat::never) return Diary::tr("%1, %2").arg(shortDay(b->from.day), hours);
-    const QString which = b->repeats == model::Repeat::weekly     ? Diary::tr("%1s").arg(weekday(b->from.day))
+    const QString which = b->repeats == model::Repeat::weekly
+                              ? Diary::tr("Every %1").arg(weekday(b->from.day))
                           : b->repeats == model::Repeat::weekdays ? Diary::tr("Monday to Friday")
                                                                   : Diary::tr("Every day");
     return b->repeatsUntil

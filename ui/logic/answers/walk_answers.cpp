@@ -130,13 +130,13 @@ QString walkOutOfDays(const model::Season& season, const plan::Plan& plan, Day d
         if (likelyThisWeek(plan, patch.id, day).value_or(0) > 0) continue;
         const QString label = text(patch.label), count = whole(stand);
         if (patch.lastCut && *patch.lastCut < day)
-            all << Walk::tr("%1: %2 stand, past its usual last cut %3. If it goes on, move that date.")
+            all << Walk::tr("%1: %2 ready, past its usual last cut %3. If it goes on, move that date.")
                        .arg(label, count, shortDay(*patch.lastCut));
         else if (patch.firstCut && day < *patch.firstCut)
-            all << Walk::tr("%1: %2 stand, before its usual first cut %3. If it has begun, move that date.")
+            all << Walk::tr("%1: %2 ready, before its usual first cut %3. If it has begun, move that date.")
                        .arg(label, count, shortDay(*patch.firstCut));
         else
-            all << Walk::tr("%1: %2 stand, where none were expected.").arg(label, count);
+            all << Walk::tr("%1: %2 ready, where none were expected.").arg(label, count);
     }
     return all.join(QLatin1Char('\n'));
 }

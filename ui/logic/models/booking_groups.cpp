@@ -56,7 +56,8 @@ BookingGroup groupOf(const model::Booking& b, std::optional<Day> today, int usua
     if (week == 0) return {BookingGroupsSay::thisWeek(), weekSpanWords(monday), {}, false, itsWeek};
     if (week == 1) return {BookingGroupsSay::nextWeek(), weekSpanWords(monday), {}, false, itsWeek};
     if (week < weeksNamed) return {weekSpanWords(monday), {}, {}, false, itsWeek};
-    return {monthWords(day, usualYear), {}, {}, false, month};
+    const Day named = weekOf(*today) + 7 * weeksNamed; // the weeks before it have heads of their own
+    return {monthWords(day, usualYear), {}, {}, false, std::pair{std::max(month.first, named), month.second}};
 }
 
 std::vector<BookingGroup> byDate(Wanted wanted, std::optional<Day> today, int usualYear) {

@@ -81,12 +81,15 @@ void BookingListModel::tellOfWhatDiffers() {
         Q_EMIT dataChanged(index(0), index(rowCount() - 1));
         return;
     }
+    std::vector<int> rows; // told of afterwards: who listens may ask for more rows
     for (auto row = seen_.begin(); row != seen_.end(); ++row) {
         auto now = face(row.key());
         if (now == row.value()) continue;
         row.value() = std::move(now);
-        Q_EMIT dataChanged(index(row.key()), index(row.key()));
+        rows.push_back(row.key());
     }
+    for (const int row : rows)
+        Q_EMIT dataChanged(index(row), index(row));
 }
 
 /// Everything a row shows.
@@ -167,8 +170,9 @@ QString BookingListModel::figures(const BookingGroup& group) const {
     if (!group.range.isEmpty()) parts << group.range;
     // All hands' work of those days, as the diary tells it; not of a part of the bookings.
     const bool all = !choice_.standing && !choice_.kind && choice_.find.isEmpty();
-    const auto work =
-        all && group.days ? workBetween(bench_.plan(), group.days->first, group.days->second) : Minutes(0);
+    const auto work = all && group.days
+                          ? workBetween(bench_.season(), bench_.plan(), group.days->first, group.days->second)
+                          : Minutes(0);
     if (work.value > 0) parts << tr("%1 of work").arg(workWords(work));
     return parts.join(QStringLiteral(", "));
 }

@@ -26,7 +26,7 @@ public:
         IdRole = Qt::UserRole + 1, ///< of the booking; invalid in a head
         HeadRole,                  ///< true in a head
         ShortHeadRole,             ///< of a head: "Sep", where the list's month changes
-        FigureRole,                ///< of a head: "6–12 Sep, making 21 h"
+        FigureRole,                ///< of a head: "6–12 Sep, 21 h of work"
         SecondRole,                ///< "Sat 11, 24 jars and 2 more, booked"
         StateRole,                 ///< "2 to mend", "28 short"
         AsksRole,                  ///< the state wants the grower

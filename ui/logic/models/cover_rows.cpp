@@ -194,7 +194,7 @@ private:
         const auto in = swappedIn(season_, view_.times, slot);
         if (in.stems > 0 && in.most)
             return in.alone ? tr("%1, %2 by %3").arg(state, whole(in.stems), inPassing(season_, *in.most))
-                            : tr("%1, %2 by swaps").arg(state, whole(in.stems));
+                            : tr("%1, %2 by other plants").arg(state, whole(in.stems));
         return hasPlenty(slot) ? tr("%1, %2 times enough").arg(state).arg(plentyTimes) : state;
     }
 
@@ -269,7 +269,7 @@ private:
                 std::int64_t swapped = 0;
                 for (const auto& slot : cover_.slots)
                     swapped += swappedIn(view_.season, view_.times, slot).stems;
-                return plain(swapped > 0 ? tr("All are covered, %1 by swaps.").arg(whole(swapped))
+                return plain(swapped > 0 ? tr("All are covered, %1 by other plants.").arg(whole(swapped))
                                          : tr("All are covered."));
             }
             plain(tr("All are covered if the garden gives the likely number; "));

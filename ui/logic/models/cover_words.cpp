@@ -33,10 +33,8 @@ public:
                       "store.");
         const auto likely = shortBy(slot_);
         if (likely.value > 0 && level_.shortBy > likely)
-            all << tr("%1 (is|are) short even if the likely number comes, %2 more (is|are) not sure. The "
-                      "ways "
-                      "out make all %3 sure.",
-                      nullptr, static_cast<int>(likely.value))
+            all << tr("%1 short even if the likely number comes, and %2 more not sure. The ways out make all "
+                      "%3 sure.")
                        .arg(whole(likely.value), whole((level_.shortBy - likely).value),
                             whole(level_.shortBy.value));
         addCompetitors(all);

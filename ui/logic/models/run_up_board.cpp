@@ -96,7 +96,7 @@ private:
         const auto hours = peopleOn(day);
         for (const auto& person : hours)
             addLane(out, person);
-        if (plan_.runUp) out.work = workBetween(plan_, day, day); // as everywhere else it is told
+        if (plan_.runUp) out.work = workBetween(season_, plan_, day, day); // as everywhere else it is told
         addNobody(out);
         addThreads(out);
         addGuests(out);
@@ -200,7 +200,6 @@ private:
         }
         for (const auto& free : runup::without(lane.there, busy))
             out.room += free.to - free.from;
-        out.work += work;
         if (!person.worker.helper && work.value > 0) lane.hours = workWords(toldWork(work));
         out.lanes.push_back(std::move(lane));
     }

@@ -26,7 +26,7 @@ struct WaterViewSay {
 };
 
 QString moment(LocalTime at) {
-    return WaterViewSay::tr("%1, %2").arg(shortDay(at.day), planClock(at));
+    return WaterViewSay::tr("%1, %2").arg(shortDay(at.day), planBy(at));
 }
 
 QString hoursWords(double hours) {

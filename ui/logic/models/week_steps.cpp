@@ -152,11 +152,20 @@ Minutes toldWork(Minutes work) {
     return work.value > 0 ? std::max(Minutes(5), Minutes((work.value + 2) / 5 * 5)) : work;
 }
 
-Minutes workBetween(const plan::Plan& plan, Day first, Day last) {
+Minutes workBetween(const model::Season& season, const plan::Plan& plan, Day first, Day last) {
     std::map<Day, Minutes> days;
-    for (std::size_t i = 0; plan.runUp && i < plan.runUp->steps.size(); ++i) {
-        const auto& s = plan.runUp->steps[i];
-        if (first <= s.from.day && s.from.day <= last) days[s.from.day] += s.minutes;
+    const auto add = [&](const auto& step) {
+        if (first <= step.from.day && step.from.day <= last && !needsNobody(step))
+            days[step.from.day] += step.minutes;
+    };
+    for (std::size_t i = 0; plan.runUp && i < plan.runUp->steps.size(); ++i)
+        if (isShown(season, plan.runUp->steps[i])) add(plan.runUp->steps[i]);
+    const auto laid = laidTogether(plan);
+    for (const auto& [id, booked] : plan.bookings) {
+        const auto* booking = season.bookings.find(id);
+        if (laid.count(id) > 0 || !booking || booking->standing == model::Standing::lost) continue;
+        for (const auto& step : booked->steps)
+            add(step);
     }
     Minutes all;
     for (const auto& [day, work] : days)

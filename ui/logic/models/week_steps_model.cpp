@@ -21,7 +21,7 @@ struct WeekStepsModelSay {
 
 QString timeWords(const WeekStep& step) {
     const auto at = [&](LocalTime t) { return step.busy ? clock(t) : planClock(t); }; // busy hours are typed
-    if (step.from == step.to) return at(step.from);
+    if (step.from.day == step.to.day && at(step.from) == at(step.to)) return at(step.from);
     const QString to =
         step.from.day == step.to.day ? at(step.to) : shortDay(step.to.day) + QLatin1Char(' ') + at(step.to);
     return WeekStepsModelSay::tr("%1 to %2").arg(at(step.from), to);

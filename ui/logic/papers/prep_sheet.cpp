@@ -86,7 +86,7 @@ private:
             else
                 out.push_back(plain(utf8(tr("not over %1 °C").arg(degrees))));
         }
-        out.push_back(plain(utf8(tr("made by "))) + strong(utf8(planClock(makeUp_.second))));
+        out.push_back(plain(utf8(tr("made by "))) + strong(utf8(planBy(makeUp_.second))));
         return out;
     }
 

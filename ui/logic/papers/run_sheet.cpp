@@ -2,6 +2,7 @@
 #include "core/plan/day_heat.h"
 #include "core/plan/index.h"
 #include "ui/logic/format.h"
+#include "ui/logic/models/run_up_board.h"
 #include "ui/logic/papers/cutting_hours.h"
 #include "ui/logic/papers/drop_answers.h"
 #include "ui/logic/papers/papers.h"
@@ -23,11 +24,6 @@ using plan::RunUpStep;
 using plan::StepKind;
 
 constexpr double stripWidth = 184; // fits A4 and Letter
-
-/// Shown times snap to five minutes; the plan keeps the minute.
-LocalTime snapped(LocalTime t) {
-    return LocalTime::fromMinutes((t.minutesSinceEpoch() + 2) / 5 * 5);
-}
 
 bool isOnTheRoad(StepKind kind) {
     using enum StepKind;
@@ -216,8 +212,8 @@ private:
 
     [[nodiscard]] papers::TimedTask task(const RunUpStep& step) const {
         papers::TimedTask out;
-        out.time = snapped(step.from).clock();
-        if (hasLatest()) out.latest = snapped(latestStart(step)).clock();
+        out.time = toFive(step.from).clock();
+        if (hasLatest()) out.latest = toFive(latestStart(step)).clock();
         out.beside = true;
         out.title = utf8(stepTitle(season_, step));
         out.detail = plain(utf8(detailOf(step)));
@@ -235,7 +231,7 @@ private:
         QStringList words;
         if (venue && venue->distanceKm) words << tr("%1 km").arg(QString::number(*venue->distanceKm));
         words << minutes;
-        if (home) words << tr("home %1").arg(clock(snapped(step.to)));
+        if (home) words << tr("home %1").arg(clock(toFive(step.to)));
         return words.join(QStringLiteral(", "));
     }
 
@@ -246,8 +242,8 @@ private:
         papers::DropCard out;
         out.number = std::to_string(numberOf(id));
         if (drive) {
-            out.time = snapped(drive->to).clock();
-            if (hasLatest()) out.latest = snapped(std::max(drive->to, drive->latest)).clock();
+            out.time = toFive(drive->to).clock();
+            if (hasLatest()) out.latest = toFive(std::max(drive->to, drive->latest)).clock();
         } else if (drop) {
             out.time = drop->time.clock();
         }

@@ -107,8 +107,8 @@ private:
     void add(papers::Table& t, const QString& name, const QString& need, model::Ref ref, Day from) const {
         KitNeed row{name, need, tr("not counted"), {}, {}, shortDay(from)};
         if (const auto day = kitOnDay(shed_, ref, booking_.id)) {
-            row.there = amountIn(ref, day->owned - day->broken);
-            if (day->others > 0) row.others = amountIn(ref, day->others);
+            row.there = amountIn(ref, day->owned);
+            if (const auto away = day->others + day->broken; away > 0) row.others = amountIn(ref, away);
             row.lacking = day->lacking > 0 ? amountIn(ref, day->lacking) : tr("none");
         }
         t.rows.push_back(rowOf(row));

@@ -47,7 +47,7 @@ public:
         papers::Document d;
         d.name = booking_.title;
         d.key = utf8(shortDay(plan_.driveStart.day));
-        d.keyNote = utf8(tr("leave by %1").arg(planClock(plan_.driveStart)));
+        d.keyNote = utf8(tr("leave by %1").arg(planBy(plan_.driveStart)));
         if (!packed_) {
             d.body.push_back(
                 Block{papers::Paragraph{plain(utf8(tr("Nothing is packed for this booking.")))}});
@@ -205,9 +205,9 @@ private:
             if (water.checkAt)
                 words = words + plain(utf8(tr("; check at "))) +
                         strong(utf8(water.checkAt->day == water.placed.day
-                                        ? planClock(*water.checkAt)
+                                        ? planBy(*water.checkAt)
                                         : shortDay(water.checkAt->day) + QLatin1Char(' ') +
-                                              planClock(*water.checkAt))) +
+                                              planBy(*water.checkAt))) +
                         plain(utf8(tr(", %1 l for all")
                                        .arg(litres(static_cast<double>(water.course.toCarry.value) / 1000))));
             body.push_back(Block{papers::Paragraph{words}});

@@ -170,10 +170,10 @@ std::vector<QString> waterLines(const model::Season& season, const plan::Booking
                            .arg(whole(water.topUp.value));
         if (water.checkAt)
             words += PackingWordsSay::tr("; check and top up at %1 on %2")
-                         .arg(planClock(*water.checkAt), shortDay(water.checkAt->day));
+                         .arg(planBy(*water.checkAt), shortDay(water.checkAt->day));
         if (water.dryAt)
             words +=
-                PackingWordsSay::tr("; left alone, the stem ends are dry at %1").arg(planClock(*water.dryAt));
+                PackingWordsSay::tr("; left alone, the stem ends are dry at %1").arg(planBy(*water.dryAt));
         if (water.course.unknownDrinkers > 0)
             words += PackingWordsSay::tr("; %n plant(s) whose thirst is not known", nullptr,
                                          water.course.unknownDrinkers);

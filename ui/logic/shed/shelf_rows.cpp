@@ -273,10 +273,8 @@ RibbonRow ribbonRow(const model::Season& season, const plan::RibbonCutPlan& plan
         row.under = notCutWords(shed, plan.ribbon, day);
         return row;
     }
-    const QString proof = plan.proved
-                              ? ShelfRowsSay::tr("no other cutting wastes less")
-                              : ShelfRowsSay::tr("not proved: %1 less waste is the most there could be")
-                                    .arg(metres(plan.waste));
+    const QString proof = plan.proved ? ShelfRowsSay::tr("no other cutting wastes less")
+                                      : ShelfRowsSay::tr("at most %1 could be saved").arg(metres(plan.waste));
     if (plan.missingLength.value > 0) {
         row.asks = true;
         row.figure = ShelfRowsSay::tr("%1 missing").arg(metres(plan.missingLength));

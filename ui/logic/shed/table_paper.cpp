@@ -113,10 +113,10 @@ private:
         cautions.items.push_back({utf8(tr("Decoration, not food.")), utf8(first)});
         if (packed_ && packed_->checkAt)
             cautions.items.push_back(
-                {utf8(tr("Water")), utf8(tr("check and top up at %1; %2 litres are carried.")
-                                             .arg(shortDay(packed_->checkAt->day) + QLatin1Char(' ') +
-                                                      planClock(*packed_->checkAt),
-                                                  litres(packed_->carryLitres)))});
+                {utf8(tr("Water")),
+                 utf8(tr("check and top up at %1; %2 litres are carried.")
+                          .arg(shortDay(packed_->checkAt->day) + QLatin1Char(' ') + planBy(*packed_->checkAt),
+                               litres(packed_->carryLitres)))});
         if (!booking_.candles.empty())
             cautions.items.push_back(
                 {utf8(tr("Candles")), utf8(text(booking_.candles) + QLatin1Char(' ') +
