@@ -46,6 +46,7 @@ bool BookingListModel::isFound(const model::Booking& b) {
 BookingListModel::Laid BookingListModel::lay() {
     season_ = bench_.season();
     lines_.clear();
+    work_.reset();
     Laid laid;
     laid.groups = bookingGroups(season_, bench_.plan(), bench_.today(), choice_,
                                 [this](const model::Booking& b) { return isFound(b); });
@@ -164,15 +165,15 @@ QVariant BookingListModel::headData(std::size_t at, int role) const {
 }
 
 QString BookingListModel::figures(const BookingGroup& group) const {
+    if (!work_) work_ = workByDay(season_, bench_.plan());
     if (group.goneBy || choice_.sort != BookingSort::date)
         return tr("%n booking(s)", nullptr, static_cast<int>(group.bookings.size()));
     QStringList parts;
     if (!group.range.isEmpty()) parts << group.range;
     // All hands' work of those days, as the diary tells it; not of a part of the bookings.
     const bool all = !choice_.standing && !choice_.kind && choice_.find.isEmpty();
-    const auto work = all && group.days
-                          ? workBetween(bench_.season(), bench_.plan(), group.days->first, group.days->second)
-                          : Minutes(0);
+    const auto work =
+        all && group.days ? workBetween(*work_, group.days->first, group.days->second) : Minutes(0);
     if (work.value > 0) parts << tr("%1 of work").arg(workWords(work));
     return parts.join(QStringLiteral(", "));
 }

@@ -10,7 +10,9 @@
 #include <QAbstractListModel>
 #include <QHash>
 
+#include <map>
 #include <memory>
+#include <optional>
 
 namespace withy::ui {
 
@@ -107,6 +109,7 @@ private:
     model::Season season_; ///< as shown; shares its rows with the workbench
     Laid laid_;
     mutable QHash<qint64, std::vector<const model::Line*>> lines_;
+    mutable std::optional<std::map<Day, Minutes>> work_; ///< of season_; made when first asked for
     mutable QHash<int, QVariantList> seen_; ///< the face of each row that was asked for since the last reset
 
     struct FindKey {

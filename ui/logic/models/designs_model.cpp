@@ -5,6 +5,7 @@
 #include "ui/logic/models/week_steps.h"
 
 #include <algorithm>
+#include <array>
 
 namespace withy::ui {
 
@@ -61,8 +62,21 @@ std::optional<Day> DesignsModel::monday() const {
     return today ? std::optional(weekOf(*today)) : std::nullopt;
 }
 
-DesignBlooms DesignsModel::bloomsNow() const {
+/// Most edits and plans change nothing that blooms are reckoned from.
+bool DesignsModel::bloomsStand() const {
+    using enum model::TableKind;
+    const auto& now = bench_.season();
+    return week_ == monday() && garden_ == bench_.plan().garden &&
+           std::ranges::all_of(std::array{designs, slots, slotPlants, patches, settings},
+                               [&](auto kind) { return model::sameRows(reckoned_, now, kind); });
+}
+
+DesignBlooms DesignsModel::bloomsNow() {
+    if (bloomsStand()) return blooms_;
     const auto week = monday();
+    week_ = week;
+    garden_ = bench_.plan().garden;
+    reckoned_ = bench_.season();
     return week ? designBlooms(bench_.season(), bench_.plan(), *week) : DesignBlooms();
 }
 

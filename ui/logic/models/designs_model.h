@@ -46,7 +46,8 @@ public:
 private:
     void refresh();
     void replanned();
-    [[nodiscard]] DesignBlooms bloomsNow() const;
+    [[nodiscard]] bool bloomsStand() const;
+    [[nodiscard]] DesignBlooms bloomsNow();
     [[nodiscard]] DesignBloom bloomOf(Id<model::Design> design) const;
     [[nodiscard]] std::vector<Id<model::Design>> wanted() const;
 
@@ -54,6 +55,9 @@ private:
     std::optional<DesignGroup> group_;
     QString words_;
     bool inBloomOnly_ = false;
+    std::optional<Day> week_; ///< with what follows: what blooms_ were reckoned from
+    std::shared_ptr<const plan::ForecastPlan> garden_;
+    model::Season reckoned_;
     DesignBlooms blooms_;
     std::vector<Id<model::Design>> shown_;
 };

@@ -96,7 +96,7 @@ private:
         const auto hours = peopleOn(day);
         for (const auto& person : hours)
             addLane(out, person);
-        if (plan_.runUp) out.work = workBetween(season_, plan_, day, day); // as everywhere else it is told
+        if (plan_.runUp) out.work = workBetween(work_, day, day); // as everywhere else it is told
         addNobody(out);
         addThreads(out);
         addGuests(out);
@@ -373,6 +373,7 @@ private:
 
     const model::Season& season_;
     const plan::Plan& plan_;
+    std::map<Day, Minutes> work_ = workByDay(season_, plan_);
     std::optional<Id<model::Booking>> only_;
     std::optional<Day> today_;
     std::vector<Id<model::Booking>> lettered_;

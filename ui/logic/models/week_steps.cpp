@@ -152,11 +152,10 @@ Minutes toldWork(Minutes work) {
     return work.value > 0 ? std::max(Minutes(5), Minutes((work.value + 2) / 5 * 5)) : work;
 }
 
-Minutes workBetween(const model::Season& season, const plan::Plan& plan, Day first, Day last) {
+std::map<Day, Minutes> workByDay(const model::Season& season, const plan::Plan& plan) {
     std::map<Day, Minutes> days;
     const auto add = [&](const auto& step) {
-        if (first <= step.from.day && step.from.day <= last && !needsNobody(step))
-            days[step.from.day] += step.minutes;
+        if (!needsNobody(step)) days[step.from.day] += step.minutes;
     };
     for (std::size_t i = 0; plan.runUp && i < plan.runUp->steps.size(); ++i)
         if (isShown(season, plan.runUp->steps[i])) add(plan.runUp->steps[i]);
@@ -167,9 +166,15 @@ Minutes workBetween(const model::Season& season, const plan::Plan& plan, Day fir
         for (const auto& step : booked->steps)
             add(step);
     }
+    for (auto& [day, work] : days)
+        work = toldWork(work);
+    return days;
+}
+
+Minutes workBetween(const std::map<Day, Minutes>& days, Day first, Day last) {
     Minutes all;
-    for (const auto& [day, work] : days)
-        all += toldWork(work);
+    for (auto day = days.lower_bound(first); day != days.end() && day->first <= last; ++day)
+        all += day->second;
     return all;
 }
 

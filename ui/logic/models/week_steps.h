@@ -7,6 +7,7 @@
 
 #include <QAbstractTableModel>
 
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -61,9 +62,10 @@ QString workWords(Minutes work);
 
 /// A day's work as it is told everywhere: to the nearest five minutes.
 Minutes toldWork(Minutes work);
-/// All hands' work on these days, as told: a day's sums added up. Of bookings that are not laid into time
-/// with the others, the usual hours.
-Minutes workBetween(const model::Season& season, const plan::Plan& plan, Day first, Day last);
+/// All hands' work of each day that has some, as told. Of bookings that are not laid into time with the
+/// others, the usual hours.
+std::map<Day, Minutes> workByDay(const model::Season& season, const plan::Plan& plan);
+Minutes workBetween(const std::map<Day, Minutes>& days, Day first, Day last);
 
 /// The same as rows: a head for each day, then its steps. Ticks, minutes and pins are edits of their own.
 class WeekStepsModel : public QAbstractTableModel {
