@@ -84,7 +84,7 @@ TEST_F(Leaving, WhatABackupReplacesIsNamedByTheClockOnTheWall) {
     ::tzset();
     open(demoSeason(), Day::fromYmd(2027, 9, 6));
     auto* keeper = window_->view()->backups();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !keeper->list().empty(); }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !keeper->list().empty(); }, 30000));
     const auto backup = keeper->list().front();
     const auto before = QDateTime::currentDateTime().addSecs(-1);
     window_->restore(backup);
