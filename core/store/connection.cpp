@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/connection.h"
 
+#include <QSqlDriver>
 #include <QSqlError>
 #include <QSqlRecord>
 
@@ -75,6 +76,10 @@ Connection::~Connection() {
     db_.close();
     db_ = QSqlDatabase();
     QSqlDatabase::removeDatabase(name_);
+}
+
+void Connection::moveTo(QThread& thread) {
+    db_.driver()->moveToThread(&thread); // from Qt 6.8 on: QSqlDatabase::moveToThread
 }
 
 void Connection::open(const QString& options) {

@@ -10,10 +10,12 @@
 
 #include <vector>
 
+class QThread;
+
 namespace withy::store {
 
 /// One SQLite connection with our settings; errors come out as StoreError.
-/// Belongs to the thread that made it. Queries taken from it must die before it does.
+/// Belongs to the thread that made it, unless moved. Queries taken from it must die before it does.
 class Connection {
 public:
     enum class Access {
@@ -33,6 +35,9 @@ public:
 
     /// What errors from here on say was attempted.
     void now(Attempt attempt) { doing_.attempt = attempt; }
+
+    /// With its queries. To be called by the thread it belonged to.
+    void moveTo(QThread& thread);
 
     void exec(const QString& sql);
     /// First column of the first row; invalid when there is no row.

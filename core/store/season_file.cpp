@@ -196,6 +196,10 @@ void SeasonFile::saveCopy(const QString& path, Existing existing) const {
     writeFresh(target, held_->season, existing, {}, doing);
 }
 
+void SeasonFile::moveTo(QThread& thread) {
+    if (held_->connection) held_->connection->moveTo(thread);
+}
+
 void SeasonFile::close() {
     held_->writer.reset();
     held_->connection.reset();

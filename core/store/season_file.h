@@ -12,6 +12,8 @@
 #include <memory>
 #include <optional>
 
+class QThread;
+
 namespace withy::store {
 
 /// Where a backup goes and the time it is to bear (the store asks no clock).
@@ -32,8 +34,8 @@ struct OpenOptions {
 
 /// One season in one SQLite file (extension .withy, STRICT tables, one column per field).
 /// Every function throws StoreError and nothing else when the outside world says no; what it was to
-/// change is then as before. Belongs to the thread that made it. Needs a QCoreApplication, for the
-/// QSQLITE plugin.
+/// change is then as before. Belongs to the thread that made it, unless moved. Needs a QCoreApplication, for
+/// the QSQLITE plugin.
 class SeasonFile {
 public:
     enum class Mode {
@@ -62,6 +64,8 @@ public:
     void commit(const model::Edit& done);
     /// Writes season() to another file; this one stays the one in use.
     void saveCopy(const QString& path, Existing existing = Existing::refuse) const;
+    /// From now on it belongs to that thread alone. To be called by the one it belonged to.
+    void moveTo(QThread& thread);
     /// Lets go of the file and its lock; only path(), mode() and season() may be called afterwards.
     void close();
 

@@ -86,6 +86,7 @@ struct OpenWindow {
         window.resize(1280, 800);
         window.show();
         window.showSeason(std::make_unique<Workbench>(std::move(file), today));
+        window.bench().setPatience(SeasonDoor::aMoment);
         window.view()->makeAll();
         window.bench().waitForPlan();
     }

@@ -5,6 +5,8 @@
 #include "ui/logic/edits.h"
 
 #include <atomic>
+#include <new>
+#include <stdexcept>
 #include <thread>
 
 namespace withy::ui {
@@ -195,6 +197,55 @@ TEST_F(BenchKeeps, AFullDiskChangesNothingInMemory) {
     EXPECT_TRUE(bench->canRedo()) << "what was undone may still be done again";
     ASSERT_EQ(bench->redo(), QString());
     EXPECT_EQ(bench->season().lines.begin()->pieces.value, 8);
+}
+
+TEST(PlanRunnerFaults, AFaultIsSaidAndThePlanBeforeStays) {
+    bool faulty = false;
+    PlanRunner runner([] {}, {[&](const auto& season, const auto& options, const auto& was,
+                                  const auto& before, const auto& optionsBefore) {
+                                  if (faulty) throw std::runtime_error("out of numbers");
+                                  return plan::replanBookings(season, options, was, before, optionsBefore);
+                              },
+                              plan::replanGarden});
+    const auto season = demoSeason();
+    runner.ask(season, {});
+    const auto good = runner.wait();
+    ASSERT_TRUE(good->fault.isEmpty());
+    faulty = true; // the threads are idle
+    runner.ask(withHeavierWork(season, 1), {});
+    const auto bad = runner.wait();
+    EXPECT_TRUE(bad->fault.contains(QStringLiteral("out of numbers"))) << bad->fault.toStdString();
+    EXPECT_EQ(plan::planJson(season, bad->plan), plan::planJson(season, good->plan));
+    faulty = false;
+    runner.ask(withHeavierWork(season, 2), {});
+    const auto again = runner.wait();
+    EXPECT_TRUE(again->fault.isEmpty());
+    EXPECT_EQ(plan::planJson(again->season, again->plan),
+              plan::planJson(again->season, plan::plan(again->season, {})));
+}
+
+TEST(PlanRunnerFaults, AFaultOfTheGardenLeavesTheBookingsNew) {
+    bool faulty = false;
+    PlanRunner runner(
+        [] {}, {plan::replanBookings, [&](const auto& season, const auto& options, plan::Plan next,
+                                          const auto& was, const auto& before, const auto& optionsBefore) {
+                    if (faulty) throw std::bad_alloc();
+                    return plan::replanGarden(season, options, std::move(next), was, before, optionsBefore);
+                }});
+    const auto season = demoSeason();
+    runner.ask(season, {});
+    const auto good = runner.wait();
+    faulty = true;
+    const auto more =
+        model::apply(season, edits::setPieces(season, season.lines.begin()->id, 333)).value().season;
+    runner.ask(more, {});
+    const auto bad = runner.wait();
+    EXPECT_FALSE(bad->fault.isEmpty());
+    EXPECT_TRUE(bad->whole);
+    EXPECT_NE(bad->plan.bookings, good->plan.bookings) << "those could be planned";
+    faulty = false;
+    runner.ask(more, {});
+    EXPECT_EQ(plan::planJson(more, runner.wait()->plan), plan::planJson(more, plan::plan(more, {})));
 }
 
 } // namespace withy::ui

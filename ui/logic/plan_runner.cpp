@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/plan_runner.h"
 
+#include "ui/logic/wording.h"
+
 #include <utility>
 
 #ifdef __linux__
@@ -23,8 +25,9 @@ void stepBack() {
 
 } // namespace
 
-PlanRunner::PlanRunner(std::function<void()> tell)
+PlanRunner::PlanRunner(std::function<void()> tell, Planners planners)
     : tell_(std::move(tell))
+    , planners_(std::move(planners))
     , bookingsThread_([this](const std::stop_token& quit) { planBookings(quit); })
     , gardenThread_([this](const std::stop_token& quit) { planGarden(quit); }) {}
 
@@ -79,6 +82,14 @@ std::uint64_t turnOf(const std::shared_ptr<const PlanRunner::Run>& run) {
     return run->turn;
 }
 
+/// What the garden's thread makes, as it was.
+void takeGarden(plan::Plan& plan, const plan::Plan& from) {
+    plan.garden = from.garden;
+    plan.cover = from.cover;
+    plan.runUp = from.runUp;
+    plan.shed = from.shed;
+}
+
 } // namespace
 
 void PlanRunner::takeBack(std::shared_ptr<const Run> run) {
@@ -121,10 +132,15 @@ void PlanRunner::planBookings(const std::stop_token& quit) {
             const std::lock_guard lock(mutex_);
             stoppable.stop = bookings_.giveUp.get_token();
         }
-        auto plan = plan::replanBookings(run->season, stoppable, last.season, last.plan, last.options);
-        if (!plan) continue;
-        run->plan = std::move(*plan);
-        last = *run;
+        try {
+            auto plan = planners_.bookings(run->season, stoppable, last.season, last.plan, last.options);
+            if (!plan) continue;
+            run->plan = std::move(*plan);
+            last = *run;
+        } catch (...) { // one season that cannot be planned must not end the program
+            run->plan = last.plan;
+            run->fault = caughtWords();
+        }
         publishBookings(std::move(*run));
     }
 }
@@ -139,11 +155,22 @@ void PlanRunner::planGarden(const std::stop_token& quit) {
             stoppable.stop = garden_.giveUp.get_token();
         }
         auto run = **booked;
-        auto plan =
-            plan::replanGarden(run.season, stoppable, run.plan, last->season, last->plan, last->options);
-        if (!plan) continue;
-        run.plan = std::move(*plan);
+        try {
+            if (run.fault.isEmpty()) {
+                auto plan = planners_.garden(run.season, stoppable, run.plan, last->season, last->plan,
+                                             last->options);
+                if (!plan) continue;
+                run.plan = std::move(*plan);
+            }
+        } catch (...) {
+            run.fault = caughtWords();
+        }
         run.whole = true;
+        if (!run.fault.isEmpty()) {
+            takeGarden(run.plan, last->plan);
+            publishGarden(std::make_shared<const Run>(std::move(run)));
+            continue;
+        }
         last = std::make_shared<const Run>(std::move(run));
         publishGarden(last);
     }
@@ -155,10 +182,7 @@ void PlanRunner::show() {
         return;
     }
     Run run = *booked_;
-    run.plan.garden = whole_->plan.garden;
-    run.plan.cover = whole_->plan.cover;
-    run.plan.runUp = whole_->plan.runUp;
-    run.plan.shed = whole_->plan.shed;
+    takeGarden(run.plan, whole_->plan);
     finished_ = std::make_shared<const Run>(std::move(run));
 }
 

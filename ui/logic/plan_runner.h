@@ -3,6 +3,8 @@
 
 #include "core/plan/plan.h"
 
+#include <QString>
+
 #include <chrono>
 #include <condition_variable>
 #include <cstdint>
@@ -31,13 +33,20 @@ public:
         plan::Plan plan;
         std::uint64_t turn = 0; ///< which ask() it answers
         bool whole = false;     ///< false: garden and cover are those of an earlier run
+        QString fault;          ///< what was thrown while planning; the plan, or its part, is an earlier one
+    };
+
+    /// What does the planning; tests put in what fails.
+    struct Planners {
+        std::function<decltype(plan::replanBookings)> bookings = plan::replanBookings;
+        std::function<decltype(plan::replanGarden)> garden = plan::replanGarden;
     };
 
     static constexpr std::chrono::milliseconds patience{250};
 
     /// `tell` is called on the runner's threads whenever a snapshot has its bookings planned, and again when
     /// its garden and cover are there.
-    explicit PlanRunner(std::function<void()> tell);
+    explicit PlanRunner(std::function<void()> tell, Planners planners = {});
     /// Gives up what goes on.
     ~PlanRunner();
 
@@ -82,6 +91,7 @@ private:
     void show();
 
     std::function<void()> tell_;
+    Planners planners_;
     std::uint64_t asked_ = 0;
     mutable std::mutex mutex_;            // guards what follows
     std::condition_variable_any changed_; // a task or finished_

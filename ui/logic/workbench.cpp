@@ -5,6 +5,8 @@
 
 #include <QTimer>
 
+#include <algorithm>
+#include <cstddef>
 #include <utility>
 
 namespace withy::ui {
@@ -18,7 +20,12 @@ void askOnce(PlanRunner& runner, const model::Season& season, const plan::PlanOp
 } // namespace
 
 Workbench::Workbench(store::SeasonFile file, std::optional<Day> today, QObject* parent)
-    : QObject(parent), file_(std::move(file)), season_(file_.season()), options_{today, {}}, runner_([this] {
+    : QObject(parent)
+    , season_(file.season())
+    , options_{today, {}}
+    , writer_(std::move(file),
+              [this] { QMetaObject::invokeMethod(this, &Workbench::hearWriter, Qt::QueuedConnection); })
+    , runner_([this] {
         QMetaObject::invokeMethod(
             this, [this] { showPlan(runner_.finished()); }, Qt::QueuedConnection);
     }) {
@@ -38,8 +45,12 @@ void Workbench::waitForPlan() {
 
 void Workbench::showPlan(std::shared_ptr<const PlanRunner::Run> run) {
     if (run == run_) return;
-    runner_.takeBack(std::exchange(run_, std::move(run)));
+    const auto was = std::exchange(run_, std::move(run));
+    const bool fails = !run_->fault.isEmpty() && run_->fault != was->fault;
+    runner_.takeBack(was);
     Q_EMIT planned();
+    if (fails)
+        Q_EMIT refused(tr("The plan could not be made anew, so it is the one before. %1").arg(run_->fault));
 }
 
 void Workbench::setToday(std::optional<Day> today) {
@@ -48,10 +59,10 @@ void Workbench::setToday(std::optional<Day> today) {
     runner_.ask(season_, options_);
 }
 
-void Workbench::tell(const model::Applied& applied) {
-    season_ = applied.season;
+void Workbench::show(const model::Season& season, const model::Edit& done) {
+    season_ = season;
     runner_.ask(season_, options_);
-    Q_EMIT changed(applied.done);
+    Q_EMIT changed(done);
 }
 
 QString Workbench::apply(const model::Edit& edit) {
@@ -60,15 +71,64 @@ QString Workbench::apply(const model::Edit& edit) {
     const auto applied = model::apply(season_, edit);
     if (!applied.ok()) return sentences(applied.error());
     if (applied->done.empty()) return {};
-    try {
-        file_.commit(applied->done);
-    } catch (const store::StoreError& e) {
-        return sentence(e);
+    return keep({Step::Kind::edit, edit, applied->inverse, season_}, applied.value());
+}
+
+/// A step is done on the screen as soon as it is in the file, or has waited long enough for that.
+QString Workbench::keep(Step step, const model::Applied& applied) {
+    writer_.write(applied.done);
+    const bool heard = writer_.wait(patience_);
+    if (heard) {
+        if (const auto trouble = hearWriter(); !trouble.isEmpty()) return trouble;
     }
-    undo_.push_back(applied->inverse);
-    redo_.clear();
-    tell(applied.value());
+    switch (step.kind) {
+    case Step::Kind::edit:
+        undo_.push_back(step.inverse);
+        redo_.clear();
+        break;
+    case Step::Kind::undo:
+        undo_.pop_back();
+        redo_.push_back(step.inverse);
+        break;
+    case Step::Kind::redo:
+        redo_.pop_back();
+        undo_.push_back(step.inverse);
+        break;
+    }
+    if (!heard) unwritten_.push_back(std::move(step));
+    show(applied.season, applied.done);
     return {};
+}
+
+QString Workbench::hearWriter() {
+    const auto news = writer_.takeNews();
+    const bool waited = isWriting();
+    const auto known = std::min(news.written, unwritten_.size());
+    unwritten_.erase(unwritten_.begin(), unwritten_.begin() + static_cast<std::ptrdiff_t>(known));
+    if (!news.trouble.isEmpty() && isWriting()) takeBack(news.trouble);
+    if (waited && !isWriting()) Q_EMIT written();
+    return news.trouble;
+}
+
+void Workbench::takeBack(const QString& trouble) {
+    auto steps = std::exchange(unwritten_, {});
+    for (auto step = steps.rbegin(); step != steps.rend(); ++step) {
+        const bool undone = step->kind == Step::Kind::undo;
+        auto& from = undone ? redo_ : undo_;
+        auto& to = undone ? undo_ : redo_;
+        from.pop_back();
+        to.push_back(std::move(step->edit));
+        show(step->before, step->inverse);
+    }
+    Q_EMIT takenBack(trouble + QLatin1Char(' ') +
+                     tr("%n change(s) (was|were) not in the file yet and (is|are) taken back; Redo brings "
+                        "(it|them) again.",
+                        nullptr, static_cast<int>(steps.size())));
+}
+
+bool Workbench::waitForFile() {
+    writer_.wait(std::nullopt);
+    return hearWriter().isEmpty();
 }
 
 bool Workbench::take(const model::Edit& edit) {
@@ -77,27 +137,21 @@ bool Workbench::take(const model::Edit& edit) {
     return trouble.isEmpty();
 }
 
-QString Workbench::step(std::vector<model::Edit>& from, std::vector<model::Edit>& to) {
+QString Workbench::step(Step::Kind kind) {
+    const auto& from = kind == Step::Kind::undo ? undo_ : redo_;
     if (from.empty()) return {};
-    const auto applied = model::apply(season_, from.back());
+    const auto edit = from.back();
+    const auto applied = model::apply(season_, edit);
     if (!applied.ok()) return sentences(applied.error());
-    try {
-        file_.commit(applied->done);
-    } catch (const store::StoreError& e) {
-        return sentence(e);
-    }
-    from.pop_back();
-    to.push_back(applied->inverse);
-    tell(applied.value());
-    return {};
+    return keep({kind, edit, applied->inverse, season_}, applied.value());
 }
 
 QString Workbench::undo() {
-    return step(undo_, redo_);
+    return step(Step::Kind::undo);
 }
 
 QString Workbench::redo() {
-    return step(redo_, undo_);
+    return step(Step::Kind::redo);
 }
 
 model::EditName Workbench::undoName() const {
@@ -108,9 +162,9 @@ model::EditName Workbench::redoName() const {
     return redo_.empty() ? model::EditName{} : redo_.back().name();
 }
 
-QString Workbench::saveCopy(const QString& path) const {
+QString Workbench::saveCopy(const QString& path) {
     try {
-        file_.saveCopy(path);
+        writer_.saveCopy(path);
     } catch (const store::StoreError& e) {
         return sentence(e);
     }

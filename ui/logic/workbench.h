@@ -5,12 +5,14 @@
 #include "core/model/edit.h"
 #include "core/plan/plan.h"
 #include "core/store/season_file.h"
+#include "ui/logic/file_writer.h"
 #include "ui/logic/plan_runner.h"
 #endif
 
 #include <QObject>
 #include <QString>
 
+#include <chrono>
 #include <optional>
 #include <vector>
 
@@ -42,17 +44,27 @@ public:
     /// work from an older plan.
     void waitForPlan();
 
-    [[nodiscard]] const QString& path() const { return file_.path(); }
+    [[nodiscard]] const QString& path() const { return writer_.path(); }
 
-    [[nodiscard]] bool canWrite() const { return file_.mode() == store::SeasonFile::Mode::write; }
+    [[nodiscard]] bool canWrite() const { return writer_.mode() == store::SeasonFile::Mode::write; }
 
     [[nodiscard]] std::optional<Day> today() const { return options_.today; }
 
     /// Midnight has passed: plans anew, and changes nothing else.
     void setToday(std::optional<Day> today);
 
-    /// On disk before it returns without a word; otherwise the sentence that says why not, and nothing
-    /// has changed. An edit that changes nothing is not kept.
+    /// How long an edit waits for the disk: as long as it takes, unless set. A window waits a moment only,
+    /// and shows nothing new while isWriting().
+    void setPatience(std::optional<std::chrono::milliseconds> patience) { patience_ = patience; }
+
+    /// Some of season() is not on the disk yet. written() follows, or takenBack().
+    [[nodiscard]] bool isWriting() const { return !unwritten_.empty(); }
+
+    /// Until it is, or is taken back; whether all of it is. For who leaves the season.
+    bool waitForFile();
+
+    /// On disk when it returns without a word, or isWriting(); otherwise the sentence that says why not, and
+    /// nothing has changed. An edit that changes nothing is not kept.
     QString apply(const model::Edit& edit);
     /// As apply(), and sends refused() with the sentence; whether it was taken.
     bool take(const model::Edit& edit);
@@ -66,26 +78,44 @@ public:
     QString undo();
     QString redo();
 
-    QString saveCopy(const QString& path) const;
+    QString saveCopy(const QString& path);
 
 Q_SIGNALS:
-    /// The edit itself is the notice; undo and redo send it too. It is in the file, and not yet planned.
+    /// The edit itself is the notice; undo and redo send it too. It is not yet planned.
     void changed(const withy::model::Edit& done);
+    /// All of season() is on the disk now, of which some was not a moment ago.
+    void written();
+    /// What could not be written after all is undone, each edit with its own changed(), and waits in redo.
+    void takenBack(const QString& sentence);
     /// A new plan() is there; planIsCurrent() says whether an edit has come since it began.
     void planned();
     void refused(const QString& sentence);
 
 private:
-    QString step(std::vector<model::Edit>& from, std::vector<model::Edit>& to);
-    void showPlan(std::shared_ptr<const PlanRunner::Run> run);
-    void tell(const model::Applied& applied);
+    /// What became of the stacks by an edit that is not in the file yet.
+    struct Step {
+        enum class Kind { edit, undo, redo } kind;
+        model::Edit edit;    ///< as given, or as it stood on its stack
+        model::Edit inverse; ///< of what it did
+        model::Season before;
+    };
 
-    store::SeasonFile file_;
+    QString step(Step::Kind kind);
+    QString keep(Step step, const model::Applied& applied);
+    /// Why an edit could not be written; empty: none failed.
+    QString hearWriter();
+    void takeBack(const QString& trouble);
+    void showPlan(std::shared_ptr<const PlanRunner::Run> run);
+    void show(const model::Season& season, const model::Edit& done);
+
+    std::optional<std::chrono::milliseconds> patience_;
+    std::vector<Step> unwritten_; ///< oldest first
     model::Season season_;
     plan::PlanOptions options_;
     std::vector<model::Edit> undo_; ///< inverses, newest last
     std::vector<model::Edit> redo_;
     std::shared_ptr<const PlanRunner::Run> run_ = std::make_shared<PlanRunner::Run>();
+    FileWriter writer_; // last two: their threads use what is above
     PlanRunner runner_;
 };
 

@@ -95,13 +95,15 @@ void MainWindow::makeWelcome() {
 /// The last backup is made while the view still stands: when it fails, the notice takes its room from it.
 void MainWindow::closeSeason() {
     if (!view_) return;
+    bench().waitForFile();
     if (auto* keeper = view_->backups()) keeper->finish();
     delete view_;
     view_ = nullptr;
 }
 
 bool MainWindow::mayLeave() {
-    if (commitFocusedField(this) || !view_ || !bench().canWrite()) {
+    const bool kept = commitFocusedField(this);
+    if (!view_ || !bench().canWrite() || (bench().waitForFile() && kept)) {
         askedToStay_ = false;
         return true;
     }
@@ -164,7 +166,11 @@ void MainWindow::wireSeason() {
     connect(view_, &SeasonView::placeChanged, this, &MainWindow::backToSeason);
     connect(view_, &SeasonView::complete, this, [this] { fillMenus(*menuBar(), actions_); });
     connect(view_, &SeasonView::restoreWanted, this, &MainWindow::restore, Qt::QueuedConnection);
+    frames_.watch(bench());
     connect(&bench(), &Workbench::refused, this, [this](const QString& why) { notices_->refuse(why); });
+    connect(&bench(), &Workbench::takenBack, this, [this](const QString& why) {
+        notices_->refuse(why, {tr("&Redo"), [this] { step(&Workbench::redo); }});
+    });
     connect(&bench(), &Workbench::changed, this, [this] {
         notices_->clear();
         askedToStay_ = false;

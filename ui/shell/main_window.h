@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ui/shell/actions.h"
+#include "ui/shell/held_frames.h"
 #include "ui/shell/season_door.h"
 #include "ui/shell/view_settings.h"
 
@@ -73,6 +74,7 @@ private:
     Actions actions_{this};
     ViewSettings look_;
     SeasonDoor door_;
+    HeldFrames frames_;
     QStackedWidget* stack_;
     WelcomePage* welcome_ = nullptr; ///< made when first shown
     SeasonView* view_ = nullptr;

@@ -81,7 +81,9 @@ void SeasonDoor::take(OpenOutcome outcome, const QString& path) {
 
 void SeasonDoor::show(store::SeasonFile file) {
     const auto ownDay = demoDay(file.season());
-    opened_(std::make_unique<Workbench>(std::move(file), ownDay ? ownDay : today_));
+    auto bench = std::make_unique<Workbench>(std::move(file), ownDay ? ownDay : today_);
+    bench->setPatience(aMoment);
+    opened_(std::move(bench));
 }
 
 void SeasonDoor::create(const QString& path, const model::Season& season) {
@@ -110,7 +112,7 @@ void SeasonDoor::askAndOpen() {
     if (!path.isEmpty()) open(path);
 }
 
-void SeasonDoor::saveCopy(const Workbench& bench) {
+void SeasonDoor::saveCopy(Workbench& bench) {
     const QFileInfo now(bench.path());
     const auto path = askSave(tr("Keep a copy as"), freeName(now.path(), now.fileName()));
     if (path.isEmpty()) return;

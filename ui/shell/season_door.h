@@ -10,6 +10,7 @@
 
 #include <QObject>
 
+#include <chrono>
 #include <functional>
 #include <memory>
 
@@ -25,6 +26,10 @@ public:
     /// Asks for a file; empty when the grower thinks better of it. Tests put their own here.
     using AskFile = std::function<QString(const QString& title, const QString& proposed)>;
 
+    /// How long an edit of what it opens waits for the disk, a quarter of a frame: most need no more, and
+    /// beyond it the window goes on.
+    static constexpr std::chrono::milliseconds aMoment{4};
+
     SeasonDoor(std::optional<Day> today, Opened opened, QWidget* window);
 
     void open(const QString& path);
@@ -39,7 +44,7 @@ public:
     /// which is its today however it is opened.
     void openDemo();
     void askAndOpen();
-    void saveCopy(const Workbench& bench);
+    void saveCopy(Workbench& bench);
     /// Midnight has passed.
     void turnDays(int days);
 
