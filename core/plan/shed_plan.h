@@ -200,7 +200,8 @@ struct LineWater {
     Millilitres topUp; ///< one piece's, on arrival
     LocalTime placed;  ///< the course begins
     designs::WaterCourse course;
-    std::optional<LocalTime> checkAt; ///< only the margin is left; blank: not before the end
+    /// Only the margin is left, or the event ends before that; blank: it lasts as long as it is to look good.
+    std::optional<LocalTime> checkAt;
     std::optional<LocalTime> dryAt;
 };
 

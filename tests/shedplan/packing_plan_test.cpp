@@ -252,6 +252,23 @@ TEST(PackingWater, LooksGoodToTheEndOfTheEventAtLeast) {
     EXPECT_NEAR(packingOf(plan).waters.at(0).course.curve.back().hours, 9.5, 1e-9);
 }
 
+/// Kept until the next noon, they would be low in the night, when nobody is there to look: the check is for
+/// the end of the event.
+TEST(PackingWater, TheCheckIsWhileSomebodyIsThere) {
+    const auto season = applied(packedSeason(trayRecord(860, 430), vanRecord(620)), drinkingJars(4, 40));
+    auto booking = *season.bookings.find(Id<model::Booking>(1));
+    booking.lookGoodUntil = booking.eventEnd + Minutes(24 * 60);
+    auto drop = *season.drops.find(Id<model::Drop>(1));
+    drop.clearedAt = *booking.lookGoodUntil + Minutes(60);
+    const auto plan = plan::plan(applied(season, model::Edit("t").put(booking).put(drop)), on(9, 1));
+    const auto& water = packingOf(plan).waters.at(0);
+    ASSERT_TRUE(water.course.topUpAfter);
+    ASSERT_GT(*water.course.topUpAfter, 9.5) << "13:00 to 22:30";
+    ASSERT_LT(*water.course.topUpAfter, 9.5 + 24);
+    EXPECT_EQ(water.checkAt, booking.eventEnd);
+    EXPECT_EQ(packingOf(plan).checkAt, booking.eventEnd);
+}
+
 /// 600 jars that no tray takes: 600 x 0.21 x 0.21 m are 26.46 m2, the floor has 2.3 x 1.4 = 3.22 m2, so nine
 /// trips are the least; and nobody says that they find no room.
 TEST(PackingPlan, TooManyThingsAreSaidToBeTooMany) {

@@ -5,12 +5,16 @@
 
 #include <QGuiApplication>
 #include <QStandardPaths>
+#include <QTemporaryDir>
 
 #include <gtest/gtest.h>
 
 int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
-    QStandardPaths::setTestModeEnabled(true); // nothing of the person's who runs the tests is touched
+    // Nothing of the person's who runs the tests is touched, nor of another test that runs beside.
+    const QTemporaryDir home;
+    qputenv("HOME", home.path().toLocal8Bit());
+    QStandardPaths::setTestModeEnabled(true);
     QGuiApplication qt(argc, argv);
     withy::ui::loadFonts();
     withy::ui::installEnglishPlurals(); // what people read, whichever test runs alone

@@ -38,8 +38,9 @@ protected:
         static char name[] = "window_tests";
         static char* argv[] = {name, nullptr};
         new QApplication(argc, argv); // lives as long as the process
-        // Nothing of the person who runs the tests is read or written.
+        // Nothing of the person who runs the tests is read or written, nor of another test that runs beside.
         static QTemporaryDir home;
+        qputenv("HOME", home.path().toLocal8Bit());
         QStandardPaths::setTestModeEnabled(true);
         QSettings::setDefaultFormat(QSettings::IniFormat);
         QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, home.path());

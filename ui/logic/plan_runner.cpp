@@ -25,6 +25,8 @@ void stepBack() {
 
 } // namespace
 
+PlanRunner::PlanRunner(std::function<void()> tell) : PlanRunner(std::move(tell), Planners()) {}
+
 PlanRunner::PlanRunner(std::function<void()> tell, Planners planners)
     : tell_(std::move(tell))
     , planners_(std::move(planners))
@@ -53,7 +55,7 @@ void PlanRunner::ask(model::Season season, const plan::PlanOptions& options) {
     };
     hurry(bookings_, asked_ == (booked_ ? booked_->turn : 0));
     hurry(garden_, asked_ == (whole_ ? whole_->turn : 0));
-    bookings_.waiting = Run{std::move(season), options, {}, ++asked_};
+    bookings_.waiting = Run{std::move(season), options, {}, ++asked_, false, {}};
     changed_.notify_all();
 }
 

@@ -46,7 +46,8 @@ public:
 
     /// `tell` is called on the runner's threads whenever a snapshot has its bookings planned, and again when
     /// its garden and cover are there.
-    explicit PlanRunner(std::function<void()> tell, Planners planners = {});
+    explicit PlanRunner(std::function<void()> tell);
+    PlanRunner(std::function<void()> tell, Planners planners);
     /// Gives up what goes on.
     ~PlanRunner();
 

@@ -3,6 +3,8 @@
 
 #include "core/plan/piece_water.h"
 
+#include <algorithm>
+
 namespace withy::plan {
 
 std::vector<LineWater> lineWaters(const ShedInput& in, const model::Booking& booking,
@@ -35,6 +37,8 @@ std::vector<LineWater> lineWaters(const ShedInput& in, const model::Booking& boo
                                            : std::nullopt;
         };
         water.checkAt = before(course->topUpAfter);
+        if (water.checkAt) // at its end all leave
+            water.checkAt = std::max(at.placed, std::min(*water.checkAt, booking.eventEnd));
         water.dryAt = before(course->dryAfter);
         water.course = std::move(course).value();
         out.push_back(std::move(water));
