@@ -112,12 +112,16 @@ QString Workbench::hearWriter() {
 
 void Workbench::takeBack(const QString& trouble) {
     auto steps = std::exchange(unwritten_, {});
+    bool cleared = false; // a new edit left nothing to redo of what was undone before it
     for (auto step = steps.rbegin(); step != steps.rend(); ++step) {
-        const bool undone = step->kind == Step::Kind::undo;
-        auto& from = undone ? redo_ : undo_;
-        auto& to = undone ? undo_ : redo_;
-        from.pop_back();
-        to.push_back(std::move(step->edit));
+        if (step->kind == Step::Kind::undo) {
+            if (!cleared) redo_.pop_back();
+            undo_.push_back(std::move(step->edit));
+        } else {
+            cleared = cleared || step->kind == Step::Kind::edit;
+            undo_.pop_back();
+            redo_.push_back(std::move(step->edit));
+        }
         show(step->before, step->inverse);
     }
     Q_EMIT takenBack(trouble + QLatin1Char(' ') +
