@@ -31,6 +31,8 @@ struct BookingState {
     QString words;
     bool asks = false;   ///< something is short or to mend, or a hold ends within a week
     bool strong = false; ///< worth a second look: covered, if the season is kind
+
+    friend bool operator==(const BookingState&, const BookingState&) = default;
 };
 
 /// `plan` may be null: it lags an edit behind now and then. What is short comes before what is to mend, and
