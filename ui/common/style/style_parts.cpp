@@ -3,6 +3,7 @@
 
 #include "ui/common/style.h"
 #include "ui/common/style/looks.h"
+#include "ui/common/style/mnemonics.h"
 #include "ui/paint/spacing.h"
 
 #include <QAbstractItemView>
@@ -106,7 +107,7 @@ void paintMenuBarItem(const QStyleOptionMenuItem& option, QPainter& painter) {
     painter.fillRect(option.rect, inkOf(Role::mist));
     const bool open = option.state & (QStyle::State_Selected | QStyle::State_Sunken);
     if (open) paintDress(painter, option.rect, {.fill = Role::wash});
-    paintWords(painter, option.rect, Qt::AlignCenter | Qt::TextShowMnemonic | Qt::TextSingleLine,
+    paintWords(painter, option.rect, Qt::AlignCenter | Mnemonics::textFlag() | Qt::TextSingleLine,
                option.state & QStyle::State_Enabled ? Role::ink : Role::ink3, option.text);
 }
 
