@@ -80,7 +80,7 @@ QString OrdersModel::cell(const Row* row, const review::OrderRow& order, int col
     case standing:
         return row ? standingWords(row->booking->standing) : QString();
     case pieces:
-        return whole(order.pieces.value);
+        return andSpare(whole(order.pieces.value), order.spare.value);
     case stems:
         return whole(order.stems.value);
     case asked:

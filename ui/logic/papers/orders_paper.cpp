@@ -28,7 +28,8 @@ papers::TableRow rowOf(const model::Season& season, const review::OrderRow& row,
                        const std::string& title, const std::string& standing, papers::RowKind kind) {
     const auto& s = season.theSettings();
     const std::string mark = row.unpriced > 0 ? "+?" : "";
-    return {{plain(first), plain(title), plain(standing), plain(utf8(whole(row.pieces.value))),
+    return {{plain(first), plain(title), plain(standing),
+             plain(utf8(andSpare(whole(row.pieces.value), row.spare.value))),
              plain(utf8(whole(row.stems.value))), plain(utf8(amount(row.income, s)) + mark),
              plain(utf8(isLostOrder(season, row) ? QStringLiteral("–") : amount(row.owed, s))),
              plain(utf8(amount(row.gift, s)))},
