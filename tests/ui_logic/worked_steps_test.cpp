@@ -6,6 +6,7 @@
 #include "ui/logic/calendar_file.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/week_steps.h"
+#include "ui/logic/paper_shop.h"
 #include "ui/logic/run_up_stretches.h"
 #include "ui/logic/wording.h"
 
@@ -106,7 +107,7 @@ TEST_F(WorkedSteps, TheNightIsNoWork) {
         std::find_if(sheets.begin(), sheets.end(), [](const auto& d) { return d.name == "Wilf"; });
     ASSERT_NE(his, sheets.end());
     const auto words = papers::renderText(*his);
-    EXPECT_THAT(words, HasSubstr("work *5 h*"));
+    EXPECT_THAT(words, HasSubstr("| work 5 h\n"));
     EXPECT_THAT(words, HasSubstr("goes on"));
     EXPECT_EQ(blocksIn<papers::TimedTask>(his->body).size(), 2u);
 

@@ -260,6 +260,11 @@ QString andSpare(const QString& counted, std::int64_t spare) {
     return spare > 0 ? BookingWordsSay::spare(counted, spare) : counted;
 }
 
+QString pieceFigure(const PieceCount& count) {
+    if (count.spare == 0) return whole(count.pieces);
+    return QStringLiteral("%1 + %2").arg(whole(count.pieces), whole(count.spare));
+}
+
 QString alsoSpare(const QString& several, std::int64_t spare) {
     return spare > 0 ? BookingWordsSay::alsoSpare(several, spare) : several;
 }

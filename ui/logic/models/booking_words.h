@@ -38,6 +38,8 @@ PieceCount pieceCount(const model::Season& season, const plan::BookingPlan& plan
 QString pieceCountWords(const PieceCount& count);
 /// "24 jars and 2 spare"; without spare ones what was counted alone.
 QString andSpare(const QString& counted, std::int64_t spare);
+/// "24 + 2", "24": for columns, whose head says what is added.
+QString pieceFigure(const PieceCount& count);
 /// "24 jars and 2 more, 2 spare": behind words that have an "and" already.
 QString alsoSpare(const QString& several, std::int64_t spare);
 

@@ -154,7 +154,8 @@ private:
         out.beside = true;
         const QString title = stepTitle(season_, step);
         out.title = utf8(worked.again ? goesOnWords(title) : title);
-        QStringList detail{stepDetail(season_, step)};
+        QStringList detail;
+        if (!worked.again) detail << stepDetail(season_, step); // said where it begins
         if (step.round && order_.plan.runUp)
             detail << roundFrom(season_, order_.plan.runUp->rounds[*step.round]);
         if (bookings_.size() > 1) detail << bookingWords(season_, step.bookings);
