@@ -13,7 +13,10 @@ OrderRow rowOf(const model::Season& season, const plan::BookingPlan& plan) {
     row.stems = plan.stemsNeeded;
     for (const auto& line : plan.lines) {
         // The plan may be an edit older than the season.
-        if (const auto* record = season.lines.find(line.line)) row.pieces += record->pieces;
+        const auto* record = season.lines.find(line.line);
+        if (!record) continue;
+        row.pieces += record->pieces;
+        row.spare += record->sparePieces;
     }
     if (plan.money) {
         row.income = plan.money->split.asked;
@@ -26,6 +29,7 @@ OrderRow rowOf(const model::Season& season, const plan::BookingPlan& plan) {
 
 void add(OrderRow& sum, const OrderRow& row) {
     sum.pieces += row.pieces;
+    sum.spare += row.spare;
     sum.stems += row.stems;
     sum.income += row.income;
     sum.owed += row.owed;

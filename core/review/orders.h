@@ -11,8 +11,9 @@ namespace withy::review {
 struct OrderRow {
     Id<model::Booking> booking;
     Pieces pieces; ///< without spare ones
-    Stems stems;   ///< before spare
-    Money income;  ///< asked
+    Pieces spare;
+    Stems stems;  ///< before spare
+    Money income; ///< asked
     Money owed;
     Money gift;
     int unpriced = 0; ///< lines without a price: the sums are then too low, and say so

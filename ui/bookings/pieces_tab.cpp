@@ -14,6 +14,7 @@
 #include "ui/logic/models/booking_pieces.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/share_search.h"
+#include "ui/logic/work_hours.h"
 #include "ui/paint/piece_pictures.h"
 #include "ui/paint/spacing.h"
 
@@ -173,7 +174,8 @@ void PiecesTab::showColours() {
     ColourView real;
     if (id_ && isTallied(season, *id_)) {
         const auto* plan = planInHand(bench_, id_);
-        const auto store = plan ? storeFor(season, bench_.plan().cover.get(), *id_, plan->makeUpStart.day)
+        const auto store = plan ? storeFor(season, bench_.plan().cover.get(), *id_,
+                                           workHours(season, bench_.plan(), *id_).makeUpStart.day)
                                 : std::vector<shareout::TallyLine>{};
         const auto shared = plan::planShare(season, *id_, store);
         if (shared.ok()) real = bookingColours(season, *id_, &shared->share);

@@ -165,7 +165,7 @@ private:
     }
 
     [[nodiscard]] QString figure(std::size_t i) const {
-        return i < f_.numbers.size() ? QString::number(f_.numbers[i], 'g', 6) : QString();
+        return i < f_.numbers.size() ? thousandths(std::llround(f_.numbers[i] * 1000)) : QString();
     }
 
     [[nodiscard]] QString oneDecimal(std::size_t i) const {

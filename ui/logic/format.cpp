@@ -59,6 +59,16 @@ QString whole(std::int64_t n) {
     return n < 0 ? QLatin1Char('-') + digits : digits;
 }
 
+QString thousandths(std::int64_t n) {
+    const auto rest = std::abs(n % 1000);
+    QString words = (n < 0 && n > -1000 ? QStringLiteral("-") : QString()) + whole(n / 1000);
+    if (rest == 0) return words;
+    words += british().decimalPoint() + QString::number(rest).rightJustified(3, QLatin1Char('0'));
+    while (words.endsWith(QLatin1Char('0')))
+        words.chop(1);
+    return words;
+}
+
 QString metres(Millimetres length) {
     return QString::number(static_cast<double>(length.value) / 1000, 'f', 2) + QStringLiteral(" m");
 }

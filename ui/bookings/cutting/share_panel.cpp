@@ -14,6 +14,7 @@
 #include "ui/logic/models/cutting_goals.h"
 #include "ui/logic/paper_shop.h"
 #include "ui/logic/wording.h"
+#include "ui/logic/work_hours.h"
 #include "ui/paint/spacing.h"
 #include "ui/print/paper_desk.h"
 
@@ -185,7 +186,7 @@ void SharePanel::show(Id<model::Booking> booking) {
 
 std::optional<Day> SharePanel::benchDay() const {
     const auto& plans = bench_.plan().bookings;
-    if (const auto at = plans.find(booking_); at != plans.end()) return at->second->makeUpStart.day;
+    if (plans.contains(booking_)) return workHours(bench_.season(), bench_.plan(), booking_).makeUpStart.day;
     const auto* booking = bench_.season().bookings.find(booking_);
     return booking ? std::optional(booking->eventStart.day) : std::nullopt;
 }

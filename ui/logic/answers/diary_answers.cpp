@@ -129,7 +129,8 @@ Answer weekAnswer(const std::vector<WeekDay>& days, const model::Season& season,
         work += day.work;
         if (day.work.value > 0 && (!fullest || day.work > fullest->work)) fullest = &day;
         for (const auto& s : day.steps) {
-            if (s.booking) bookings.insert(s.booking->value);
+            for (const auto id : s.bookings)
+                bookings.insert(id.value);
         }
     }
     if (bookings.empty()) return {{Diary::tr("Nothing to do for a booking this week.")}};

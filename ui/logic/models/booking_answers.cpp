@@ -45,8 +45,6 @@ public:
         return asked ? tr("Every question is answered.") : tr("No question is open.");
     }
 
-    static QString pieces(std::int64_t n) { return tr("%n piece(s)", nullptr, static_cast<int>(n)); }
-
     static QString counts(std::int64_t need, std::int64_t withSpare, std::int64_t toCut) {
         QStringList parts{tr("%1 stem(s)", nullptr, static_cast<int>(need)).arg(whole(need))};
         if (withSpare > need) parts << tr("%1 with the spare").arg(whole(withSpare));
@@ -149,8 +147,8 @@ QString placed(const model::Season& season, Id<model::Booking> booking) {
 }
 
 /// The venue's tables that pieces are lined to; all of them while nothing is placed.
-std::vector<const model::VenueTable*> tablesOf(const model::Season& season, const model::Booking& booking,
-                                               bool& placed) {
+std::vector<const model::VenueTable*> tablesLaid(const model::Season& season, const model::Booking& booking,
+                                                 bool& placed) {
     std::vector<const model::VenueTable*> laid, all;
     for (const auto& t : season.venueTables) {
         if (!booking.venue || t.venue != *booking.venue) continue;
@@ -221,25 +219,23 @@ QString stemCounts(const plan::BookingPlan& plan) {
     return BookingAnswersSay::counts(plan.stemsNeeded.value, withSpare.value, plan.stemsToCut.value);
 }
 
-Answer stemCountsAnswer(const plan::BookingPlan& plan) {
-    std::int64_t pieces = 0;
-    for (const auto& line : plan.lines)
-        pieces += line.pieces.value;
-    return {{BookingAnswersSay::pieces(pieces), Weight::strong},
+Answer stemCountsAnswer(const model::Season& season, const plan::BookingPlan& plan) {
+    return {{pieceCountWords(pieceCount(season, plan)), Weight::strong},
             {QStringLiteral(", ")},
             {stemCounts(plan), Weight::strong},
             {QStringLiteral(". ")}};
 }
 
 Answer piecesAnswer(const model::Season& season, Id<model::Booking> booking, const plan::BookingPlan* plan) {
-    std::int64_t pieces = 0;
+    PieceCount count;
     for (const auto& line : season.lines) {
-        if (line.booking == booking) pieces += line.pieces.value + line.sparePieces.value;
+        if (line.booking != booking) continue;
+        count.pieces += line.pieces.value;
+        count.spare += line.sparePieces.value;
     }
-    if (pieces == 0) return {{BookingAnswersSay::noPieces(), Weight::plain}};
-    Answer answer = plan
-                        ? stemCountsAnswer(*plan)
-                        : Answer{{BookingAnswersSay::pieces(pieces), Weight::strong}, {QStringLiteral(". ")}};
+    if (count.pieces + count.spare == 0) return {{BookingAnswersSay::noPieces(), Weight::plain}};
+    Answer answer = plan ? stemCountsAnswer(season, *plan)
+                         : Answer{{pieceCountWords(count), Weight::strong}, {QStringLiteral(". ")}};
     answer.push_back({placed(season, booking), Weight::plain});
     return answer;
 }
@@ -251,7 +247,7 @@ QStringList bookingFacts(const model::Season& season, const model::Booking& b) {
         QStringList where{text(venue->name)};
         std::int64_t covers = 0;
         bool placed = false;
-        for (const auto* t : tablesOf(season, b, placed)) {
+        for (const auto* t : tablesLaid(season, b, placed)) {
             covers += t->covers * t->howMany;
             where << tableWords(*t);
         }

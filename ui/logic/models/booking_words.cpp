@@ -134,6 +134,18 @@ public:
 
     static QString noPieces() { return tr("no pieces yet"); }
 
+    static QString pieces(std::int64_t n) {
+        return tr("%1 piece(s)", nullptr, static_cast<int>(n)).arg(whole(n));
+    }
+
+    static QString spare(const QString& counted, std::int64_t n) {
+        return tr("%1 and %2 spare").arg(counted, whole(n));
+    }
+
+    static QString alsoSpare(const QString& several, std::int64_t n) {
+        return tr("%1, %2 spare").arg(several, whole(n));
+    }
+
     static QString andMore(const QString& first, int more) {
         return more > 0 ? tr("%1 and %n more", nullptr, more).arg(first) : first;
     }
@@ -214,14 +226,47 @@ QString countedVessels(const model::Container& vessel, std::int64_t n) {
 QString piecesWords(const model::Season& season, const std::vector<const model::Line*>& lines) {
     const model::Line* most = nullptr;
     std::int64_t all = 0;
+    std::int64_t spare = 0;
     for (const auto* line : lines) {
         all += line->pieces.value;
+        spare += line->sparePieces.value;
         if (!most || line->pieces > most->pieces) most = line;
     }
     const auto* design = most ? season.designs.find(most->design) : nullptr;
     if (!design || all == 0) return BookingWordsSay::noPieces();
-    return BookingWordsSay::andMore(countedPieces(season, *design, most->pieces.value),
-                                    static_cast<int>(all - most->pieces.value));
+    const QString first = countedPieces(season, *design, most->pieces.value);
+    const int more = static_cast<int>(all - most->pieces.value);
+    if (more == 0) return andSpare(first, spare);
+    return alsoSpare(BookingWordsSay::andMore(first, more), spare);
+}
+
+PieceCount pieceCount(const model::Season& season, const plan::BookingPlan& plan) {
+    PieceCount count;
+    for (const auto& line : plan.lines) {
+        // The plan may be an edit older than the season.
+        const auto* record = season.lines.find(line.line);
+        if (!record) continue;
+        count.pieces += record->pieces.value;
+        count.spare += record->sparePieces.value;
+    }
+    return count;
+}
+
+QString pieceCountWords(const PieceCount& count) {
+    return andSpare(BookingWordsSay::pieces(count.pieces), count.spare);
+}
+
+QString andSpare(const QString& counted, std::int64_t spare) {
+    return spare > 0 ? BookingWordsSay::spare(counted, spare) : counted;
+}
+
+QString pieceFigure(const PieceCount& count) {
+    if (count.spare == 0) return whole(count.pieces);
+    return QStringLiteral("%1 + %2").arg(whole(count.pieces), whole(count.spare));
+}
+
+QString alsoSpare(const QString& several, std::int64_t spare) {
+    return spare > 0 ? BookingWordsSay::alsoSpare(several, spare) : several;
 }
 
 int toMend(const model::Season& season, const plan::BookingPlan& plan) {

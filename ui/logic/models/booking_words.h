@@ -26,6 +26,23 @@ QString countedVessels(const model::Container& vessel, std::int64_t n);
 /// "24 jars and 2 more", "no pieces yet"; the kind with most pieces leads.
 QString piecesWords(const model::Season& season, const std::vector<const model::Line*>& lines);
 
+/// A booking's pieces, as they are counted everywhere: what was asked for, and what is made besides for what
+/// breaks.
+struct PieceCount {
+    std::int64_t pieces = 0;
+    std::int64_t spare = 0;
+};
+
+PieceCount pieceCount(const model::Season& season, const plan::BookingPlan& plan);
+/// "24 pieces", "24 pieces and 2 spare".
+QString pieceCountWords(const PieceCount& count);
+/// "24 jars and 2 spare"; without spare ones what was counted alone.
+QString andSpare(const QString& counted, std::int64_t spare);
+/// "24 + 2", "24": for columns, whose head says what is added.
+QString pieceFigure(const PieceCount& count);
+/// "24 jars and 2 more, 2 spare": behind words that have an "and" already.
+QString alsoSpare(const QString& several, std::int64_t spare);
+
 /// What the list says at the right of a booking.
 struct BookingState {
     QString words;
@@ -60,7 +77,7 @@ QString candlesCaution(const model::Season& season, Id<model::Booking> booking);
 /// out.
 QString stemCounts(const plan::BookingPlan& plan);
 /// "26 pieces, 295 stems, 329 with the spare, 355 to cut in whole bunches. "
-Answer stemCountsAnswer(const plan::BookingPlan& plan);
+Answer stemCountsAnswer(const model::Season& season, const plan::BookingPlan& plan);
 Answer piecesAnswer(const model::Season& season, Id<model::Booking> booking, const plan::BookingPlan* plan);
 
 /// Numbers under thirteen in words, as one writes them: "four"; "14".

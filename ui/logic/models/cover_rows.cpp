@@ -252,7 +252,7 @@ public:
     Answer answer() {
         if (view_.plan.lines.empty())
             return {{tr("Nothing is ordered yet. Add a piece on the Pieces page."), {}}};
-        out_ = stemCountsAnswer(view_.plan);
+        out_ = stemCountsAnswer(view_.season, view_.plan);
         state();
         if (const auto bought = boughtIn(sourcesOf(view_.season, view_.times, cover_)); bought > 0)
             plain(tr(" %1 of them are bought in.").arg(whole(bought)));

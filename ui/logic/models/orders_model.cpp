@@ -80,7 +80,7 @@ QString OrdersModel::cell(const Row* row, const review::OrderRow& order, int col
     case standing:
         return row ? standingWords(row->booking->standing) : QString();
     case pieces:
-        return whole(order.pieces.value);
+        return pieceFigure({order.pieces.value, order.spare.value});
     case stems:
         return whole(order.stems.value);
     case asked:
@@ -101,7 +101,7 @@ QVariant OrdersModel::headerData(int section, Qt::Orientation orientation, int r
         return isFigure(section) ? QVariant(Qt::AlignRight | Qt::AlignVCenter)
                                  : QVariant(Qt::AlignLeft | Qt::AlignVCenter);
     if (role != Qt::DisplayRole) return {};
-    const QString heads[] = {tr("Day"),   tr("Booking"), tr("Kind"), tr("Standing"), tr("Pieces"),
+    const QString heads[] = {tr("Day"),   tr("Booking"), tr("Kind"), tr("Standing"), tr("Pieces + spare"),
                              tr("Stems"), tr("Asked"),   tr("Owed"), tr("Given")};
     return section >= 0 && section < columns ? heads[section] : QVariant();
 }

@@ -50,9 +50,10 @@ public:
         return sheet;
     }
 
-    static Answer answer(const plan::BookingPlan& plan, const std::vector<ListedFinding>& findings) {
+    static Answer answer(const model::Season& season, const plan::BookingPlan& plan,
+                         const std::vector<ListedFinding>& findings) {
         if (plan.lines.empty()) return {{tr("Nothing is ordered yet. Add a piece on the Pieces page."), {}}};
-        Answer out = stemCountsAnswer(plan);
+        Answer out = stemCountsAnswer(season, plan);
         const int asking = countAsking(findings);
         if (asking == 0) return out;
         out.push_back({sentence(findings.front().finding), AnswerPart::Weight::asks});
@@ -256,8 +257,9 @@ private:
 
 } // namespace
 
-Answer stemAnswer(const plan::BookingPlan& plan, const std::vector<ListedFinding>& findings) {
-    return Stemming::answer(plan, findings);
+Answer stemAnswer(const model::Season& season, const plan::BookingPlan& plan,
+                  const std::vector<ListedFinding>& findings) {
+    return Stemming::answer(season, plan, findings);
 }
 
 std::vector<StemShare> stemShares(const model::Season& season, const plan::BookingPlan& plan) {

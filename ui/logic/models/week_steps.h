@@ -19,11 +19,12 @@ class Workbench;
 struct WeekStep {
     LocalTime from;
     LocalTime to;
-    Minutes minutes;     ///< of work; nought when it needs nobody
-    QString words;       ///< "Cut 136 stems"
-    QString detail;      ///< "80 Zinnia, coral; 56 Ammi"
-    QString bookingName; ///< empty for busy hours
-    std::optional<Id<model::Booking>> booking;
+    Minutes minutes;                           ///< of work; nought when it needs nobody
+    QString words;                             ///< "Cut 136 stems"
+    QString detail;                            ///< "80 Zinnia, coral; 56 Ammi"
+    QString bookingName;                       ///< empty for busy hours
+    std::optional<Id<model::Booking>> booking; ///< the one it leads to
+    std::vector<Id<model::Booking>> bookings;  ///< all it is for
     std::optional<Id<model::BusyHours>> busy;
     bool nobody = false; ///< drinking, resting
     /// Of the run-up of all bookings, and what the grower has said of it; blank: busy hours, and the past.

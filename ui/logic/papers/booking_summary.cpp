@@ -174,18 +174,25 @@ papers::Document bookingSummary(const PaperOrder& order) {
 }
 
 QString piecesInWords(const model::Season& season, const plan::BookingPlan& plan) {
+    constexpr std::size_t named = 2; // of more than three the rest is counted
     QStringList all;
-    for (const auto& l : plan.lines)
-        all << whole(season.lines.find(l.line)->pieces.value) + QLatin1Char(' ') +
-                   text(season.designs.find(l.design)->name);
-    if (all.size() > 3) {
-        std::int64_t rest = 0;
-        for (std::size_t i = 2; i < plan.lines.size(); ++i)
-            rest += season.lines.find(plan.lines[i].line)->pieces.value;
-        return all[0] + QStringLiteral(", ") + all[1] +
-               QCoreApplication::translate("Papers", " and %n more", nullptr, static_cast<int>(rest));
+    PieceCount rest;
+    for (std::size_t i = 0; i < plan.lines.size(); ++i) {
+        const auto& record = *season.lines.find(plan.lines[i].line);
+        if (i >= named && plan.lines.size() > 3) {
+            rest.pieces += record.pieces.value;
+            rest.spare += record.sparePieces.value;
+            continue;
+        }
+        const QString words = whole(record.pieces.value) + QLatin1Char(' ') +
+                              text(season.designs.find(plan.lines[i].design)->name);
+        all << andSpare(words, record.sparePieces.value);
     }
-    return all.join(QStringLiteral(", "));
+    const QString words = all.join(QStringLiteral(", "));
+    if (rest.pieces + rest.spare == 0) return words;
+    const QString more =
+        QCoreApplication::translate("Papers", " and %n more", nullptr, static_cast<int>(rest.pieces));
+    return alsoSpare(words + more, rest.spare);
 }
 
 } // namespace withy::ui

@@ -28,7 +28,8 @@ papers::TableRow rowOf(const model::Season& season, const review::OrderRow& row,
                        const std::string& title, const std::string& standing, papers::RowKind kind) {
     const auto& s = season.theSettings();
     const std::string mark = row.unpriced > 0 ? "+?" : "";
-    return {{plain(first), plain(title), plain(standing), plain(utf8(whole(row.pieces.value))),
+    return {{plain(first), plain(title), plain(standing),
+             plain(utf8(pieceFigure({row.pieces.value, row.spare.value}))),
              plain(utf8(whole(row.stems.value))), plain(utf8(amount(row.income, s)) + mark),
              plain(utf8(isLostOrder(season, row) ? QStringLiteral("–") : amount(row.owed, s))),
              plain(utf8(amount(row.gift, s)))},
@@ -71,6 +72,9 @@ papers::Document ordersPaper(const PaperOrder& order) {
     if (orders.sum.unpriced > 0)
         d.body.push_back(papers::Block{papers::Paragraph{
             plain(utf8(say("+? some pieces have no price yet: the true sum is higher."))), true}});
+    if (orders.sum.spare.value > 0)
+        d.body.push_back(papers::Block{papers::Paragraph{
+            plain(utf8(say("Behind a + among the pieces: spare ones, made for what breaks."))), true}});
     d.footWhat = s.seasonName;
     return d;
 }

@@ -69,6 +69,11 @@ struct KitOnDay {
 std::optional<KitOnDay> kitOnDay(const plan::ShedPlan* shed, const model::Ref& item,
                                  Id<model::Booking> booking);
 
+/// What of the ribbon a booking is short, as the shelf cuts it day by day: others may have cut before. None
+/// of what lies behind today. Blank: it is not planned; until the shelf is known, what it lacks alone.
+std::optional<Millimetres> ribbonLacking(const model::Season& season, const plan::ShedPlan* shed,
+                                         Id<model::Booking> booking, const plan::RibbonNeed& need);
+
 /// One ribbon's day in words.
 struct RibbonRow {
     QString name;    ///< "Moss, 15 mm"

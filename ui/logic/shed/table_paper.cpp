@@ -2,6 +2,7 @@
 #include "ui/logic/format.h"
 #include "ui/logic/papers/papers.h"
 #include "ui/logic/run_up_words.h"
+#include "ui/logic/shed/packing_words.h"
 #include "ui/logic/shed/shed_papers.h"
 #include "ui/logic/shed/table_scenes.h"
 
@@ -114,9 +115,8 @@ private:
         if (packed_ && packed_->checkAt)
             cautions.items.push_back(
                 {utf8(tr("Water")),
-                 utf8(tr("check and top up at %1; %2 litres are carried.")
-                          .arg(shortDay(packed_->checkAt->day) + QLatin1Char(' ') + planBy(*packed_->checkAt),
-                               litres(packed_->carryLitres)))});
+                 utf8(tr("check and top up %1; %2 litres are carried.")
+                          .arg(checkWhen(booking_, *packed_->checkAt), litres(packed_->carryLitres)))});
         if (!booking_.candles.empty())
             cautions.items.push_back(
                 {utf8(tr("Candles")), utf8(text(booking_.candles) + QLatin1Char(' ') +
