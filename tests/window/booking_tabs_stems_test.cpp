@@ -71,6 +71,7 @@ TEST_F(StemsTabTest, TheWorkingOpensByKeyAndLeadsToTheSetting) {
         words << label->text();
     EXPECT_TRUE(words.join(QLatin1Char('|')).contains(QStringLiteral("= 80 stems, total")))
         << words.join(QLatin1Char('|')).toStdString();
+    picture("stems-working.png");
     // What each line rests on, then what the whole does: the pieces, the design and the plant's bunch; the
     // spare is a setting, as the whole.
     const auto leads = panels[0]->leads();

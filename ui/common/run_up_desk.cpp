@@ -38,7 +38,7 @@ RunUpDesk::RunUpDesk(Workbench& bench, BoardStyle style, const QString& name, QW
     list_->setEditTriggers(QAbstractItemView::EditKeyPressed | QAbstractItemView::DoubleClicked |
                            QAbstractItemView::AnyKeyPressed);
     list_->setSelectionBehavior(QAbstractItemView::SelectRows);
-    copiesRows(list_, [this](const QString& words) { Q_EMIT said(words); });
+    copiesRows(list_, [this](const QString& words) { Q_EMIT told(words); });
     list_->setShowGrid(false);
     list_->setTabKeyNavigation(false);
     list_->setWordWrap(true);

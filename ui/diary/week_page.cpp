@@ -77,7 +77,7 @@ WeekPage::WeekPage(Workbench& bench, QWidget* parent)
     inside->addWidget(desk_);
     inside->addStretch(1);
     connect(desk_, &RunUpDesk::leadTo, this, &SubPage::leadTo);
-    connect(desk_, &RunUpDesk::said, this, &SubPage::said);
+    connect(desk_, &RunUpDesk::told, this, &SubPage::said);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, grid(2), 0, 0);
     column->addWidget(scrolledPage(page), 1);

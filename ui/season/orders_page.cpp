@@ -52,7 +52,7 @@ OrdersPage::OrdersPage(Workbench& bench, QWidget* parent)
     column->setContentsMargins(0, grid(2), 0, 0);
     column->addWidget(start_, 0, Qt::AlignLeft);
     column->addWidget(view_, 3);
-    column->addWidget(figures_, 1);
+    column->addWidget(figures_);
     column->addStretch(0);
     connect(figures_, &OrderFigures::leadTo, this, &SubPage::leadTo);
     connect(view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &OrdersPage::showFigures);
