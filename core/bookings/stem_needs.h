@@ -30,6 +30,7 @@ struct PercentSpare {
     std::int64_t perTenThousand = 0;
     Basis basis = Basis::mine;
     std::string source;
+    Origin from{};
 };
 
 /// As many on top as keep the chance of too few sound stems below 1 - confidence.
@@ -38,6 +39,8 @@ struct RiskSpare {
     double confidence = 0.95;      ///< strictly between 0 and 1
     Basis basis = Basis::notKnown; ///< of the loss
     std::string source;            ///< of the loss
+    Origin from{};                 ///< likewise
+    Origin confidenceFrom{};
 };
 
 using SpareRule = std::variant<PercentSpare, RiskSpare>;
@@ -46,6 +49,7 @@ using SpareRule = std::variant<PercentSpare, RiskSpare>;
 struct SpareTerms {
     SpareRule rule;
     std::int64_t bunch = 0; ///< stems in a bunch; 0 or 1: not bunched
+    Origin bunchFrom{};
 };
 
 /// So many stems in so many pieces; spare pieces count as pieces.
@@ -53,6 +57,8 @@ struct NeedPart {
     std::int64_t stemsPerPiece = 0;
     std::int64_t pieces = 0;
     std::string subject; ///< "Supper jar"; may be empty
+    Origin piecesFrom{};
+    Origin stemsFrom{};
 };
 
 struct StemNeed {

@@ -187,13 +187,12 @@ CutMinutes cutMinutes(const RunUpFacts& facts, Id<model::Plant> id, Stems stems)
             PlantFacts(facts.index, plant).known("cutting_stems_per_hour", *plant.cuttingStemsPerHour);
         minutes = count * 60 / rate.value;
         out.working.push_back(lineOf(Step::times, "minutes an hour", 60, Unit::minutes));
-        out.working.push_back(lineOf(Step::over, "stems an hour", rate.value, Unit::stems, rate.basis,
-                                     rate.source, plant.name));
+        out.working.push_back(from(rate.from, lineOf(Step::over, "stems an hour", rate.value, Unit::stems,
+                                                     rate.basis, rate.source, plant.name)));
     } else {
         const auto rate = runup::rateOf(facts.season, model::RateKind::cutHundredStems);
         minutes = count * rate.minutes / 100;
-        out.working.push_back(
-            lineOf(Step::times, "minutes for 100", rate.minutes, Unit::minutes, rate.basis, rate.source));
+        out.working.push_back(runup::rateLine(rate, "minutes for 100"));
         out.working.push_back(lineOf(Step::over, "stems", 100, Unit::stems));
     }
     out.minutes = Minutes(static_cast<std::int64_t>(std::ceil(minutes - 1e-9)));

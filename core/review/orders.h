@@ -24,6 +24,14 @@ struct Orders {
     OrderRow sum;
 };
 
+enum class OrderFigure { pieces, stems, asked, owed, given };
+
+/// How one figure of the sum came about: a line for each booking that adds to it, and leads to it.
+Working sumWorking(const model::Season& season, const Orders& orders, OrderFigure figure);
+/// The same of one booking's; empty when the plan does not know it.
+Working orderWorking(const model::Season& season, const plan::Plan& plan, Id<model::Booking> booking,
+                     OrderFigure figure);
+
 Orders seasonOrders(const model::Season& season, const plan::Plan& plan);
 
 } // namespace withy::review

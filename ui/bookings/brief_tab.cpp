@@ -173,7 +173,8 @@ void BriefTab::addActions(Actions& actions) {
     actions.add({"booking.sayColours", tr("Say the wished &colours"), Qt::CTRL | Qt::SHIFT | Qt::Key_C,
                  tr("plum 30, coral 30: with their shares")},
                 [this, goTo] { goTo(colours_->line()); });
-    actions.add({"booking.ask", tr("Note an open &question"), Qt::CTRL | Qt::SHIFT | Qt::Key_Q},
+    actions.add({"booking.ask", tr("Note an open &question"), Qt::CTRL | Qt::SHIFT | Qt::Key_Q,
+                 tr("What must still be asked, and by when")},
                 [this, goTo] {
                     goTo(&questions_->open());
                     questions_->open().startNewRow();

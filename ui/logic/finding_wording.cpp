@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/finding_parts.h"
 #include "ui/logic/garden_finding_wording.h"
+#include "ui/logic/models/size_words.h"
 #include "ui/logic/shed/shed_finding_wording.h"
 
 #include <QCoreApplication>
@@ -177,6 +178,7 @@ private:
 
 QString sentence(const plan::Finding& finding) {
     if (const QString words = shedSentence(finding); !words.isEmpty()) return words;
+    if (const QString words = sizeSentence(finding); !words.isEmpty()) return words;
     return FindingWordingSay(finding).design();
 }
 

@@ -40,10 +40,14 @@ AcceptedPage::AcceptedPage(Workbench& bench, QWidget* parent)
 }
 
 void AcceptedPage::addActions(Actions& actions) {
-    actions.add({"season.accepted.again", tr("Tell me again of the chosen warnings")}, [this] {
-        Q_EMIT wanted();
-        tellAgain();
-    });
+    actions.add({"season.accepted.again",
+                 tr("&Tell me again of the chosen warnings"),
+                 {},
+                 tr("They count again among what wants looking at")},
+                [this] {
+                    Q_EMIT wanted();
+                    tellAgain();
+                });
 }
 
 void AcceptedPage::tellAgain() {

@@ -112,6 +112,7 @@ void SheetTable::fillRow(std::size_t index) {
         fillCover(cell, said);
         if (!cell.figure) continue;
         cell.figure->setFacts(factsOf(*said.figure));
+        markAs(cell.figure, "asks", said.tone == SheetCell::Tone::asks);
         if (row.open == c && row.panel) row.panel->setFacts(cell.figure->facts());
     }
 }
@@ -137,8 +138,11 @@ void SheetTable::openFigure(std::size_t index, int column, bool open) {
     }
     row.panel->setFacts(row.cells[static_cast<std::size_t>(column)].figure->facts());
     row.panel->show();
-    if (row.panel->lead()) // Tab goes on from the figure into its working
-        QWidget::setTabOrder(row.cells[static_cast<std::size_t>(column)].figure, row.panel->lead());
+    QWidget* last = row.cells[static_cast<std::size_t>(column)].figure;
+    for (auto* lead : row.panel->leads()) { // Tab goes on from the figure into its working
+        QWidget::setTabOrder(last, lead);
+        last = lead;
+    }
 }
 
 } // namespace withy::ui

@@ -2,9 +2,12 @@
 #include "ui/logic/models/booking_pieces.h"
 
 #include "core/base/working_lines.h"
+#include "core/model/origin.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_groups.h"
 #include "ui/logic/models/booking_tables.h"
+#include "ui/logic/models/week_steps.h"
+#include "ui/logic/wording.h"
 
 #include <QCoreApplication>
 
@@ -36,9 +39,9 @@ public:
 
     static QString noPrice() { return tr("no price yet"); }
 
-    static QString total(std::int64_t minutes, const QString& list) {
-        return tr("in all %1 min, %2 at list price").arg(whole(minutes), list);
-    }
+    static QString makingOfAll() { return tr("of making in all"); }
+
+    static QString atListPrice() { return tr("at list price"); }
 
     static QString noDesigns() { return tr("There are no designs yet. Draw the first one at Designs."); }
 
@@ -79,9 +82,9 @@ PieceFigure stemsFigure(const model::Season& season, const model::Design& design
     for (const auto& slot : season.slots) {
         if (slot.design != design.id) continue;
         sum += slot.count.value;
-        f.working.push_back(lineOf(f.working.empty() ? Step::given : Step::plus, "stems a piece",
-                                   static_cast<double>(slot.count.value), Unit::stems, Basis::mine, {},
-                                   slot.label));
+        f.working.push_back(from(model::originOf(model::TableKind::designs, design.id.value),
+                                 lineOf(f.working.empty() ? Step::given : Step::plus, "stems a piece",
+                                        slot.count.value, Unit::stems, Basis::mine, {}, slot.label)));
     }
     f.working.push_back(lineOf(Step::result, "stems a piece", static_cast<double>(sum), Unit::stems,
                                Basis::computed, {}, design.name));
@@ -98,8 +101,8 @@ PieceFigure makingFigure(const plan::DesignPlan& plan, const model::Line& line, 
         if (step.step == Step::result) step.step = Step::given;
         f.working.push_back(step);
     }
-    f.working.push_back(
-        lineOf(Step::times, "pieces", static_cast<double>(pieces), Unit::pieces, Basis::mine));
+    f.working.push_back(from(model::originOf(model::TableKind::lines, line.id.value),
+                             lineOf(Step::times, "pieces", pieces, Unit::pieces, Basis::mine)));
     f.working.push_back(lineOf(Step::result, "making", minutes, Unit::minutes, Basis::computed));
     f.figure = BookingPiecesSay::minutes(static_cast<std::int64_t>(minutes + 0.5));
     f.means = BookingPiecesSay::makingOf(text(design.name));
@@ -160,13 +163,33 @@ PieceRow pieceRow(const model::Season& season, const plan::Plan& plan, const mod
     return row;
 }
 
-QString piecesTotal(const model::Season& season, const plan::BookingPlan& plan) {
-    std::int64_t minutes = 0;
+PieceFigure makingTotal(const model::Season& season, const plan::BookingPlan& plan) {
+    PieceFigure f;
+    Minutes all;
     for (const auto& s : plan.steps) {
-        if (s.kind == plan::StepKind::make) minutes += s.minutes.value;
+        if (s.kind != plan::StepKind::make || s.minutes.value == 0) continue;
+        all += s.minutes;
+        const auto* line = s.line ? season.lines.find(*s.line) : nullptr;
+        const auto* design = line ? season.designs.find(line->design) : nullptr;
+        auto one = lineOf(f.working.empty() ? Step::given : Step::plus, "making", s.minutes.value,
+                          Unit::minutes, Basis::computed, {}, design ? design->name : std::string());
+        if (design) one.from = model::originOf(model::TableKind::designs, design->id.value);
+        f.working.push_back(std::move(one));
     }
-    if (!plan.money) return BookingPiecesSay::minutes(minutes);
-    return BookingPiecesSay::total(minutes, amount(plan.money->list.total, season.theSettings()));
+    f.working.push_back(lineOf(Step::result, "making in all", all.value, Unit::minutes));
+    f.figure = workWords(all);
+    f.means = BookingPiecesSay::makingOfAll();
+    return f;
+}
+
+PieceFigure worthTotal(const model::Season& season, const plan::BookingPlan& plan) {
+    PieceFigure f;
+    if (!plan.money) return f;
+    f.figure = amount(plan.money->list.total, season.theSettings());
+    f.means = BookingPiecesSay::atListPrice();
+    f.working = plan.money->list.working;
+    f.lines = lines(f.working, season.theSettings());
+    return f;
 }
 
 QString spareWords(std::int64_t spare) {

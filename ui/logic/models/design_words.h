@@ -64,8 +64,9 @@ DesignFigure stemsFigure(const model::Season& season, Id<model::Design> design);
 std::vector<DesignFigure> designFigures(const model::Season& season, const plan::Plan& plan,
                                         Id<model::Design> design);
 
-/// What the plan noticed, sizes that contradict each other, water that runs dry, stems that grow on.
-QStringList designFindings(const model::Season& season, const plan::Plan& plan, Id<model::Design> design,
-                           std::optional<Day> today);
+/// What hangs on the booking it is next made for: water that runs dry, stems that grow on. The rest is among
+/// the findings.
+QStringList designNotes(const model::Season& season, const plan::Plan& plan, Id<model::Design> design,
+                        std::optional<Day> today);
 
 } // namespace withy::ui

@@ -31,6 +31,9 @@ bool accepted(const model::Season& season, const plan::Finding& finding,
 /// Of one booking; empty when the plan does not know it (yet).
 std::vector<ListedFinding> findingsOf(const model::Season& season, const plan::Plan& plan,
                                       Id<model::Booking> booking);
+/// Of one design: what its plan noticed, and sizes that contradict each other.
+std::vector<ListedFinding> findingsOfDesign(const model::Season& season, const plan::Plan& plan,
+                                            Id<model::Design> design);
 /// Of the garden: walks, weather, patches and what is known of the plants' heat.
 std::vector<ListedFinding> findingsOfGarden(const model::Season& season, const plan::Plan& plan);
 /// Of all bookings but those that are over or lost, of all designs (a design's own are told

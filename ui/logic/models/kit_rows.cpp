@@ -2,7 +2,10 @@
 #include "ui/logic/models/kit_rows.h"
 
 #include "core/base/working_lines.h"
+#include "core/plan/shed/ribbon_days.h"
 #include "core/plan/shed_plan.h"
+#include "ui/logic/edits/shed_edits.h"
+#include "ui/logic/shed/kit_working.h"
 #include "ui/logic/shed/shelf_rows.h"
 #include "ui/logic/shed_words.h"
 
@@ -92,7 +95,7 @@ private:
             auto row = rowOf(QStringLiteral("container%1").arg(ref.id), name, {});
             row.cells = {total(c.total, name, ref),
                          counted(c.total.onHand, {ref.table, "owned", ref.id, tr("count")})};
-            addShort(row, c.total.missing, name, ref);
+            addShort(row, &c.total, c.total.missing, name, ref);
             rows.push_back(std::move(row));
         }
         return rows;
@@ -106,7 +109,7 @@ private:
             const QString name = sundry ? text(sundry->name) : QString();
             auto row = rowOf(QStringLiteral("sundry%1").arg(ref.id), name, {});
             row.cells = {total(s.total, name, ref), left(s.total, name, ref)};
-            addShort(row, s.total.missing, name, ref);
+            addShort(row, &s.total, s.total.missing, name, ref);
             rows.push_back(std::move(row));
         }
         return rows;
@@ -151,28 +154,52 @@ private:
         return {{}, {}, std::move(f)};
     }
 
-    /// With others then, and what that leaves short, as the shelves have it; alone until they are planned.
-    void addShort(SheetRow& row, const std::optional<std::int64_t>& alone, const QString& name,
-                  const model::Ref& ref) {
+    /// With others then, and what that leaves short, as the shelves have it; alone until they are
+    /// planned.
+    void addShort(SheetRow& row, const shed::KitTotal* total, const std::optional<std::int64_t>& alone,
+                  const QString& name, const model::Ref& ref) {
         const std::int64_t scale = ref.table == TableKind::sundries ? 1 : 1000;
         const auto day = kitOnDay(shed_, ref, booking_);
-        SheetCell others;
-        if (day && day->others > 0) others.words = amountOf(ref, day->others * scale);
-        if (day && day->broken > 0)
-            others.words = others.words.isEmpty() ? tr("%1 broken").arg(whole(day->broken))
-                                                  : tr("%1, %2 broken").arg(others.words, whole(day->broken));
-        if (others.words.isEmpty()) others = {QStringLiteral("–"), SheetCell::Tone::second};
-        row.cells.push_back(std::move(others));
+        row.cells.push_back(othersCell(day, name, ref, scale));
         const auto lacking = day ? std::optional(day->lacking * scale) : alone;
         if (!lacking) {
             row.cells.push_back({tr("not known"), SheetCell::Tone::second});
-        } else if (*lacking == 0) {
-            row.cells.push_back({tr("none"), SheetCell::Tone::second});
-        } else {
+            return;
+        }
+        if (*lacking > 0)
             (day && day->needed <= day->owned ? beside_ : short_)
                 << tr("%1 %2").arg(amountOf(ref, *lacking), name);
-            row.cells.push_back({amountOf(ref, *lacking), SheetCell::Tone::asks});
+        const bool more = *lacking > 0 || (day && day->others + day->broken > 0);
+        if (!more) { // what is needed and what is there stand beside it
+            row.cells.push_back({tr("none"), SheetCell::Tone::second});
+            return;
         }
+        SheetFigure f;
+        f.words = *lacking > 0 ? amountOf(ref, *lacking) : tr("none");
+        f.means = tr("of %1 short").arg(name);
+        if (day)
+            f.working = kitShortWorking(season_, *shed_, ref, booking_, *day);
+        else if (total)
+            f.working = total->working;
+        f.leadsTo = ref;
+        f.leadWords = tr("Show it in the shed");
+        row.cells.push_back(
+            {{}, *lacking > 0 ? SheetCell::Tone::asks : SheetCell::Tone::second, std::move(f)});
+    }
+
+    SheetCell othersCell(const std::optional<KitOnDay>& day, const QString& name, const model::Ref& ref,
+                         std::int64_t scale) const {
+        QString words;
+        if (day && day->others > 0) words = amountOf(ref, day->others * scale);
+        if (day && day->broken > 0)
+            words = words.isEmpty() ? tr("%1 broken").arg(whole(day->broken))
+                                    : tr("%1, %2 broken").arg(words, whole(day->broken));
+        if (words.isEmpty()) return {QStringLiteral("–"), SheetCell::Tone::second};
+        SheetFigure f;
+        f.words = words;
+        f.means = tr("of %1 with others then").arg(name);
+        f.working = kitOthersWorking(season_, *shed_, ref, booking_, *day);
+        return {{}, {}, std::move(f)};
     }
 
     std::vector<SheetRow> ribbons() {
@@ -221,7 +248,23 @@ private:
         if (!lacking) return {tr("not planned"), SheetCell::Tone::second};
         if (lacking->value == 0) return {tr("none"), SheetCell::Tone::second};
         short_ << tr("%1 of %2").arg(metres(*lacking), name);
-        return {metres(*lacking), SheetCell::Tone::asks};
+        SheetFigure f;
+        f.words = metres(*lacking);
+        f.means = tr("of %1 short").arg(name);
+        const auto* cut = cutOf(need.ribbon);
+        f.working = cut ? cut->working : need.working;
+        f.leadsTo = model::Ref{TableKind::ribbons, need.ribbon.value};
+        f.leadWords = tr("Show its reels and ends");
+        return {{}, SheetCell::Tone::asks, std::move(f)};
+    }
+
+    /// Null: not on the shelf's day, or over.
+    [[nodiscard]] const plan::RibbonCutPlan* cutOf(Id<model::Ribbon> ribbon) const {
+        const auto* day = shed_ ? edits::ribbonDayOf(shed_, booking_) : nullptr;
+        if (!day || plan::ribbonIsOver(season_, *day, shed_->today)) return nullptr;
+        const auto found = std::find_if(day->ribbons.begin(), day->ribbons.end(),
+                                        [&](const auto& cut) { return cut->ribbon == ribbon; });
+        return found == day->ribbons.end() ? nullptr : found->get();
     }
 
     std::vector<SheetRow> wet() {
@@ -266,7 +309,7 @@ private:
                 ref.table == TableKind::holders ? season_.holders.find(Id<model::Holder>(ref.id)) : nullptr;
             if (holder && holder->kind == model::HolderKind::bucket) shelf = ref;
         }
-        addShort(row, less, tr("buckets"), shelf);
+        addShort(row, nullptr, less, tr("buckets"), shelf);
         return row;
     }
 

@@ -3,7 +3,6 @@
 
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_words.h"
-#include "ui/logic/papers/papers.h"
 
 #include <algorithm>
 
@@ -151,20 +150,6 @@ bool OrdersModel::before(const Row& a, const Row& b) const {
     default:
         return a.booking->eventStart < b.booking->eventStart;
     }
-}
-
-QString OrdersModel::tsv() const {
-    QString out;
-    for (int row = -1; row < rowCount(); ++row) {
-        QStringList cells;
-        for (int column = 0; column < columns; ++column) {
-            const QString s =
-                (row < 0 ? headerData(column, Qt::Horizontal) : data(index(row, column))).toString();
-            cells << QString(s).replace(QLatin1Char('\t'), QLatin1Char(' '));
-        }
-        out += cells.join(QLatin1Char('\t')) + QLatin1Char('\n');
-    }
-    return out;
 }
 
 } // namespace withy::ui

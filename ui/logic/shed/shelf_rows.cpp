@@ -199,6 +199,7 @@ std::optional<KitOnDay> kitOnDay(const plan::ShedPlan* shed, const model::Ref& r
     const bool taken = shed->today && own->from <= *shed->today; // its share has left the shelf already
     const std::int64_t used = item->usedUp ? item->out - (taken ? own->amount : 0) : 0;
     KitOnDay on;
+    on.day = day;
     on.needed = own->amount;
     on.owned = *item->owned - std::max<std::int64_t>(0, used);
     on.broken = item->usedUp ? 0 : item->broken;

@@ -58,6 +58,7 @@ Answer shelfAnswer(const model::Season& season, const plan::ShedPlan& shed);
 /// One thing on the day of a booking on which least is left of it, in the item's measure. What is short is
 /// what is needed, with the others' and the broken ones, beyond what is owned.
 struct KitOnDay {
+    Day day;
     std::int64_t needed = 0;
     std::int64_t owned = 0;  ///< of what is used up: what is left on the shelf
     std::int64_t others = 0; ///< out with other bookings then, or to be used by them before
