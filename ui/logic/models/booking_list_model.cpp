@@ -3,6 +3,7 @@
 
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_words.h"
+#include "ui/logic/models/finding_list.h"
 #include "ui/logic/models/week_steps.h"
 
 #include <algorithm>
@@ -192,7 +193,7 @@ QString BookingListModel::second(const model::Booking& b) const {
 }
 
 BookingState BookingListModel::stateOf(const model::Booking& b) const {
-    return bookingState(season_, b, planOf(bench_.plan(), b.id), bench_.today(),
+    return bookingState(season_, b, bench_.plan(), bench_.today(),
                         coverFacts(bench_.plan().cover.get(), b.id));
 }
 
@@ -214,7 +215,9 @@ QVariant BookingListModel::bookingData(const model::Booking& b, int role) const 
     case StateRole:
         if (choice_.sort == BookingSort::owed) {
             const auto* plan = planOf(bench_.plan(), b.id);
-            return plan && plan->money ? amount(plan->money->owed.owed, season_.theSettings()) : QString();
+            if (!plan || !plan->money) return QString();
+            const auto& owed = plan->money->owed;
+            return owedWords(season_.theSettings(), b.standing, owed.owed, owed.overpaid);
         }
         return stateOf(b).words;
     case AsksRole:
@@ -227,7 +230,7 @@ QVariant BookingListModel::bookingData(const model::Booking& b, int role) const 
         return static_cast<int>(b.standing);
     case ToMendRole: {
         const auto* plan = planOf(bench_.plan(), b.id);
-        return plan ? toMend(season_, *plan) : -1;
+        return plan ? toMend(season_, bench_.plan(), b.id) : -1;
     }
     case Qt::ToolTipRole:
     case Qt::AccessibleTextRole:
