@@ -73,6 +73,7 @@ private:
     [[nodiscard]] PaperTask taskOf(PaperKind kind, std::optional<Id<model::Booking>> booking) const;
     [[nodiscard]] std::vector<PaperTask> tasksOf(All all) const;
     void ask();
+    void followSize();
     void showParts();
     /// The days the chosen paper can be had for; hidden where there is nothing to choose.
     void showDays();
@@ -99,6 +100,7 @@ private:
     std::function<void(const SetPaper&)> pending_;
     QButtonGroup* papers_ = nullptr;
     Segments* size_ = nullptr;
+    bool sizeChosen_ = false;
     Segments* which_ = nullptr;
     TextLabel* partsHead_ = nullptr;
     std::vector<std::pair<PaperPart, QCheckBox*>> parts_;
