@@ -5,7 +5,6 @@
 #include "core/plan/convert.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace withy::plan {
 
@@ -14,10 +13,6 @@ namespace {
 using model::Container;
 using model::Design;
 using model::TableKind;
-
-double asMm(Millimetres length) {
-    return static_cast<double>(length.value);
-}
 
 /// Gathers what contradicts.
 struct SizeSearch {
