@@ -13,6 +13,7 @@ namespace withy::plan::tests {
 
 namespace {
 
+using shareout::tests::belowDesign;
 using shareout::tests::wrongWith;
 
 const model::Season& demoSeason() {
