@@ -83,29 +83,4 @@ Result<StemNeed, Problem> stemNeed(const NeedPart& part, const SpareTerms& terms
 /// The parts are summed first; spare and bunches are then counted once, on the sum.
 Result<StemNeed, Problem> stemNeed(const std::vector<NeedPart>& parts, const SpareTerms& terms);
 
-template <class Key>
-struct KeyedPart {
-    Key key;
-    NeedPart part;
-};
-
-/// Needs by key (plant, or booking and plant, or day and plant: what the caller groups by). Groups come in
-/// the keys' order, the parts of a group in the order given. A key without terms is a problem ("spare").
-template <class Key>
-Result<std::vector<std::pair<Key, StemNeed>>, Problem> rollUp(const std::vector<KeyedPart<Key>>& parts,
-                                                              const std::map<Key, SpareTerms>& terms) {
-    std::map<Key, std::vector<NeedPart>> groups;
-    for (const auto& [key, part] : parts)
-        groups[key].push_back(part);
-    std::vector<std::pair<Key, StemNeed>> needs;
-    for (const auto& [key, group] : groups) {
-        const auto found = terms.find(key);
-        if (found == terms.end()) return problemAt(ProblemCode::required, "spare", "");
-        auto need = stemNeed(group, found->second);
-        if (!need.ok()) return need.error();
-        needs.emplace_back(key, std::move(need).value());
-    }
-    return needs;
-}
-
 } // namespace withy::bookings

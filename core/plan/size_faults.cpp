@@ -24,10 +24,6 @@ constexpr std::string_view sizeWords[] = {
     "tiers out of order", "tail over ground",
 };
 
-double asMm(Millimetres length) {
-    return static_cast<double>(length.value);
-}
-
 /// Gathers what contradicts.
 struct SizeSearch {
     const Index& index;

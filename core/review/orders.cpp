@@ -24,6 +24,7 @@ OrderRow rowOf(const model::Season& season, const plan::BookingPlan& plan) {
     if (plan.money) {
         row.income = plan.money->split.asked;
         row.owed = plan.money->owed.owed;
+        row.overpaid = plan.money->owed.overpaid;
         row.gift = plan.money->gift.gift;
         row.unpriced = plan.money->income.unpriced;
     }
@@ -36,6 +37,7 @@ void add(OrderRow& sum, const OrderRow& row) {
     sum.stems += row.stems;
     sum.income += row.income;
     sum.owed += row.owed;
+    sum.overpaid += row.overpaid;
     sum.gift += row.gift;
     sum.unpriced += row.unpriced;
 }

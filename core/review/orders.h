@@ -15,6 +15,7 @@ struct OrderRow {
     Stems stems;  ///< before spare
     Money income; ///< asked
     Money owed;
+    Money overpaid; ///< paid beyond what was asked
     Money gift;
     int unpriced = 0; ///< lines without a price: the sums are then too low, and say so
 };

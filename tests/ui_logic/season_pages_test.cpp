@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv.h"
 #include "core/exchange/orders_csv.h"
-#include "core/exchange/season_text.h"
 #include "core/model/origin.h"
 #include "core/review/orders.h"
 #include "tests/model/sample.h"
+#include "tests/support/season_text.h"
 #include "ui/logic/answers/diary_answers.h"
 #include "ui/logic/answers/season_answers.h"
 #include "ui/logic/answers/shed_answers.h"
@@ -104,7 +104,7 @@ TEST(Orders, AreSummedWithoutTheLostOnesWhateverTheyAreSortedBy) {
     EXPECT_TRUE(model.isSum(3)) << "the sum stays last";
     EXPECT_EQ(cell(model, 3, OrdersModel::pieces).toStdString(), "14");
     EXPECT_EQ(plainWords(ordersAnswer(season, model.orders())).toStdString(),
-              "£133.00 asked over 2 bookings and £0.00 given; £133.00 is still owed. 1 lost booking is not "
+              "£133.00 to pay over 2 bookings and £0.00 given; £133.00 is still owed. 1 lost booking is not "
               "counted.");
 }
 

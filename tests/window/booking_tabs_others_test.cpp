@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/window/booking_tabs_fixture.h"
+#include "ui/bookings/brief_tab.h"
 #include "ui/bookings/piece_row_view.h"
 #include "ui/bookings/pieces_tab.h"
 #include "ui/bookings/tabs/kit_tab.h"
@@ -28,6 +29,15 @@ protected:
         return part<AnswerLabel>(QString::fromUtf8(name) + QStringLiteral(".answer"))->plainWords();
     }
 };
+
+TEST_F(OtherTabs, AfterMidnightTheBriefSpeaksOfTheNewDay) {
+    showTab<BriefTab>(); // on Monday 6 September
+    EXPECT_TRUE(answer("brief").endsWith(QStringLiteral("Two are needed by Wednesday.")))
+        << answer("brief").toStdString();
+    bench_->setToday(Day::fromYmd(2027, 9, 9));
+    EXPECT_TRUE(answer("brief").endsWith(QStringLiteral("Two were needed before today.")))
+        << answer("brief").toStdString();
+}
 
 TEST_F(OtherTabs, AMissingCountIsTypedInTheKitItself) {
     auto season = demoSeason();

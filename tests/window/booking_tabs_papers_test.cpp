@@ -9,6 +9,7 @@
 #include "ui/print/paper_view.h"
 #include "ui/shell/actions.h"
 
+#include <QAbstractButton>
 #include <QCheckBox>
 #include <QElapsedTimer>
 #include <QFileDialog>
@@ -74,6 +75,29 @@ TEST_F(PapersTabTest, AreLaidOutBesideTheirChoices) {
     EXPECT_TRUE(QTest::qWaitFor(
         [&] { return tab.desk().view().accessibleName().startsWith(QStringLiteral("Booking summary")); },
         5000));
+}
+
+TEST_F(PapersTabTest, TheSizeIsTheSeasonsUntilAnotherIsChosenHere) {
+    papers();
+    auto* size = part<Segments>(QStringLiteral("paper.size"));
+    const auto set = [&](model::PaperSize paper) {
+        auto settings = bench_->season().theSettings();
+        settings.paper = paper;
+        ASSERT_TRUE(bench_->take(model::Edit("settings.change").put(settings)));
+        settle();
+    };
+    ASSERT_EQ(size->current(), 0);
+    set(model::PaperSize::letter);
+    EXPECT_EQ(size->current(), 1);
+    set(model::PaperSize::a4);
+    EXPECT_EQ(size->current(), 0);
+    const auto buttons = size->findChildren<QAbstractButton*>();
+    ASSERT_EQ(buttons.size(), 2);
+    QTest::mouseClick(buttons[1], Qt::LeftButton);
+    EXPECT_EQ(size->current(), 1);
+    set(model::PaperSize::letter);
+    set(model::PaperSize::a4);
+    EXPECT_EQ(size->current(), 1) << "chosen by hand";
 }
 
 TEST_F(PapersTabTest, APaperThatGoesWrongIsToldInASentence) {

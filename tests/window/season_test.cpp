@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv.h"
-#include "core/exchange/season_text.h"
+#include "tests/support/season_text.h"
 #include "tests/window/place_fixture.h"
 #include "ui/common/figure.h"
 #include "ui/common/record_form.h"
@@ -192,7 +192,7 @@ TEST_F(SeasonPages, AnAcceptedWarningIsToldAgain) {
     in<RecordTable>("season.accepted.table")->choose(1);
     press("season.accepted.again_button");
     EXPECT_TRUE(held().acceptedFindings.empty());
-    EXPECT_TRUE(answer().startsWith(QStringLiteral("Nothing is kept quiet"))) << answer().toStdString();
+    EXPECT_TRUE(answer().startsWith(QStringLiteral("Nothing is left so"))) << answer().toStdString();
 }
 
 } // namespace withy::ui

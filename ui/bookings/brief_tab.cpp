@@ -58,6 +58,7 @@ BriefTab::BriefTab(Workbench& bench, QWidget* parent)
     columns_->addWidget(makeLeft(), 1);
     columns_->addWidget(makeRight(), 1);
     connect(&bench_, &Workbench::changed, this, &BriefTab::refresh);
+    connect(&bench_, &Workbench::dayTurned, this, &BriefTab::refresh);
     arrange();
 }
 

@@ -156,7 +156,7 @@ void FindingRows::showRow(std::size_t index) {
     row.settle->setText(listed.accepted ? tr("Ask again") : tr("Leave it so"));
     row.settle->setAccessibleName(tr("%1: %2").arg(row.settle->text(), words));
     row.settle->setToolTip(listed.accepted ? tr("Count it among what wants looking at")
-                                           : tr("Keeps quiet about it until its figures change"));
+                                           : tr("Says no more of it until its figures change"));
     row.all->show();
 }
 

@@ -132,6 +132,7 @@ QWidget* RunUpDesk::makeBar(const QString& name) {
         row->addWidget(w);
     row->addStretch(1);
     all->addLayout(row);
+    connect(model_, &WeekStepsModel::refused, &bench_, &Workbench::refused);
     connect(tick_, &QPushButton::clicked, this, &RunUpDesk::tick);
     connect(keep_, &QPushButton::clicked, this, &RunUpDesk::keep);
     connect(who_, &QComboBox::activated, this, &RunUpDesk::giveTo);

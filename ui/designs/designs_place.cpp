@@ -182,9 +182,9 @@ void DesignsPlace::addActions(Actions& actions) {
             if (const auto id = chosen()) (this->*act)(*id);
         };
     };
-    actions.add(
-        {"design.new", tr("&New design"), Qt::CTRL | Qt::SHIFT | Qt::Key_N, tr("In a container, or bound")},
-        [this] { newDesign(); });
+    actions.add({"design.new", tr("&New design"), Qt::CTRL | Qt::SHIFT | Qt::Key_N,
+                 tr("In a container, or bound or built")},
+                [this] { newDesign(); });
     actions.add({"design.open", tr("&Open at the bench"), {}, tr("Draw the chosen design")},
                 withChosen(&DesignsPlace::open));
     actions.add({"design.back", tr("&Back to the wall"), {}, tr("All designs on their shelves")},

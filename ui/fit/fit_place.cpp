@@ -67,7 +67,7 @@ FitPlace::FitPlace(Workbench& bench, QWidget* parent)
 }
 
 void FitPlace::addActions(Actions& actions) {
-    actions.add({"fit.clear", tr("Another &caller"), {}, tr("Clears what was asked under Can I take it?")},
+    actions.add({"fit.clear", tr("Another &client"), {}, tr("Clears what was asked under Can I take it?")},
                 [this] {
                     Q_EMIT wanted();
                     questions_->clear();

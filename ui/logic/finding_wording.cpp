@@ -145,10 +145,11 @@ private:
         case FindingCode::noVenueTravel:
             return tr("The way to the venue is not known: %1 minutes are taken.").arg(figure(0));
         case FindingCode::dayTooLong:
-            return tr("There are %1 minutes too few to make it all. Start earlier, or ask a helper.")
-                .arg(figure(0));
+            return tr("There (is|are) %n minute(s) too few to make it all. Start earlier, or ask a helper.",
+                      nullptr, count());
         case FindingCode::unpricedLines:
-            return tr("%n kind(s) of piece have no price yet, so the sum is too low.", nullptr, count());
+            return tr("%n kind(s) of piece (has|have) no price yet, so the sum is too low.", nullptr,
+                      count());
         case FindingCode::openQuestions:
             return tr("%n question(s) still open.", nullptr, count());
         case FindingCode::holdEnds:

@@ -77,6 +77,11 @@ QString litres(double litres) {
     return QString::number(litres, 'f', 1);
 }
 
+QString capital(QString words) {
+    if (!words.isEmpty()) words[0] = words[0].toUpper();
+    return words;
+}
+
 QString amount(Money money, const model::Settings& settings) {
     const int digits = minorDigits(settings.currency).value_or(2);
     QString plain = text(plainAmount(Money{money.minor < 0 ? -money.minor : money.minor}, digits));

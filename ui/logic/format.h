@@ -24,6 +24,9 @@ QString thousandths(std::int64_t n); ///< "1,500,000", "14.4"
 QString metres(Millimetres length);  ///< "11.04 m"
 QString litres(double litres);       ///< "6.6"
 
+/// "Two supper jars": as a sentence begins.
+QString capital(QString words);
+
 /// A size as tr() counts things.
 inline int asCount(std::size_t n) {
     return static_cast<int>(n);

@@ -77,6 +77,7 @@ private:
     [[nodiscard]] std::set<PaperPart> ticked(PaperKind kind) const;
     [[nodiscard]] PaperTask taskOf(PaperKind kind, std::optional<Id<model::Booking>> booking) const;
     void ask();
+    void followSize();
     void showParts();
     /// The days the chosen paper can be had for; hidden where there is nothing to choose.
     void showDays();
@@ -103,6 +104,7 @@ private:
     std::function<void(const SetPaper&)> pending_;
     QButtonGroup* papers_ = nullptr;
     Segments* size_ = nullptr;
+    bool sizeChosen_ = false;
     Segments* which_ = nullptr;
     TextLabel* partsHead_ = nullptr;
     std::vector<std::pair<PaperPart, QCheckBox*>> parts_;

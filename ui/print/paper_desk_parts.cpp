@@ -85,9 +85,18 @@ void PaperDesk::addPapers(QVBoxLayout* column) {
     column->addSpacing(grid(2));
     size_ = new Segments(tr("Size of paper"), {tr("A4"), tr("Letter")});
     size_->setObjectName(QStringLiteral("paper.size"));
-    size_->setCurrent(paperSizeOf(bench_.season()) == paper::PaperSize::A4 ? 0 : 1);
-    connect(size_, &Segments::chosen, this, &PaperDesk::ask);
+    followSize();
+    connect(size_, &Segments::chosen, this, [this] {
+        sizeChosen_ = true;
+        ask();
+    });
+    connect(&bench_, &Workbench::changed, this, &PaperDesk::followSize); // planned() brings the paper
     column->addWidget(size_);
+}
+
+/// The season's paper, until another is chosen here.
+void PaperDesk::followSize() {
+    if (!sizeChosen_) size_->setCurrent(paperSizeOf(bench_.season()) == paper::PaperSize::A4 ? 0 : 1);
 }
 
 void PaperDesk::addParts(QVBoxLayout* column) {

@@ -6,7 +6,6 @@
 #include "core/plan/shed/kit_holds.h"
 
 #include <algorithm>
-#include <cmath>
 #include <limits>
 #include <set>
 

@@ -332,8 +332,11 @@ bool SharePanel::keepWays() {
 }
 
 void SharePanel::make() {
-    if (!found_ || !shared()) return;
+    const auto* share = shared();
+    if (!found_ || !share) return;
+    auto lines = share->lines; // what is asked anew below may choose another way by itself
     if (!keepWays()) return;
+    madeLines_ = std::move(lines);
     openForm(made_);
     made_->enter();
 }
@@ -346,10 +349,8 @@ void SharePanel::mix() {
 }
 
 void SharePanel::keepMade(std::optional<Minutes> minutes) {
-    const auto* share = shared();
-    if (!share) return;
     const QString trouble =
-        bench_.apply(edits::noteMade(bench_.season(), booking_, share->lines, minutes, made_->byWhom()));
+        bench_.apply(edits::noteMade(bench_.season(), booking_, madeLines_, minutes, made_->byWhom()));
     Q_EMIT refused(trouble);
     if (!trouble.isEmpty()) return;
     made_->clear();

@@ -26,10 +26,6 @@ void paintWords(QPainter& painter, const QRect& room, int flags, Role ink, const
     painter.drawText(room, flags, words);
 }
 
-bool isTextWidget(const QWidget* widget) {
-    return qobject_cast<const QPlainTextEdit*>(widget) || qobject_cast<const QTextEdit*>(widget);
-}
-
 } // namespace
 
 bool isPopup(const QWidget* widget) {
@@ -59,7 +55,7 @@ void paintGround(const QStyleOption& option, QPainter& painter, const QWidget* w
 }
 
 std::optional<QMargins> frameMargins(const QWidget* widget) {
-    if (isTextWidget(widget)) {
+    if (isText(widget)) {
         const auto box = fieldBox(widget);
         return QMargins(box.side, box.above, box.side, box.below);
     }
@@ -70,7 +66,7 @@ std::optional<QMargins> frameMargins(const QWidget* widget) {
 }
 
 void paintFrame(const QStyleOption& option, QPainter& painter, const QWidget* widget) {
-    if (isTextWidget(widget)) return paintDress(painter, option.rect, fieldDress(widget, option.state));
+    if (isText(widget)) return paintDress(painter, option.rect, fieldDress(widget, option.state));
     const auto* view = qobject_cast<const QAbstractItemView*>(widget);
     if (!view || lookOf(widget) == Look::list) return;
     Dress dress;

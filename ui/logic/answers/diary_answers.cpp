@@ -211,7 +211,8 @@ Answer returnsAnswer(const model::Season& season) {
         back += r.back.value_or(0);
         still += std::max<std::int64_t>(0, r.out - home);
     }
-    Answer answer{{Diary::tr("%1 of %2 are back").arg(whole(back), whole(out)), Weight::strong}};
+    Answer answer{{Diary::tr("%1 of %2 (is|are) back", nullptr, asCount(back)).arg(whole(back), whole(out)),
+                   Weight::strong}};
     if (broken > 0) answer.push_back({Diary::tr(", %1 broken").arg(whole(broken))});
     if (still == 0) return answer.push_back({QStringLiteral(".")}), answer;
     answer.push_back({QStringLiteral("; ")});

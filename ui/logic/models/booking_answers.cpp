@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/fields/field_text.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_tables.h"
 #include "ui/logic/models/booking_words.h"
@@ -57,6 +58,11 @@ public:
         return tr("%1 %2 on each of %3.").arg(capital(number(n)), pieces, tables);
     }
 
+    /// "Two pedestals on the altar table."
+    static QString onTable(std::int64_t n, const QString& pieces, const QString& table) {
+        return tr("%1 %2 on %3.").arg(capital(number(n)), pieces, table);
+    }
+
     static QString noPieces() { return tr("No pieces yet. Add one, and the garden will say what it needs."); }
 
     static QString guestsFrom(const model::Booking& b) {
@@ -76,8 +82,7 @@ public:
 
     static QString saw(const model::SentVersion& sent) {
         return tr("the client saw the %1 of %2")
-            .arg(text(std::string(model::wordOf(sent.kind))),
-                 shortDay(sent.date).section(QLatin1Char(' '), 1));
+            .arg(wordText(model::wordOf(sent.kind)), shortDay(sent.date).section(QLatin1Char(' '), 1));
     }
 
     static QString candles() {
@@ -88,12 +93,6 @@ public:
     }
 
     static QString venueRule(const QString& rule) { return tr("The venue says: %1").arg(rule); }
-
-private:
-    static QString capital(QString words) {
-        if (!words.isEmpty()) words[0] = words[0].toUpper();
-        return words;
-    }
 };
 
 struct OpenQuestions {
@@ -142,13 +141,15 @@ QString placed(const model::Season& season, Id<model::Booking> booking) {
         table = at;
     }
     if (!most || !design || !table) return {};
-    return BookingAnswersSay::perTable(most->perTable, piecesCalled(season, *design, most->perTable),
-                                       tableWords(*table));
+    const QString pieceWords = piecesCalled(season, *design, most->perTable);
+    return table->howMany == 1
+               ? BookingAnswersSay::onTable(most->perTable, pieceWords, loneTableWords(*table))
+               : BookingAnswersSay::perTable(most->perTable, pieceWords, tableWords(*table));
 }
 
 /// The venue's tables that pieces are lined to; all of them while nothing is placed.
-std::vector<const model::VenueTable*> tablesLaid(const model::Season& season, const model::Booking& booking,
-                                                 bool& placed) {
+std::vector<const model::VenueTable*> tablesInUse(const model::Season& season, const model::Booking& booking,
+                                                  bool& placed) {
     std::vector<const model::VenueTable*> laid, all;
     for (const auto& t : season.venueTables) {
         if (!booking.venue || t.venue != *booking.venue) continue;
@@ -247,7 +248,7 @@ QStringList bookingFacts(const model::Season& season, const model::Booking& b) {
         QStringList where{text(venue->name)};
         std::int64_t covers = 0;
         bool placed = false;
-        for (const auto* t : tablesLaid(season, b, placed)) {
+        for (const auto* t : tablesInUse(season, b, placed)) {
             covers += t->covers * t->howMany;
             where << tableWords(*t);
         }

@@ -3,6 +3,7 @@
 
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_words.h"
+#include "ui/logic/models/finding_list.h"
 #include "ui/logic/models/week_steps.h"
 
 #include <algorithm>
@@ -212,7 +213,7 @@ QString BookingListModel::second(const model::Booking& b, const BookingState& st
 }
 
 BookingState BookingListModel::stateOf(const model::Booking& b) const {
-    return bookingState(season_, b, planOf(bench_.plan(), b.id), bench_.today(),
+    return bookingState(season_, b, bench_.plan(), bench_.today(),
                         coverFacts(bench_.plan().cover.get(), b.id));
 }
 
@@ -228,9 +229,11 @@ BookingListModel::Face BookingListModel::bookingFace(const model::Booking& b) co
     face.second = second(b, face.state);
     face.day = QString::number(b.eventStart.day.dayOfMonth());
     if (choice_.sort == BookingSort::owed)
-        face.owed = plan && plan->money ? amount(plan->money->owed.owed, season_.theSettings()) : QString();
+        face.owed = plan && plan->money ? owedWords(season_.theSettings(), b.standing, plan->money->owed.owed,
+                                                    plan->money->owed.overpaid)
+                                        : QString();
     face.standing = static_cast<int>(b.standing);
-    if (plan) face.toMend = toMend(season_, *plan);
+    if (plan) face.toMend = toMend(season_, bench_.plan(), b.id);
     face.cover = coverFacts(bench_.plan().cover.get(), b.id);
     return face;
 }

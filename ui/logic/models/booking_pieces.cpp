@@ -6,12 +6,11 @@
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_groups.h"
 #include "ui/logic/models/booking_tables.h"
+#include "ui/logic/models/design_words.h"
 #include "ui/logic/models/week_steps.h"
 #include "ui/logic/wording.h"
 
 #include <QCoreApplication>
-
-#include <algorithm>
 
 namespace withy::ui {
 
@@ -24,10 +23,6 @@ public:
     static QString stemsOf(const QString& design) { return tr("stems in one %1").arg(design); }
 
     static QString makingOf(const QString& design) { return tr("of making, %1").arg(design); }
-
-    static QString minutes(std::int64_t n) { return tr("%1 min").arg(whole(n)); }
-
-    static QString bound() { return tr("hand-tied"); }
 
     static QString perTable(const QString& tables, std::int64_t n) {
         return tr("%1, %2 each").arg(tables, QString::number(n));
@@ -61,10 +56,15 @@ public:
     }
 
     static QString uneven(std::int64_t n, const QString& tables) {
-        return tr("%1 do not go evenly on %2. Add them, then say how many stand on each.").arg(n).arg(tables);
+        return tr("%n piece(s) (does|do) not go evenly on %1. Add (it|them), then say how many stand on "
+                  "each.",
+                  nullptr, static_cast<int>(n))
+            .arg(tables);
     }
 
-    static QString one(const QString& tables) { return tr("On %1").arg(tables); }
+    static QString one(const QString& table) { return tr("On %1").arg(table); }
+
+    static QString several(std::int64_t n, const QString& table) { return tr("%1 on %2").arg(n).arg(table); }
 
     static QString spare(std::int64_t n) {
         return n == 0 ? tr("No spare pieces.") : tr("%n spare piece(s).", nullptr, static_cast<int>(n));
@@ -104,7 +104,7 @@ PieceFigure makingFigure(const plan::DesignPlan& plan, const model::Line& line, 
     f.working.push_back(from(model::originOf(model::TableKind::lines, line.id.value),
                              lineOf(Step::times, "pieces", pieces, Unit::pieces, Basis::mine)));
     f.working.push_back(lineOf(Step::result, "making", minutes, Unit::minutes, Basis::computed));
-    f.figure = BookingPiecesSay::minutes(static_cast<std::int64_t>(minutes + 0.5));
+    f.figure = workWords(Minutes(static_cast<std::int64_t>(minutes + 0.5)));
     f.means = BookingPiecesSay::makingOf(text(design.name));
     return f;
 }
@@ -114,8 +114,11 @@ QString whereOf(const model::Season& season, const model::Line& line) {
     for (const auto& p : season.placements) {
         const auto* table = season.venueTables.find(p.table);
         if (p.line != line.id || !table || p.perTable < 1) continue;
-        const bool one = table->howMany == 1 && p.perTable == 1;
-        parts << (one ? tableWords(*table) : BookingPiecesSay::perTable(tableWords(*table), p.perTable));
+        if (table->howMany > 1)
+            parts << BookingPiecesSay::perTable(tableWords(*table), p.perTable);
+        else
+            parts << (p.perTable == 1 ? tableWords(*table)
+                                      : BookingPiecesSay::several(p.perTable, loneTableWords(*table)));
     }
     if (!parts.isEmpty()) return parts.join(QStringLiteral("; "));
     if (!line.note.empty()) return text(line.note);
@@ -126,7 +129,7 @@ QString whereOf(const model::Season& season, const model::Line& line) {
 QString standsIn(const model::Season& season, const model::Design& design) {
     QStringList parts;
     const auto* vessel = design.container ? season.containers.find(*design.container) : nullptr;
-    parts << (vessel ? text(vessel->name) : BookingPiecesSay::bound());
+    parts << (vessel ? text(vessel->name) : containerlessWords(design.kind));
     const auto* mix = design.ribbonMix ? season.ribbonMixes.find(*design.ribbonMix) : nullptr;
     if (mix && design.finish != model::RibbonFinish::none) parts << text(mix->name);
     return parts.join(QStringLiteral(", "));
@@ -280,15 +283,23 @@ std::vector<const model::VenueTable*> tablesOf(const model::Season& season, Id<m
     return tables;
 }
 
+namespace {
+
+QString offerWords(const model::VenueTable& table, std::int64_t each) {
+    if (table.howMany > 1) return BookingPiecesSay::offer(each, tableWords(table));
+    return each == 1 ? BookingPiecesSay::one(loneTableWords(table))
+                     : BookingPiecesSay::several(each, loneTableWords(table));
+}
+
+} // namespace
+
 std::vector<PlacementOffer> placementOffers(const model::Season& season, const model::Line& line) {
     std::vector<PlacementOffer> offers;
     for (const auto* t : tablesOf(season, line.booking)) {
         if (t->howMany < 1 || line.pieces.value < t->howMany || line.pieces.value % t->howMany != 0) continue;
         const auto each = line.pieces.value / t->howMany;
         if (each > 6) continue;
-        const QString words = t->howMany == 1 && each == 1 ? BookingPiecesSay::one(tableWords(*t))
-                                                           : BookingPiecesSay::offer(each, tableWords(*t));
-        offers.push_back({t->id, each, words});
+        offers.push_back({t->id, each, offerWords(*t, each)});
     }
     return offers;
 }

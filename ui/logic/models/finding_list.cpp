@@ -152,6 +152,10 @@ std::vector<ListedFinding> findingsOfDesign(const model::Season& season, const p
     return out;
 }
 
+int toMend(const model::Season& season, const plan::Plan& plan, Id<model::Booking> booking) {
+    return countAsking(findingsOf(season, plan, booking));
+}
+
 std::vector<ListedFinding> findingsOfGarden(const model::Season& season, const plan::Plan& plan) {
     std::vector<ListedFinding> out;
     if (plan.garden)

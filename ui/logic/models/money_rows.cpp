@@ -38,7 +38,7 @@ public:
         else
             out.push_back({tr(", and nothing owed."), {}});
         if (m.income.unpriced > 0)
-            out.push_back({tr(" %n kind(s) of piece have no price, so the true sum is higher.", nullptr,
+            out.push_back({tr(" %n kind(s) of piece (has|have) no price, so the true sum is higher.", nullptr,
                               m.income.unpriced),
                            AnswerPart::Weight::asks});
         return out;

@@ -75,7 +75,7 @@ QString OrdersModel::cell(const Row* row, const review::OrderRow& order, int col
     case title:
         return row ? text(row->booking->title) : tr("lost ones left out");
     case kind:
-        return row ? text(std::string(model::wordOf(row->booking->kind))) : QString();
+        return row ? bookingKindWords(row->booking->kind) : QString();
     case standing:
         return row ? standingWords(row->booking->standing) : QString();
     case pieces:
@@ -85,8 +85,7 @@ QString OrdersModel::cell(const Row* row, const review::OrderRow& order, int col
     case asked:
         return amount(order.income, s) + (order.unpriced > 0 ? QStringLiteral(" +?") : QString());
     case owed:
-        if (row && row->booking->standing == model::Standing::lost) return QStringLiteral("–");
-        return amount(order.owed, s);
+        return row ? owedWords(s, row->booking->standing, order.owed, order.overpaid) : amount(order.owed, s);
     case given:
         return amount(order.gift, s);
     default:
@@ -101,7 +100,7 @@ QVariant OrdersModel::headerData(int section, Qt::Orientation orientation, int r
                                  : QVariant(Qt::AlignLeft | Qt::AlignVCenter);
     if (role != Qt::DisplayRole) return {};
     const QString heads[] = {tr("Day"),   tr("Booking"), tr("Kind"), tr("Standing"), tr("Pieces + spare"),
-                             tr("Stems"), tr("Asked"),   tr("Owed"), tr("Given")};
+                             tr("Stems"), tr("To pay"),  tr("Owed"), tr("Given")};
     return section >= 0 && section < columns ? heads[section] : QVariant();
 }
 

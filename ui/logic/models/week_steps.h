@@ -110,6 +110,10 @@ public:
     Qt::ItemFlags flags(const QModelIndex& index) const override;
     bool setData(const QModelIndex& index, const QVariant& value, int role) override;
 
+Q_SIGNALS:
+    /// What was typed cannot be read, and how it would be.
+    void refused(const QString& sentence);
+
 private:
     struct Row {
         std::size_t day = 0;

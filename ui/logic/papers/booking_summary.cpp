@@ -8,7 +8,7 @@
 
 #include <QCoreApplication>
 
-#include <algorithm>
+#include <utility>
 
 namespace withy::ui {
 
@@ -144,20 +144,25 @@ private:
         auto row = [&](const QString& what, Money v, papers::RowKind kind = papers::RowKind::Body) {
             t.rows.push_back({{plain(utf8(what)), plain(utf8(amount(v, s)))}, kind});
         };
-        row(tr("At the prices given"), m.income.total);
+        row(tr("At the prices agreed"), m.income.total);
         if (m.split.given.minor != 0) row(tr("Given"), m.split.given);
-        row(tr("Asked"), m.split.asked);
+        row(tr("To pay"), m.split.asked);
         row(tr("Paid"), m.owed.paid);
-        row(tr("Owed"), m.owed.owed, papers::RowKind::Total);
+        if (m.owed.overpaid.minor > 0)
+            row(tr("To pay back"), m.owed.overpaid, papers::RowKind::Total);
+        else if (booking_.standing != model::Standing::lost)
+            row(tr("Owed"), m.owed.owed, papers::RowKind::Total);
         d.body.push_back(Block{std::move(t)});
     }
 
     void addFindings(papers::Document& d) {
-        const auto open = [&](const plan::Finding& f) { return !accepted(season_, f, plan_.booking); };
-        if (std::none_of(plan_.findings.begin(), plan_.findings.end(), open)) return;
-        d.body.push_back(Block{papers::SectionHead{utf8(tr("To look at")), {}}});
-        for (const auto& f : plan_.findings)
-            if (open(f)) d.body.push_back(Block{papers::TickRow{plain(utf8(sentence(f))), {}, false}});
+        bool first = true;
+        for (const auto& f : findingsOf(season_, order_.plan, plan_.booking)) {
+            if (f.accepted) continue;
+            if (std::exchange(first, false))
+                d.body.push_back(Block{papers::SectionHead{utf8(tr("To look at")), {}}});
+            d.body.push_back(Block{papers::TickRow{plain(utf8(sentence(f.finding))), {}, false}});
+        }
     }
 
     const PaperOrder& order_;

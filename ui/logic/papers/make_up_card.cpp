@@ -84,7 +84,8 @@ private:
         out.push_back(strong(utf8(andSpare(countedPieces(season_, design_, asked), spare_))) +
                       plain(utf8(MakeUpCardSay::tr(" for %1").arg(text(booking_.title)))));
         out.push_back(strong(std::to_string(stemsOf(season_, design_.id))) +
-                      plain(utf8(MakeUpCardSay::tr(" stems each"))));
+                      plain(utf8(MakeUpCardSay::tr(" stem(s) each", nullptr,
+                                                   static_cast<int>(stemsOf(season_, design_.id))))));
         if (design_.minutes)
             out.push_back(strong(utf8(QString::number(*design_.minutes))) +
                           plain(utf8(MakeUpCardSay::tr(" min each, "))) +

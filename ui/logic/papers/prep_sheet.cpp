@@ -2,6 +2,7 @@
 #include "core/plan/day_heat.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_words.h"
+#include "ui/logic/models/design_words.h"
 #include "ui/logic/models/stem_sources.h"
 #include "ui/logic/papers/paper_cautions.h"
 #include "ui/logic/papers/papers.h"
@@ -125,9 +126,7 @@ private:
             else
                 once << tr("%1 %2 %3").arg(record.count.value).arg(text(record.label), text(plants));
             if (!slot.cutLength) continue;
-            const QString length = tr("%1 %2")
-                                       .arg(text(std::string(model::wordOf(record.tier))))
-                                       .arg(slot.cutLength->length.value);
+            const QString length = tr("%1 %2").arg(tierWords(record.tier)).arg(slot.cutLength->length.value);
             const std::pair at{record.tier, length};
             if (std::find(lengths.begin(), lengths.end(), at) == lengths.end()) lengths.push_back(at);
         }

@@ -328,12 +328,4 @@ QString itemAmount(const model::Season& season, const plan::BuyingLine& line) {
                : whole(line.amount);
 }
 
-QString buyingWords(const model::Season& season, const plan::BuyingLine& line) {
-    QString words = ShelfRowsSay::tr("%1 %2 by %3")
-                        .arg(itemAmount(season, line), itemName(season, line.item), shortDay(line.neededBy));
-    if (line.cost) words += QStringLiteral(", ") + amount(*line.cost, season.theSettings());
-    if (!line.firm) words += ShelfRowsSay::tr(", if what is asked for is taken");
-    return words;
-}
-
 } // namespace withy::ui

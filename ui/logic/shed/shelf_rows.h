@@ -94,8 +94,6 @@ QString ribbonDayWords(const model::Season& season, const plan::RibbonDay& day);
 /// "Plum velvet, Dusk satin, Plum velvet ...": the order in which shades stand; empty for one shade alone.
 QString shadeWords(const model::Season& season, const plan::RibbonShades& shades);
 
-/// "14 Honey jar by Thu 10 Sep, £7.70".
-QString buyingWords(const model::Season& season, const plan::BuyingLine& line);
 QString itemName(const model::Season& season, const model::Ref& item);
 /// "Supper jars and Tea room": the first two, and how many more.
 QString bookingTitles(const model::Season& season, const std::vector<Id<model::Booking>>& ids);
