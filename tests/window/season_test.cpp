@@ -109,7 +109,7 @@ TEST_F(SeasonPages, TheChosenBackupIsCopied) {
     auto* view = in<QTableView>("season.backups.table");
     ASSERT_GT(view->model()->rowCount(), 0);
     view->setFocus();
-    view->setCurrentIndex(view->model()->index(0, 0));
+    view->selectRow(0);
     QTest::keySequence(view, QKeySequence::Copy);
     const auto rows = QGuiApplication::clipboard()->text().split(QLatin1Char('\n'), Qt::SkipEmptyParts);
     ASSERT_EQ(rows.size(), 2);
