@@ -66,7 +66,7 @@ void BookingsPlace::addTabActions(Actions& actions) {
         const std::string id = std::string("booking.tab.") + entry.id;
         const QKeySequence keys =
             i < 9 ? QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i)) : QKeySequence();
-        actions.add({id.c_str(), tr("Show %1").arg(entry.words), keys}, [this, i] {
+        actions.add({id.c_str(), tr("Sho&w %1").arg(entry.words), keys}, [this, i] {
             comeForward();
             page_->showTab(i);
             page_->enter();

@@ -104,7 +104,7 @@ void SeasonView::addPlaces() {
         }
         rail_->addPlace(entry.words, entry.icon, entry.tip);
         stack_->addWidget(new QWidget);
-        actions_.add({entry.actionId, tr("Go to %1").arg(entry.words),
+        actions_.add({entry.actionId, tr("&Go to %1").arg(entry.words),
                       QKeySequence(Qt::CTRL | (Qt::Key_1 + i)), entry.tip},
                      [this, i] { showPlace(i); });
     }

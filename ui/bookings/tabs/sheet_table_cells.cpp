@@ -48,7 +48,6 @@ void SheetTable::addCell(QGridLayout* cells, std::size_t index, int column, int 
     }
     if (from.figure) {
         cell.figure = new FigureButton;
-        if (!head.right) cell.figure->setProperty("quiet", true); // words rather than a number
         cell.figure->setObjectName(QStringLiteral("%1.%2.%3").arg(objectName(), row.key).arg(column));
         put(cell.figure);
         connect(cell.figure, &FigureButton::opened, this,
@@ -113,6 +112,8 @@ void SheetTable::fillRow(std::size_t index) {
         if (!cell.figure) continue;
         cell.figure->setFacts(factsOf(*said.figure));
         markAs(cell.figure, "asks", said.tone == SheetCell::Tone::asks);
+        const bool words = !sheet_.columns[static_cast<std::size_t>(c)].right; // rather than a number
+        markAs(cell.figure, "quiet", words || said.tone == SheetCell::Tone::second);
         if (row.open == c && row.panel) row.panel->setFacts(cell.figure->facts());
     }
 }
