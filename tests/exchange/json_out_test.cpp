@@ -102,12 +102,13 @@ TEST(JsonOut, IndentsTheSameWayEveryTime) {
 }
 
 TEST(JsonOut, WritesAFigureWithItsWorking) {
-    const Figure figure{264,
-                        Unit::stems,
-                        {{"stems in one", 10, Unit::stems, Step::given, Basis::mine, "", "Supper jar"},
-                         {"pieces", 24, Unit::pieces, Step::times, Basis::counted, "", ""},
-                         {"spare rule", 10, Unit::percent, Step::plus, Basis::published, "a handbook", ""},
-                         {"stems", 264, Unit::stems, Step::result, Basis::computed, "", ""}}};
+    const Figure figure{
+        264,
+        Unit::stems,
+        {{"stems in one", 10, Unit::stems, Step::given, Basis::mine, "", "Supper jar", {}},
+         {"pieces", 24, Unit::pieces, Step::times, Basis::counted, "", "", {}},
+         {"spare rule", 10, Unit::percent, Step::plus, Basis::published, "a handbook", "", {}},
+         {"stems", 264, Unit::stems, Step::result, Basis::computed, "", "", {}}}};
     JsonWriter w;
     w.beginObject().figure("need", figure).endObject();
     const json read = json::parse(w.text()).at("need");
