@@ -104,9 +104,12 @@ TEST_F(SharePanelTest, MadePiecesAreWrittenDownWithTheirMinutesWhenAsked) {
     EXPECT_TRUE(bench_->season().jobNotes.empty()); // offered, and not made for anybody
 }
 
-/// 24 jars want 72 of 64 zinnias, and they and 9 posies 33 of 25 snapdragons: two lines are short.
+/// 24 jars want 72 of 64 zinnias, 9 posies 9 of 8 asters: two lines are short, neither by the other.
 TEST_F(SharePanelTest, WhatWasTakenIsWrittenDownAsMadeWhateverElseIsLookedAt) {
     auto records = tests::supperRecords(true);
+    constexpr Id<model::Plant> aster{7};
+    tests::addPlant(records, aster, "Aster, blue", "#6a6fb0");
+    tests::addTally(records, aster, 8);
     model::Design posy;
     posy.id = Id<model::Design>(2);
     posy.name = "Posy";
@@ -123,7 +126,7 @@ TEST_F(SharePanelTest, WhatWasTakenIsWrittenDownAsMadeWhateverElseIsLookedAt) {
     model::SlotPlant in;
     in.id = Id<model::SlotPlant>(6);
     in.slot = spike.id;
-    in.plant = tests::snapdragon;
+    in.plant = aster;
     records.put(in);
     model::Line posies;
     posies.id = Id<model::Line>(7);

@@ -160,6 +160,7 @@ TEST_F(StyleTest, TheFirstPictureWaitsForNoPageAndTheRestComesByItself) {
 
 /// As painted: a line under the letter while Alt is held, and only then.
 TEST_F(StyleTest, LettersOfAltAreUnderlinedWhileItIsHeld) {
+    applyStyle(Theme::light, 10.5);
     QPushButton button(QStringLiteral("&Keep"));
     button.resize(200, 40);
     button.show();
