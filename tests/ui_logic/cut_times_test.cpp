@@ -154,8 +154,8 @@ TEST_F(CutTimesAgree, OneSentenceOfStemsOnEveryPage) {
                     HasSubstr(counts.toStdString()));
 }
 
-/// The prep sheet prints the rounds of the run-up, the cutting list its goals: plant by plant the same stems on
-/// the same round, 355 in all.
+/// The prep sheet prints the rounds of the run-up, the cutting list its goals: plant by plant the same stems
+/// on the same round, 355 in all.
 TEST_F(CutTimesAgree, ARoundCutsWhatItsGoalsAskFor) {
     std::map<std::pair<std::size_t, Id<model::Plant>>, std::int64_t> laid, asked;
     std::int64_t all = 0;

@@ -147,8 +147,8 @@ TEST(Orders, RowsAreCopiedWithTheirHeadsAndNoCellBreaksThem) {
     model.show(season, plan::plan(season));
     const auto row = model.rowOf(renamed.id);
     const auto text = rowsAsText(model, {row, 3}, {OrdersModel::title, OrdersModel::pieces});
-    const auto expected =
-        QStringLiteral("Booking\tPieces + spare\nTab here\t%1\nlost ones left out\t14\n").arg(cell(model, row, 4));
+    const auto expected = QStringLiteral("Booking\tPieces + spare\nTab here\t%1\nlost ones left out\t14\n")
+                              .arg(cell(model, row, 4));
     EXPECT_EQ(text.toStdString(), expected.toStdString());
     EXPECT_EQ(rowsCopiedWords(1).isEmpty(), false);
 }

@@ -27,8 +27,8 @@ QFont lato(double scale, QFont::Weight weight = QFont::Normal) {
 }
 
 QFont vollkorn(double scale, QFont::Weight weight) {
-    return font({QStringLiteral("Vollkorn Lining"), QStringLiteral("Vollkorn"), QStringLiteral("Noto Serif")}, scale,
-                weight);
+    return font({QStringLiteral("Vollkorn Lining"), QStringLiteral("Vollkorn"), QStringLiteral("Noto Serif")},
+                scale, weight);
 }
 
 } // namespace
