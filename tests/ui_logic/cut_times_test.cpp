@@ -146,7 +146,7 @@ TEST_F(CutTimesAgree, OneSentenceOfStemsOnEveryPage) {
     const QString said = QStringLiteral("26 pieces, %1. ").arg(counts);
     EXPECT_TRUE(wordsOf(coverAnswer(view)).startsWith(said)) << wordsOf(coverAnswer(view)).toStdString();
     EXPECT_TRUE(wordsOf(piecesAnswer(season(), theSupper, &ofSupper())).startsWith(said));
-    EXPECT_TRUE(wordsOf(stemAnswer(ofSupper(), {})).startsWith(said));
+    EXPECT_TRUE(wordsOf(stemAnswer(season(), ofSupper(), {})).startsWith(said));
     for (const auto kind : {PaperKind::prepSheet, PaperKind::bookingSummary})
         EXPECT_THAT(papers::renderText(paperOf(kind, {season(), plan(), theSupper})),
                     HasSubstr(counts.toStdString()));

@@ -17,7 +17,7 @@ namespace withy::ui {
 namespace {
 
 QStringList wordsOf(const FigureFacts& facts) {
-    return facts.words.isEmpty() ? grouped(lines(facts.working), facts.working) : facts.words;
+    return facts.words.isEmpty() ? grouped(lines(facts.working, facts.units), facts.working) : facts.words;
 }
 
 /// What a line comes to is strong.

@@ -59,14 +59,6 @@ QString whole(std::int64_t n) {
     return n < 0 ? QLatin1Char('-') + digits : digits;
 }
 
-QString metres(Millimetres length) {
-    return QString::number(static_cast<double>(length.value) / 1000, 'f', 2) + QStringLiteral(" m");
-}
-
-QString litres(double litres) {
-    return QString::number(litres, 'f', 1);
-}
-
 QString amount(Money money, const model::Settings& settings) {
     const int digits = minorDigits(settings.currency).value_or(2);
     QString plain = text(plainAmount(Money{money.minor < 0 ? -money.minor : money.minor}, digits));

@@ -20,8 +20,6 @@ QString longDay(Day day);           ///< "Friday 10 September 2027"
 QString clock(LocalTime time);      ///< "18:30"
 QString clockOf(int minutes);       ///< minutes of the day, "24:00" at most
 QString whole(std::int64_t n);      ///< "1,240"
-QString metres(Millimetres length); ///< "11.04 m"
-QString litres(double litres);      ///< "6.6"
 
 /// A size as tr() counts things.
 inline int asCount(std::size_t n) {

@@ -111,7 +111,9 @@ void SheetTable::fillRow(std::size_t index) {
         }
         fillCover(cell, said);
         if (!cell.figure) continue;
-        cell.figure->setFacts(factsOf(*said.figure));
+        auto facts = factsOf(*said.figure);
+        facts.units = bench_.season().theSettings().units;
+        cell.figure->setFacts(facts);
         if (row.open == c && row.panel) row.panel->setFacts(cell.figure->facts());
     }
 }

@@ -56,7 +56,7 @@ void StemsTab::fill(const plan::BookingPlan& plan) {
     else if (known)
         fillCover(plan);
     else
-        say(stemAnswer(plan, list));
+        say(stemAnswer(bench_.season(), plan, list));
     cover_->setVisible(known);
     needsHead_->setVisible(known);
     bar_->setShares(stemShares(bench_.season(), plan));

@@ -26,11 +26,11 @@ QStringList designFindings(const model::Season& season, const plan::Plan& plan, 
     const auto found = plan.designs.find(design);
     if (found != plan.designs.end() && found->second) {
         for (const auto& f : found->second->findings) {
-            if (!saidBySizes(f, sizes)) words << sentence(f);
+            if (!saidBySizes(f, sizes)) words << sentence(f, season);
         }
     }
     for (const auto& s : sizes)
-        words << sizeWords(s);
+        words << sizeWords(s, season);
     const auto water = waterView(season, plan, design, today);
     if (water.warns && !water.sentences.isEmpty()) words << water.sentences.front();
     if (const QString grows = growingOnWords(season, plan, design, today); !grows.isEmpty()) words << grows;

@@ -3,6 +3,7 @@
 
 #include "core/base/working_lines.h"
 #include "core/plan/run_up_plan.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/stem_sources.h"
 #include "ui/logic/run_up_words.h"
@@ -50,12 +51,13 @@ public:
         return sheet;
     }
 
-    static Answer answer(const plan::BookingPlan& plan, const std::vector<ListedFinding>& findings) {
+    static Answer answer(const model::Season& season, const plan::BookingPlan& plan,
+                         const std::vector<ListedFinding>& findings) {
         if (plan.lines.empty()) return {{tr("Nothing is ordered yet. Add a piece on the Pieces page."), {}}};
         Answer out = stemCountsAnswer(plan);
         const int asking = countAsking(findings);
         if (asking == 0) return out;
-        out.push_back({sentence(findings.front().finding), AnswerPart::Weight::asks});
+        out.push_back({sentence(findings.front().finding, season), AnswerPart::Weight::asks});
         if (asking > 1)
             out.push_back(
                 {tr(" And %n more to look at, below.", nullptr, asking - 1), AnswerPart::Weight::plain});
@@ -112,7 +114,7 @@ private:
             row.cells.push_back({tr("in the %1").arg(whole(need.need.total.value)), SheetCell::Tone::second});
         }
         row.cells.push_back(whenCell(need));
-        row.cells.push_back({use.cutLength ? tr("%1 mm").arg(use.cutLength->value) : QString(), {}});
+        row.cells.push_back({use.cutLength ? lengthWords(*use.cutLength, season_) : QString(), {}});
         row.cells.push_back(windowCell(need, row.rest));
         return row;
     }
@@ -242,9 +244,9 @@ private:
 
     [[nodiscard]] SheetCell heatCell(std::optional<double> celsius) const {
         if (!celsius) return {tr("not known"), SheetCell::Tone::second};
-        return {tr("%1 °C").arg(*celsius, 0, 'f', 0), *celsius > season_.theSettings().heatLimitCelsius
-                                                          ? SheetCell::Tone::asks
-                                                          : SheetCell::Tone::text};
+        return {temperatureWords(*celsius, season_, 0), *celsius > season_.theSettings().heatLimitCelsius
+                                                            ? SheetCell::Tone::asks
+                                                            : SheetCell::Tone::text};
     }
 
     const model::Season& season_;
@@ -256,8 +258,9 @@ private:
 
 } // namespace
 
-Answer stemAnswer(const plan::BookingPlan& plan, const std::vector<ListedFinding>& findings) {
-    return Stemming::answer(plan, findings);
+Answer stemAnswer(const model::Season& season, const plan::BookingPlan& plan,
+                  const std::vector<ListedFinding>& findings) {
+    return Stemming::answer(season, plan, findings);
 }
 
 std::vector<StemShare> stemShares(const model::Season& season, const plan::BookingPlan& plan) {

@@ -17,7 +17,8 @@ struct StemShare {
     std::int64_t stems = 0;
 };
 
-Answer stemAnswer(const plan::BookingPlan& plan, const std::vector<ListedFinding>& findings);
+Answer stemAnswer(const model::Season& season, const plan::BookingPlan& plan,
+                  const std::vector<ListedFinding>& findings);
 /// Largest first.
 std::vector<StemShare> stemShares(const model::Season& season, const plan::BookingPlan& plan);
 /// In words for who cannot see the bar: "Dahlia, plum 53, ...".

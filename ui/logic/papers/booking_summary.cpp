@@ -157,7 +157,8 @@ private:
         if (std::none_of(plan_.findings.begin(), plan_.findings.end(), open)) return;
         d.body.push_back(Block{papers::SectionHead{utf8(tr("To look at")), {}}});
         for (const auto& f : plan_.findings)
-            if (open(f)) d.body.push_back(Block{papers::TickRow{plain(utf8(sentence(f))), {}, false}});
+            if (open(f))
+                d.body.push_back(Block{papers::TickRow{plain(utf8(sentence(f, season_))), {}, false}});
     }
 
     const PaperOrder& order_;

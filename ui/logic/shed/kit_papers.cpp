@@ -2,6 +2,7 @@
 #include "core/plan/shed/ribbon_days.h"
 #include "ui/logic/edits/shed_edits.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/papers/papers.h"
 #include "ui/logic/shed/ribbon_scene.h"
 #include "ui/logic/shed/shed_papers.h"
@@ -132,14 +133,14 @@ private:
             const plan::RibbonCutPlan* cut = nullptr;
             for (std::size_t i = 0; day && i < day->ribbons.size(); ++i)
                 if (day->ribbons[i]->ribbon == need.ribbon) cut = day->ribbons[i].get();
-            const QString there = need.onHand ? metres(*need.onHand) : tr("not measured");
+            const QString there = need.onHand ? reelWords(*need.onHand, season_) : tr("not measured");
             QString lacking;
             if (need.onHand)
                 lacking = cut && plan::ribbonIsNotCut(*cut)     ? tr("not planned")
-                          : cut && cut->missingLength.value > 0 ? metres(cut->missingLength)
+                          : cut && cut->missingLength.value > 0 ? reelWords(cut->missingLength, season_)
                                                                 : tr("none");
             t.rows.push_back(rowOf({itemName(season_, {TableKind::ribbons, need.ribbon.value}),
-                                    metres(need.needed),
+                                    reelWords(need.needed, season_),
                                     there,
                                     {},
                                     lacking,

@@ -3,6 +3,7 @@
 
 #include "core/plan/shed_plan.h"
 #include "ui/logic/answers/answer.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/shed/scene.h"
 
 namespace withy::ui {
@@ -35,7 +36,7 @@ struct LoadLine {
 
 std::vector<LoadLine> loadLines(const model::Season& season, const plan::BookingPacking& packed);
 /// "5.4 litres".
-QString carryWords(const plan::BookingPacking& packed);
+QString carryWords(const plan::BookingPacking& packed, Units units);
 /// One sentence a design: what travels, what is poured in, when to check.
 std::vector<QString> waterLines(const model::Season& season, const plan::BookingPacking& packed);
 
