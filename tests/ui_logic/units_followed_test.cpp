@@ -51,7 +51,13 @@ const QRegularExpression& metricWord() {
     return words;
 }
 
-/// What a grower wrote stands as it was written, so the season under test is written without metric words.
+const QRegularExpression& imperialWord() {
+    static const QRegularExpression words(
+        QStringLiteral("\\d (in|ft|lb|oz|miles)\\b(?! [A-Za-z])|°F|US (fl|qt|gal)"));
+    return words;
+}
+
+/// What a grower wrote stands as it was written, so the season under test is written without units' words.
 Season inWordsWithoutUnits(Season season, UnitSystem units) {
     for (const auto& table : model::allTables()) {
         std::vector<std::int64_t> ids;
@@ -63,8 +69,11 @@ Season inWordsWithoutUnits(Season season, UnitSystem units) {
                 if (field.kind != model::FieldKind::text) continue;
                 const auto value = field.get(at);
                 const auto* words = std::get_if<std::string>(&value);
-                if (!words || !text(*words).contains(metricWord())) continue;
-                field.set(at, utf8(text(*words).replace(metricWord(), QStringLiteral("some"))));
+                if (!words) continue;
+                const QString said = text(*words)
+                                         .replace(metricWord(), QStringLiteral("some"))
+                                         .replace(imperialWord(), QStringLiteral("some"));
+                field.set(at, utf8(said));
             }
             model::putRecord(season, record);
         }
@@ -319,10 +328,8 @@ TEST(UnitsFollowed, NothingIsMetricInAnImperialSeason) {
 TEST(UnitsFollowed, NothingIsImperialInAMetricSeason) {
     const auto all = saidIn(UnitSystem::metric);
     EXPECT_GT(countOf(all, metricWord()), 500);
-    const QRegularExpression imperialWord(
-        QStringLiteral("\\d (in|ft|lb|oz|miles)\\b(?! [a-z])|°F|US (fl|qt|gal)"));
     for (const auto& [where, words] : all) {
-        const auto found = imperialWord.match(words);
+        const auto found = imperialWord().match(words);
         if (found.hasMatch())
             ADD_FAILURE() << where << ": "
                           << words.mid(std::max<qsizetype>(0, found.capturedStart() - 60), 110).toStdString();
