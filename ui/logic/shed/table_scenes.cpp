@@ -209,12 +209,14 @@ Hall hallScene(const model::Season& season, const plan::BookingTables& tables, d
         hall.tables.push_back({cells[i].kind, cells[i].number, px, words});
     }
     if (!cells.empty()) addScaleBar(scene, k, scene.size.height() - foot / 2, look, season);
-    scene.labels.push_back({{0, scene.size.height() - foot / 2},
-                            TableScenesSay::tr("beside a table: %1 between a piece and the nearest setting")
-                                .arg(lengthUnit(season)),
-                            0,
-                            false,
-                            Role::ink3});
+    scene.labels.push_back(
+        {{0, scene.size.height() - foot / 2},
+         Units(season).imperial()
+             ? TableScenesSay::tr("beside a table: inches between a piece and the nearest setting")
+             : TableScenesSay::tr("beside a table: mm between a piece and the nearest setting"),
+         0,
+         false,
+         Role::ink3});
     QStringList all;
     for (const auto& t : hall.tables)
         if (all.size() < 40) all << t.inWords;
