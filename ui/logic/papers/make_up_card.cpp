@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/conversion.h"
 #include "core/plan/index.h"
 #include "ui/logic/edits/design_edits.h"
 #include "ui/logic/format.h"
@@ -266,6 +267,7 @@ private:
 
     [[nodiscard]] papers::CuttingGauge gauge() const {
         papers::CuttingGauge gauge;
+        if (Units(season_).imperial()) gauge.tick = millimetresInInch / 2, gauge.ticksToLong = 2;
         std::set<std::pair<std::int64_t, model::Tier>> seen;
         for (const auto* slot : edits::slotsOf(season_, design_.id)) {
             const auto* known = slotPlan(slot->id);
