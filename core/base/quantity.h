@@ -43,6 +43,11 @@ using Millilitres = Quantity<struct MillilitreUnit>; ///< every volume
 using Grams = Quantity<struct GramUnit>;             ///< every weight
 using Minutes = Quantity<struct MinuteUnit>;         ///< every duration a person plans with
 
+/// For what is reckoned in halves, angles and shares.
+constexpr double asMm(Millimetres length) {
+    return static_cast<double>(length.value);
+}
+
 /// Smallest multiple of `step` not below `n`; `step` < 2 leaves `n` as it is. Both non-negative.
 /// The one place where stems are rounded up to whole bunches.
 constexpr std::int64_t roundUpTo(std::int64_t n, std::int64_t step) {

@@ -38,6 +38,14 @@ enum class Step {
     result, ///< what the lines above come to
 };
 
+/// The record a line rests on. The base knows no tables: they count here as model::TableKind counts them
+/// (core/model/origin.h).
+struct Origin {
+    int table = -1; ///< below nought: none that could be gone to
+    std::int64_t id = 0;
+    friend bool operator==(const Origin&, const Origin&) = default;
+};
+
 /// One line of a working: what the figure is, its value and unit, and where it comes from.
 /// `what` is a stable key in words ("pieces", "spare rule"); ui/logic puts it into a sentence.
 struct WorkingLine {
@@ -48,6 +56,7 @@ struct WorkingLine {
     Basis basis = Basis::computed;
     std::string source;  ///< published source or the grower's remark; may be empty
     std::string subject; ///< name of the record the figure belongs to ("Zinnia, coral"); may be empty
+    Origin from;         ///< where it can be changed
 };
 
 /// The lines that lead to a figure; the last one is the figure itself.

@@ -26,6 +26,12 @@ requires std::is_arithmetic_v<Number> WorkingLine lineOf(Step step, std::string 
     return line;
 }
 
+/// The same line, saying where it can be changed.
+inline WorkingLine from(Origin origin, WorkingLine line) {
+    line.from = origin;
+    return line;
+}
+
 inline void append(Working& to, const Working& from) {
     to.insert(to.end(), from.begin(), from.end());
 }

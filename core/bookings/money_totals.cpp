@@ -28,15 +28,16 @@ std::optional<Problem> addTo(Money& sum, Money amount, std::string_view field) {
 }
 
 /// pieces x price within the money's range, its two lines written down.
-Result<Money, Problem> amountOf(const PricedLine& line, Money price, std::string_view field,
+Result<Money, Problem> amountOf(const PricedLine& line, Money price, std::string_view field, Origin priceFrom,
                                 Working& working) {
     if (const auto p = outside(field, price.minor, 0, mostMoney)) return *p;
     std::int64_t amount = 0;
     if (__builtin_mul_overflow(price.minor, line.pieces, &amount) || amount > mostMoney)
         return problemAt(ProblemCode::aboveMost, field, plainAmount(price, 0), {std::to_string(mostMoney)});
-    working.push_back(lineOf(Step::given, "pieces", line.pieces, Unit::pieces, Basis::mine, {}, line.name));
-    working.push_back(
-        lineOf(Step::times, "price a piece", price.minor, Unit::minorMoney, Basis::mine, {}, line.name));
+    working.push_back(from(
+        line.from, lineOf(Step::given, "pieces", line.pieces, Unit::pieces, Basis::mine, {}, line.name)));
+    working.push_back(from(priceFrom, lineOf(Step::times, "price a piece", price.minor, Unit::minorMoney,
+                                             Basis::mine, {}, line.name)));
     working.push_back(moneyLine(Step::result, "line", Money{amount}, line.name));
     return Money{amount};
 }
@@ -46,6 +47,8 @@ struct Choice {
     std::string_view firstField;
     std::optional<Money> second;
     std::string_view secondField;
+    Origin firstFrom;
+    Origin secondFrom;
 };
 
 std::optional<Problem> addLine(const PricedLine& line, const Choice& price, Income& income) {
@@ -53,12 +56,13 @@ std::optional<Problem> addLine(const PricedLine& line, const Choice& price, Inco
     if (line.pieces == 0) return std::nullopt;
     if (!price.first && !price.second) {
         ++income.unpriced;
-        income.working.push_back(lineOf(Step::given, "pieces without a price", line.pieces, Unit::pieces,
-                                        Basis::notKnown, {}, line.name));
+        income.working.push_back(from(line.from, lineOf(Step::given, "pieces without a price", line.pieces,
+                                                        Unit::pieces, Basis::notKnown, {}, line.name)));
         return std::nullopt;
     }
     const auto amount = amountOf(line, price.first ? *price.first : *price.second,
-                                 price.first ? price.firstField : price.secondField, income.working);
+                                 price.first ? price.firstField : price.secondField,
+                                 price.first ? price.firstFrom : price.secondFrom, income.working);
     if (!amount.ok()) return amount.error();
     return addTo(income.total, *amount, price.first ? price.firstField : price.secondField);
 }
@@ -72,7 +76,8 @@ std::optional<Problem> notMoney(std::string_view field, Money amount, std::int64
 Result<Income, Problem> bookingIncome(const std::vector<PricedLine>& lines) {
     Income income;
     for (const auto& line : lines) {
-        const Choice price{line.unitPrice, "unit_price", line.designPrice, "price"};
+        const Choice price{line.unitPrice, "unit_price",  line.designPrice,
+                           "price",        line.unitFrom, line.designFrom};
         if (const auto p = addLine(line, price, income)) return *p;
     }
     income.working.push_back(moneyLine(Step::result, "income", income.total));
@@ -82,22 +87,23 @@ Result<Income, Problem> bookingIncome(const std::vector<PricedLine>& lines) {
 Result<Income, Problem> listValue(const std::vector<PricedLine>& lines) {
     Income income;
     for (const auto& line : lines) {
-        const Choice price{line.designPrice, "price", line.unitPrice, "unit_price"};
+        const Choice price{line.designPrice, "price",         line.unitPrice,
+                           "unit_price",     line.designFrom, line.unitFrom};
         if (const auto p = addLine(line, price, income)) return *p;
     }
     income.working.push_back(moneyLine(Step::result, "list value", income.total));
     return income;
 }
 
-Result<GiftSplit, Problem> giftShare(Money income, std::int64_t perTenThousand) {
+Result<GiftSplit, Problem> giftShare(Money income, std::int64_t perTenThousand, Origin origin) {
     if (const auto p = notMoney("income", income, 0)) return *p;
     if (const auto p = outside("gift_share", perTenThousand, 0, 10'000)) return *p;
     GiftSplit split;
     split.given = scaledHalfUp(income, perTenThousand, 10'000);
     split.asked = income - split.given;
     split.working = {moneyLine(Step::given, "income", income),
-                     lineOf(Step::given, "gift share", static_cast<double>(perTenThousand) / 100,
-                            Unit::percent, Basis::mine),
+                     from(origin, lineOf(Step::given, "gift share", static_cast<double>(perTenThousand) / 100,
+                                         Unit::percent, Basis::mine)),
                      moneyLine(Step::minus, "given", split.given),
                      moneyLine(Step::result, "asked", split.asked)};
     return split;
@@ -111,7 +117,8 @@ Result<Owed, Problem> owed(Money asked, const std::vector<PaymentLine>& payments
     for (const auto& payment : payments) {
         if (const auto p = notMoney("amount", payment.amount, -mostMoney)) return *p;
         if (const auto p = addTo(state.paid, payment.amount, "amount")) return *p;
-        state.working.push_back(moneyLine(Step::minus, "payment", payment.amount, payment.name));
+        state.working.push_back(
+            from(payment.from, moneyLine(Step::minus, "payment", payment.amount, payment.name)));
     }
     const Money left = asked - state.paid;
     state.owed = std::max(left, Money{});
@@ -135,12 +142,12 @@ Result<GiftValue, Problem> giftValue(Money list, Money asked) {
 
 Result<BookingMoney, Problem> bookingMoney(const std::vector<PricedLine>& lines,
                                            std::int64_t giftPerTenThousand,
-                                           const std::vector<PaymentLine>& payments) {
+                                           const std::vector<PaymentLine>& payments, Origin giftFrom) {
     auto income = bookingIncome(lines);
     if (!income.ok()) return income.error();
     auto list = listValue(lines);
     if (!list.ok()) return list.error();
-    auto split = giftShare(income->total, giftPerTenThousand);
+    auto split = giftShare(income->total, giftPerTenThousand, giftFrom);
     if (!split.ok()) return split.error();
     auto state = owed(split->asked, payments);
     if (!state.ok()) return state.error();

@@ -24,6 +24,9 @@ struct PricedLine {
     std::int64_t pieces = 0;
     std::optional<Money> unitPrice;   ///< agreed for this line; wins
     std::optional<Money> designPrice; ///< the design's own price
+    Origin from{};                    ///< where the pieces are typed
+    Origin unitFrom{};                ///< where the agreed price is
+    Origin designFrom{};
 };
 
 /// A sum over lines of which some may have no price.
@@ -51,11 +54,12 @@ struct GiftSplit {
 };
 
 /// `perTenThousand` of the income is given: 2500 is a quarter; 0 to 10000.
-Result<GiftSplit, Problem> giftShare(Money income, std::int64_t perTenThousand);
+Result<GiftSplit, Problem> giftShare(Money income, std::int64_t perTenThousand, Origin from = {});
 
 struct PaymentLine {
     std::string name;
     Money amount; ///< below zero: paid back to the client
+    Origin from{};
 };
 
 struct Owed {
@@ -87,6 +91,6 @@ struct BookingMoney {
 
 Result<BookingMoney, Problem> bookingMoney(const std::vector<PricedLine>& lines,
                                            std::int64_t giftPerTenThousand,
-                                           const std::vector<PaymentLine>& payments);
+                                           const std::vector<PaymentLine>& payments, Origin giftFrom = {});
 
 } // namespace withy::bookings

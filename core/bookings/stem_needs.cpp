@@ -16,10 +16,10 @@ std::optional<Problem> addPart(const NeedPart& part, bool only, StemNeed& sum) {
     const std::int64_t stems = part.stemsPerPiece * part.pieces;
     sum.need += Stems(stems);
     if (auto p = outside("need", sum.need.value, 0, mostNeed)) return p;
-    sum.working.push_back(
-        lineOf(Step::given, "pieces", part.pieces, Unit::pieces, Basis::mine, {}, part.subject));
-    sum.working.push_back(
-        lineOf(Step::times, "stems a piece", part.stemsPerPiece, Unit::stems, Basis::mine, {}, part.subject));
+    sum.working.push_back(from(part.piecesFrom, lineOf(Step::given, "pieces", part.pieces, Unit::pieces,
+                                                       Basis::mine, {}, part.subject)));
+    sum.working.push_back(from(part.stemsFrom, lineOf(Step::times, "stems a piece", part.stemsPerPiece,
+                                                      Unit::stems, Basis::mine, {}, part.subject)));
     if (!only)
         sum.working.push_back(
             lineOf(Step::result, "part", stems, Unit::stems, Basis::computed, {}, part.subject));
@@ -30,8 +30,9 @@ std::optional<Problem> addSpare(const PercentSpare& rule, StemNeed& sum) {
     const auto spare = spareByPercent(sum.need, rule.perTenThousand);
     if (!spare.ok()) return spare.error();
     sum.spare = *spare;
-    sum.working.push_back(lineOf(Step::given, "spare share", static_cast<double>(rule.perTenThousand) / 100,
-                                 Unit::percent, rule.basis, rule.source));
+    sum.working.push_back(
+        from(rule.from, lineOf(Step::given, "spare share", static_cast<double>(rule.perTenThousand) / 100,
+                               Unit::percent, rule.basis, rule.source)));
     return std::nullopt;
 }
 
@@ -40,20 +41,22 @@ std::optional<Problem> addSpare(const RiskSpare& rule, StemNeed& sum) {
     if (!answer.ok()) return answer.error();
     sum.spare = answer->cut - sum.need;
     sum.chance = answer->chance;
-    sum.working.push_back(
-        lineOf(Step::given, "loss", rule.loss * 100, Unit::percent, rule.basis, rule.source));
-    sum.working.push_back(
-        lineOf(Step::given, "confidence", rule.confidence * 100, Unit::percent, Basis::mine));
+    sum.working.push_back(from(
+        rule.from, lineOf(Step::given, "loss", rule.loss * 100, Unit::percent, rule.basis, rule.source)));
+    sum.working.push_back(from(rule.confidenceFrom, lineOf(Step::given, "confidence", rule.confidence * 100,
+                                                           Unit::percent, Basis::mine)));
     sum.working.push_back(lineOf(Step::given, "chance of enough", answer->chance * 100, Unit::percent));
     return std::nullopt;
 }
 
-void addBunches(std::int64_t bunch, StemNeed& sum) {
+void addBunches(const SpareTerms& terms, StemNeed& sum) {
+    const auto bunch = terms.bunch;
     const Stems wanted = sum.need + sum.spare;
     sum.total = Stems(roundUpTo(wanted.value, bunch));
     sum.toBunches = sum.total - wanted;
     if (bunch > 1) {
-        sum.working.push_back(lineOf(Step::given, "bunch", bunch, Unit::stems, Basis::mine));
+        sum.working.push_back(
+            from(terms.bunchFrom, lineOf(Step::given, "bunch", bunch, Unit::stems, Basis::mine)));
         sum.working.push_back(lineOf(Step::plus, "to bunches", sum.toBunches.value, Unit::stems));
     }
     sum.working.push_back(lineOf(Step::result, "total", sum.total.value, Unit::stems));
@@ -82,7 +85,7 @@ Result<StemNeed, Problem> stemNeed(const std::vector<NeedPart>& parts, const Spa
     const auto spareProblem = std::visit([&](const auto& rule) { return addSpare(rule, sum); }, terms.rule);
     if (spareProblem) return *spareProblem;
     sum.working.push_back(lineOf(Step::plus, "spare", sum.spare.value, Unit::stems));
-    addBunches(terms.bunch, sum);
+    addBunches(terms, sum);
     return sum;
 }
 

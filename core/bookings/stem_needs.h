@@ -30,6 +30,7 @@ struct PercentSpare {
     std::int64_t perTenThousand = 0;
     Basis basis = Basis::mine;
     std::string source;
+    Origin from{};
 };
 
 /// As many on top as keep the chance of too few sound stems below 1 - confidence.
@@ -38,6 +39,8 @@ struct RiskSpare {
     double confidence = 0.95;      ///< strictly between 0 and 1
     Basis basis = Basis::notKnown; ///< of the loss
     std::string source;            ///< of the loss
+    Origin from{};                 ///< likewise
+    Origin confidenceFrom{};
 };
 
 using SpareRule = std::variant<PercentSpare, RiskSpare>;
@@ -46,6 +49,7 @@ using SpareRule = std::variant<PercentSpare, RiskSpare>;
 struct SpareTerms {
     SpareRule rule;
     std::int64_t bunch = 0; ///< stems in a bunch; 0 or 1: not bunched
+    Origin bunchFrom{};
 };
 
 /// So many stems in so many pieces; spare pieces count as pieces.
@@ -53,6 +57,8 @@ struct NeedPart {
     std::int64_t stemsPerPiece = 0;
     std::int64_t pieces = 0;
     std::string subject; ///< "Supper jar"; may be empty
+    Origin piecesFrom{};
+    Origin stemsFrom{};
 };
 
 struct StemNeed {
@@ -76,30 +82,5 @@ Result<StemNeed, Problem> stemNeed(const NeedPart& part, const SpareTerms& terms
 
 /// The parts are summed first; spare and bunches are then counted once, on the sum.
 Result<StemNeed, Problem> stemNeed(const std::vector<NeedPart>& parts, const SpareTerms& terms);
-
-template <class Key>
-struct KeyedPart {
-    Key key;
-    NeedPart part;
-};
-
-/// Needs by key (plant, or booking and plant, or day and plant: what the caller groups by). Groups come in
-/// the keys' order, the parts of a group in the order given. A key without terms is a problem ("spare").
-template <class Key>
-Result<std::vector<std::pair<Key, StemNeed>>, Problem> rollUp(const std::vector<KeyedPart<Key>>& parts,
-                                                              const std::map<Key, SpareTerms>& terms) {
-    std::map<Key, std::vector<NeedPart>> groups;
-    for (const auto& [key, part] : parts)
-        groups[key].push_back(part);
-    std::vector<std::pair<Key, StemNeed>> needs;
-    for (const auto& [key, group] : groups) {
-        const auto found = terms.find(key);
-        if (found == terms.end()) return problemAt(ProblemCode::required, "spare", "");
-        auto need = stemNeed(group, found->second);
-        if (!need.ok()) return need.error();
-        needs.emplace_back(key, std::move(need).value());
-    }
-    return needs;
-}
 
 } // namespace withy::bookings

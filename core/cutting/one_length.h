@@ -54,7 +54,8 @@ struct RollPlan {
     Working working; ///< of the number of rolls
 };
 
-/// Pieces of the same length may be listed apart. No pieces: an empty plan.
+/// Pieces of the same length may be listed apart. No pieces: an empty plan. So far only the checks against
+/// published instances ask: a box holds lengths of many kinds (ribbon_box.h).
 Result<RollPlan, Problem> cutFromRolls(Millimetres roll, const std::vector<PieceWish>& pieces,
                                        const CutEffort& effort = {}, std::stop_token stop = {});
 

@@ -2,7 +2,8 @@
 #pragma once
 
 /// Plain solid geometry, any one unit of length in, its square or cube out. The formulas are the usual
-/// handbook ones; the tests compare them with published worked examples.
+/// handbook ones; the tests compare them with published worked examples. So far only those ask for the
+/// volumes and the helix.
 /// Precondition of all: sizes not negative.
 namespace withy::designs {
 

@@ -77,8 +77,9 @@ Result<NeckFilling, Problem> neckFilling(const ProfileShape& shape, const std::v
     for (const auto& group : stems) {
         filling.working.push_back(
             lineOf(Step::given, "stems", group.count, Unit::stems, Basis::mine, {}, group.subject));
-        filling.working.push_back(lineOf(Step::given, "stem diameter", group.diameter, Unit::millimetres,
-                                         group.basis, {}, group.subject));
+        filling.working.push_back(
+            from(group.from, lineOf(Step::given, "stem diameter", group.diameter, Unit::millimetres,
+                                    group.basis, {}, group.subject)));
     }
     filling.working.push_back(
         lineOf(Step::result, "stem sections in square millimetres", *sections, Unit::none));

@@ -17,6 +17,7 @@ struct StemGroup {
     double diameter = 0; ///< millimetres
     Basis basis = Basis::notKnown;
     std::string subject;
+    Origin from{}; ///< of the diameter
 };
 
 inline constexpr std::int64_t mostStemsInPiece = 100'000;

@@ -207,16 +207,4 @@ std::string csvRow(const std::vector<std::string>& fields) {
     return out + "\r\n";
 }
 
-std::string writeCsv(const CsvRows& rows) {
-    std::string out;
-    std::vector<std::string> texts;
-    for (const CsvRow& row : rows) {
-        texts.clear();
-        for (const CsvField& field : row.fields)
-            texts.push_back(field.text);
-        out += csvRow(texts);
-    }
-    return out;
-}
-
 } // namespace withy::exchange

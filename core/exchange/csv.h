@@ -42,7 +42,4 @@ std::string csvField(std::string_view text);
 /// semicolon or tab, so that it is read back as what it is.
 std::string csvRow(const std::vector<std::string>& fields);
 
-/// The rows as a text that parseCsv reads back to the same fields.
-std::string writeCsv(const CsvRows& rows);
-
 } // namespace withy::exchange

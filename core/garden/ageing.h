@@ -31,6 +31,9 @@ inline constexpr double lifeCelsius = 20; ///< the temperature at which life is 
 /// Days of life used per day at `celsius`: 1 at 20 C.
 Result<double, AgeingTrouble> ageingRate(double q10, double celsius);
 
+// So far only the checks against published experiments and worked examples ask for what follows: plans add
+// up ageingRate() hour by hour (cut_window.h).
+
 /// Days of life, at 20 C, that the phases use together. None use none.
 Result<double, AgeingTrouble> lifeUsed(std::span<const Phase> phases, double q10);
 

@@ -118,11 +118,11 @@ public:
     explicit Lines(const CutWindowInput& in) : in_(in) {}
 
     void given(const std::string& what, const Sourced& value, Unit unit, Step step = Step::given) {
-        lines_.push_back({what, value.value, unit, step, value.basis, value.source, in_.plant});
+        lines_.push_back({what, value.value, unit, step, value.basis, value.source, in_.plant, value.from});
     }
 
     void computed(const std::string& what, double value, Unit unit, Step step) {
-        lines_.push_back({what, value, unit, step, Basis::computed, "", in_.plant});
+        lines_.push_back({what, value, unit, step, Basis::computed, "", in_.plant, {}});
     }
 
     void time(const std::string& what, LocalTime t, Step step) {

@@ -107,7 +107,8 @@ struct CutWindow {
 
 Result<CutWindow, CutWindowFault> cutWindow(const CutWindowInput& in);
 
-/// What becomes of a stem cut at `cut`, inside its window or not.
+/// What becomes of a stem cut at `cut`, inside its window or not. So far only the checks ask: that a window
+/// begins and ends where life and rest are just enough.
 struct CutOutcome {
     double lifeLeftDays = 0; ///< at 20 C, at the end; negative when it is spent before
     double hoursAhead = 0;   ///< real hours before the make-up; negative when cut after it began

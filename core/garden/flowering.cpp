@@ -45,7 +45,8 @@ Day blend(Day usual, Day thermal, double share) {
 }
 
 WorkingLine given(std::string what, const Sourced& value, Unit unit) {
-    return lineOf(Step::given, std::move(what), value.value, unit, value.basis, value.source);
+    return from(value.from,
+                lineOf(Step::given, std::move(what), value.value, unit, value.basis, value.source));
 }
 
 double timeOf(Day day) {

@@ -124,14 +124,6 @@ Result<double, HeatTrouble> temperatureAt(const DayHeat& day, double hour) {
     return temperature(day, hour);
 }
 
-Result<std::array<double, 24>, HeatTrouble> hourlyProfile(const DayHeat& day) {
-    if (const auto bad = heatTrouble(day)) return *bad;
-    std::array<double, 24> profile{};
-    for (std::size_t h = 0; h < profile.size(); ++h)
-        profile[h] = temperature(day, static_cast<double>(h));
-    return profile;
-}
-
 Result<std::optional<double>, HeatTrouble> firstHourAbove(const DayHeat& day, double limit, double fromHour) {
     if (const auto bad = heatTrouble(day)) return *bad;
     if (!std::isfinite(limit)) return HeatTrouble::notFinite;

@@ -3,7 +3,6 @@
 
 #include "core/base/result.h"
 
-#include <array>
 #include <optional>
 
 namespace withy::garden {
@@ -51,9 +50,6 @@ std::optional<HeatTrouble> heatTrouble(const DayHeat& day);
 /// Temperature at an hour from 0 to 24. Continuous over the day; from one day to the next it joins
 /// up when each is told the other's figures, but for the minutes by which sunrise and sunset move.
 Result<double, HeatTrouble> temperatureAt(const DayHeat& day, double hour);
-
-/// Temperatures at 0:00, 1:00 ... 23:00.
-Result<std::array<double, 24>, HeatTrouble> hourlyProfile(const DayHeat& day);
 
 /// When the temperature is first over `limit`, from `fromHour` on, to within a minute; nothing
 /// when it stays at or under the limit until 24.

@@ -36,7 +36,8 @@ struct HeatThresholds {
 std::optional<HeatUnitsTrouble> heatUnitsTrouble(const HeatThresholds& thresholds);
 std::optional<HeatUnitsTrouble> heatUnitsTrouble(double minimum, double maximum);
 
-/// C days of one day. Never negative.
+/// C days of one day. Never negative. What is checked against published tables, by every method; plans use
+/// soundHeatUnits().
 Result<double, HeatUnitsTrouble> heatUnits(double minimum, double maximum, const HeatThresholds& thresholds,
                                            HeatMethod method = HeatMethod::singleSine);
 

@@ -118,8 +118,9 @@ void total(PatchForecast& f, const StemCurve& curve, const WalkUpdate& update) {
 Working write(const PatchForecastInput& in, const StemCurve& curve, const WalkUpdate& update,
               const PatchForecast& f) {
     Working w;
-    w.push_back(lineOf(Step::given, "expected stems", in.expectedStems.value, Unit::stems,
-                       in.expectedStems.basis, in.expectedStems.source));
+    w.push_back(
+        from(in.expectedStems.from, lineOf(Step::given, "expected stems", in.expectedStems.value, Unit::stems,
+                                           in.expectedStems.basis, in.expectedStems.source)));
     if (in.hardCut)
         w.push_back(
             lineOf(Step::minus, "lost by the hard cut", in.expectedStems.value - curve.total(), Unit::stems));

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/base/basis.h"
+#include "core/base/working.h"
 
 #include <string>
 
@@ -12,6 +12,7 @@ struct Sourced {
     double value = 0;
     Basis basis = Basis::notKnown;
     std::string source; ///< may be empty
+    Origin from{};      ///< where it can be changed
 };
 
 } // namespace withy::garden

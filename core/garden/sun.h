@@ -66,7 +66,8 @@ Result<SunDay, SunTrouble> sunOn(Day day, GeoPoint at);
 Result<TwilightDay, SunTrouble> civilTwilightOn(Day day, GeoPoint at);
 
 /// The almanac's way: the first rise, transit and set that fall between 0 h and 24 h UT of `day`.
-/// Away from Greenwich the set may come before the rise.
+/// Away from Greenwich the set may come before the rise. For the checks against published almanacs, as is
+/// civilTwilightOn(): plans ask for sun and twilight together.
 Result<SunDay, SunTrouble> sunOnUtDate(Day day, GeoPoint at);
 Result<TwilightDay, SunTrouble> civilTwilightOnUtDate(Day day, GeoPoint at);
 

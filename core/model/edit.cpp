@@ -167,13 +167,4 @@ Problems check(const Season& season) {
     return problems;
 }
 
-Edit wholeSeason(const Season& season) {
-    Edit edit("season.whole");
-    for (const auto& info : allTables()) {
-        forEachRecord(season, info.kind,
-                      [&](std::int64_t id, const void*) { edit.put(*findRecord(season, info.kind, id)); });
-    }
-    return edit;
-}
-
 } // namespace withy::model

@@ -82,7 +82,4 @@ Result<Applied, Problems> apply(const Season& season, const Edit& edit);
 /// Every problem of a season as it stands (a file written by something else, an import).
 Problems check(const Season& season);
 
-/// The edit that makes an empty season into `season`: every record, in file order.
-Edit wholeSeason(const Season& season);
-
 } // namespace withy::model

@@ -165,19 +165,6 @@ CircleRows TrayRooms::rows(Millimetres length, Millimetres width, Millimetres di
                                     static_cast<double>(diameter.value));
 }
 
-Result<TrayRoom, Problem> trayRoom(const Tray& tray, Millimetres padding, Millimetres diameter) {
-    if (const auto p = checkTray(tray, padding)) return *p;
-    if (const auto p = checkPiece(tray, padding, diameter)) return *p;
-    TrayRoom room{rowsOf(tray, padding, diameter), {}};
-    const auto mm = [](Step step, std::string what, Millimetres value) {
-        return lineOf(step, std::move(what), value.value, Unit::millimetres, Basis::mine);
-    };
-    room.working = {mm(Step::given, "piece diameter", diameter), mm(Step::plus, "padding", padding),
-                    mm(Step::given, "tray length", tray.length), mm(Step::given, "tray width", tray.width),
-                    lineOf(Step::result, "pieces in a tray", room.rows.centres.size(), Unit::pieces)};
-    return room;
-}
-
 Result<TrayFillPlan, Problem> fillTrays(const TrayTask& task) {
     if (const auto p = checkTask(task)) return *p;
     std::vector<std::int64_t> all;

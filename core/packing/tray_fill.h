@@ -75,20 +75,11 @@ struct TrayFillPlan {
     std::int64_t overLimit = 0;               ///< trays
 };
 
-/// Pieces of one size that a tray holds, whatever they weigh: count, with its working; `rows` where they
-/// stand.
-struct TrayRoom {
-    CircleRows rows;
-    Working working;
-};
-
-Result<TrayRoom, Problem> trayRoom(const Tray& tray, Millimetres padding, Millimetres diameter);
-
-/// Trays of one size each as trayRoom() has them, pieces in the order given; the trays that are not full
-/// share their pieces in rows, widest first, each row as deep as its widest piece (first fit falling), where
-/// that takes fewer. Rows throughout where that takes fewer still. A piece too heavy for the limit by itself
-/// has a tray to itself, over the limit. A piece wider than the tray is a problem: piece_diameter, moreThan,
-/// with the side it must not exceed.
+/// Trays of one size each, as full as circleRows() has them, pieces in the order given; the trays that are
+/// not full share their pieces in rows, widest first, each row as deep as its widest piece (first fit
+/// falling), where that takes fewer. Rows throughout where that takes fewer still. A piece too heavy for the
+/// limit by itself has a tray to itself, over the limit. A piece wider than the tray is a problem:
+/// piece_diameter, moreThan, with the side it must not exceed.
 Result<TrayFillPlan, Problem> fillTrays(const TrayTask& task);
 
 } // namespace withy::packing

@@ -42,7 +42,7 @@ TimedStep benchStep(const Index& index, StepKind kind, RateKind work, std::int64
     step.minutes = minutesFor(index, work, count);
     const auto rate = runup::rateOf(index.season, work);
     step.working = {lineOf(Step::given, "count", static_cast<double>(count), Unit::count),
-                    lineOf(Step::times, "minutes each", rate.minutes, Unit::minutes, rate.basis, rate.source),
+                    runup::rateLine(rate, "minutes each"),
                     lineOf(Step::result, "minutes", static_cast<double>(step.minutes.value), Unit::minutes)};
     return step;
 }
@@ -54,11 +54,9 @@ TimedStep stripStep(const Index& index, const CutRound& round) {
     strip.count = round.stems.value;
     strip.minutes = Minutes(
         static_cast<std::int64_t>(std::ceil(rate.minutes * static_cast<double>(round.stems.value) / 100)));
-    strip.working = {
-        lineOf(Step::given, "stems", round.stems.value, Unit::stems),
-        lineOf(Step::times, "minutes for 100", rate.minutes, Unit::minutes, rate.basis, rate.source),
-        lineOf(Step::over, "stems", 100, Unit::stems),
-        lineOf(Step::result, "minutes", strip.minutes.value, Unit::minutes)};
+    strip.working = {lineOf(Step::given, "stems", round.stems.value, Unit::stems),
+                     runup::rateLine(rate, "minutes for 100"), lineOf(Step::over, "stems", 100, Unit::stems),
+                     lineOf(Step::result, "minutes", strip.minutes.value, Unit::minutes)};
     return strip;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/booking_plan.h"
 
+#include "core/model/origin.h"
 #include "core/plan/convert.h"
 #include "core/plan/kit_plan.h"
 #include "core/plan/needs_plan.h"
@@ -16,18 +17,22 @@ namespace {
 using model::TableKind;
 
 void planMoney(const Index& index, const model::Booking& booking, BookingPlan& plan) {
+    const auto here = model::originOf(TableKind::bookings, booking.id.value);
     std::vector<bookings::PricedLine> lines;
     for (const auto* line : Index::of(index.lines, booking.id)) {
         const auto& design = *index.season.designs.find(line->design);
-        lines.push_back({design.name, line->pieces.value, line->unitPrice, design.price});
+        lines.push_back({design.name, line->pieces.value, line->unitPrice, design.price,
+                         model::originOf(TableKind::lines, line->id.value), here,
+                         model::originOf(TableKind::designs, design.id.value)});
     }
     std::vector<bookings::PaymentLine> payments;
     for (const auto* p : Index::of(index.payments, booking.id)) {
         // A refund is typed as what was paid back, with or without a sign.
         const bool back = p->kind == model::PaymentKind::refund && p->amount.minor > 0;
-        payments.push_back({std::string(model::wordOf(p->kind)), back ? Money{-p->amount.minor} : p->amount});
+        payments.push_back({std::string(model::wordOf(p->kind)), back ? Money{-p->amount.minor} : p->amount,
+                            model::originOf(TableKind::payments, p->id.value)});
     }
-    auto money = bookings::bookingMoney(lines, tenThousandths(booking.giftShare), payments);
+    auto money = bookings::bookingMoney(lines, tenThousandths(booking.giftShare), payments, here);
     if (money.ok()) plan.money = std::move(money).value();
 }
 

@@ -2,10 +2,13 @@
 #include "core/plan/design_plan.h"
 
 #include "core/base/working_lines.h"
+#include "core/model/origin.h"
 #include "core/plan/convert.h"
 #include "core/plan/plant_facts.h"
+#include "core/plan/size_faults.h"
 #include "core/runup/rates.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace withy::plan {
@@ -20,6 +23,10 @@ using model::Slot;
 constexpr StandIn usualStem{4, Basis::fromMemory, ""}; ///< mm
 constexpr double looseBelow = 0.15;   ///< of the neck: stems lean (common practice, no source)
 constexpr double overfullAbove = 0.9; ///< round stems cannot fill more (hexagonal packing 0.9069)
+
+Origin originOf(const Design& design) {
+    return model::originOf(model::TableKind::designs, design.id.value);
+}
 
 /// Everything about one design while its plan is made.
 struct PieceWork {
@@ -146,8 +153,45 @@ void planMinutes(PieceWork& w) {
     if (w.design.minutes) rate = {*w.design.minutes, w.design.minutesBasis, ""};
     w.plan.minutes.value = rate.minutes;
     w.plan.minutes.unit = Unit::minutes;
-    w.plan.minutes.working = {lineOf(Step::result, "minutes a piece", rate.minutes, Unit::minutes, rate.basis,
-                                     rate.source, w.design.name)};
+    w.plan.minutes.working = {
+        from(originOf(w.design), lineOf(Step::result, "minutes a piece", rate.minutes, Unit::minutes,
+                                        rate.basis, rate.source, w.design.name))};
+}
+
+/// What the grower has measured or drawn leads to the container or the design it is a size of.
+void nameOrigins(PieceWork& w) {
+    const auto name = [&w](Working& working) {
+        for (auto& line : working) {
+            if (line.from.table >= 0 || line.basis == Basis::computed) continue;
+            const bool inside = line.what.rfind("inner ", 0) == 0 || line.what == "inside depth" ||
+                                line.what == "outer neck" || line.what == "measured volume" ||
+                                line.what == "empty weight" || line.what == "empty weight not known";
+            if (line.what == "recut")
+                line.from = model::originInSettings();
+            else if (inside && w.container)
+                line.from = model::originOf(model::TableKind::containers, w.container->id.value);
+            else if (line.basis == Basis::mine)
+                line.from = originOf(w.design);
+        }
+    };
+    for (auto& slot : w.plan.slots)
+        if (slot.cutLength) name(slot.cutLength->working);
+    if (w.plan.water) name(w.plan.water->working);
+    if (w.plan.neck) name(w.plan.neck->working);
+    if (w.plan.weight) name(w.plan.weight->working);
+    if (w.plan.ribbon) name(w.plan.ribbon->working);
+}
+
+/// What the sizes themselves say is said better than that the sum of them cannot be right.
+void planSizes(PieceWork& w) {
+    const auto sizes = sizeFindings(w.index, w.design);
+    std::erase_if(w.plan.findings, [&](const Finding& f) {
+        return f.code == FindingCode::sizesImpossible &&
+               std::any_of(sizes.begin(), sizes.end(),
+                           [&](const SizeFinding& s) { return f.subjects.back() == s.field; });
+    });
+    for (const auto& size : sizes)
+        w.plan.findings.push_back(findingOf(size, w.design));
 }
 
 } // namespace
@@ -173,11 +217,11 @@ std::vector<designs::StemGroup> stemGroups(const Index& index, Id<Design> design
     for (const auto* slot : Index::of(index.slots, design)) {
         const auto fill = slotFill(index, slot->id);
         const Plant* plant = fill.empty() ? nullptr : index.season.plants.find(fill.front().first);
-        garden::Sourced diameter{usualStem.value, usualStem.basis, usualStem.source};
+        garden::Sourced diameter{usualStem.value, usualStem.basis, usualStem.source, {}};
         if (plant)
             diameter = PlantFacts(index, *plant).get("stem_diameter_mm", plant->stemDiameterMm, usualStem);
-        groups.push_back(
-            {slot->count.value, diameter.value, diameter.basis, plant ? plant->name : slot->label});
+        groups.push_back({slot->count.value, diameter.value, diameter.basis,
+                          plant ? plant->name : slot->label, diameter.from});
     }
     return groups;
 }
@@ -193,6 +237,8 @@ DesignPlan designPlan(const Index& index, const Design& design) {
     if (w.container) planVesselWater(w);
     planRibbon(w);
     planMinutes(w);
+    nameOrigins(w);
+    planSizes(w);
     return std::move(w.plan);
 }
 

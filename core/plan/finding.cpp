@@ -2,6 +2,7 @@
 #include "core/plan/finding.h"
 
 #include "core/plan/shed/shed_codes.h"
+#include "core/plan/size_faults.h"
 
 namespace withy::plan {
 
@@ -142,7 +143,8 @@ std::string_view findingWord(FindingCode code) {
     case FindingCode::coolStoreFull:
         return "cool store full";
     }
-    return shedFindingWord(code);
+    const auto word = shedFindingWord(code);
+    return word.empty() ? sizeFindingWord(code) : word;
 }
 
 } // namespace withy::plan

@@ -8,7 +8,6 @@
 #include "core/plan/fit_parts.h"
 
 #include <algorithm>
-#include <set>
 
 namespace withy::plan {
 

@@ -2,6 +2,7 @@
 #include "core/plan/forecast_plan.h"
 
 #include "core/base/working_lines.h"
+#include "core/model/origin.h"
 #include "core/plan/forecast_plan_weather.h"
 #include "core/plan/forecast_plan_years.h"
 #include "core/plan/plant_facts.h"
@@ -234,7 +235,9 @@ private:
     }
 
     Sourced stemsOf(const Patch& patch, const HeatFacts&) const {
-        if (patch.expectedStems) return {static_cast<double>(patch.expectedStems->value), Basis::mine, ""};
+        if (patch.expectedStems)
+            return {static_cast<double>(patch.expectedStems->value), Basis::mine, "",
+                    model::originOf(model::TableKind::patches, patch.id.value)};
         const Plant* plant = season_.plants.find(patch.plant);
         if (patch.plants && plant != nullptr && plant->stemsPerPlant)
             return {static_cast<double>(*patch.plants) * *plant->stemsPerPlant, Basis::computed,

@@ -2,6 +2,7 @@
 #include "core/plan/kit_plan.h"
 
 #include "core/base/working_lines.h"
+#include "core/model/origin.h"
 #include "core/plan/needs_plan.h"
 #include "core/plan/usual_holder.h"
 
@@ -37,8 +38,10 @@ void planContainers(KitWork& w) {
         shed::KitUse use;
         use.counts = {line.pieces.value, line.stems.value, 1, std::nullopt};
         use.subject = design.name;
+        use.from = model::originOf(TableKind::designs, design.id.value);
         uses.push_back({c.id, use});
         stock[c.id].thousandths = c.owned ? std::optional(*c.owned * 1000) : std::nullopt;
+        stock[c.id].from = model::originOf(TableKind::containers, c.id.value);
     }
     const auto totals = shed::kitTotals(uses, stock);
     if (!totals.ok()) return;
@@ -71,6 +74,7 @@ void useSundries(const KitWork& w, const LinePlan& line,
         use.thousandths = *amount;
         use.counts = {line.pieces.value, line.stems.value, 1, std::nullopt};
         use.subject = designName(w.index, line);
+        use.from = model::originOf(TableKind::designs, line.design.value);
         uses.push_back({sundry.id, use});
     }
 }
@@ -81,6 +85,8 @@ void planSundries(KitWork& w) {
     for (const auto& line : w.plan.lines)
         useSundries(w, line, uses);
     for (const auto& sundry : w.index.season.sundries) {
+        const auto here = model::originOf(TableKind::sundries, sundry.id.value);
+        stock[sundry.id].from = here;
         if (sundry.onHand) {
             const auto there = shed::thousandthsOf(*sundry.onHand);
             if (there.ok()) stock[sundry.id].thousandths = *there;
@@ -88,7 +94,7 @@ void planSundries(KitWork& w) {
         if (sundry.rule != model::UseRule::perBooking || w.plan.lines.empty()) continue;
         const auto amount = shed::thousandthsOf(sundry.amount);
         if (!amount.ok()) continue;
-        uses.push_back({sundry.id, {ruleOf(sundry.rule), *amount, {0, 0, 1, std::nullopt}, ""}});
+        uses.push_back({sundry.id, {ruleOf(sundry.rule), *amount, {0, 0, 1, std::nullopt}, "", here}});
     }
     const auto totals = shed::kitTotals(uses, stock);
     if (!totals.ok()) return;
@@ -187,7 +193,8 @@ void planWater(KitWork& w) {
         if (!w.index.season.designs.find(line.design)->container || line.pieces.value == 0) continue;
         const auto& water = w.designs.at(line.design)->water;
         uses.push_back({designName(w.index, line), line.pieces.value,
-                        water ? std::optional(water->water) : std::nullopt});
+                        water ? std::optional(water->water) : std::nullopt,
+                        model::originOf(TableKind::designs, line.design.value)});
     }
     auto total = shed::waterTotal(uses);
     if (total.ok()) w.plan.kit.water = std::move(total).value();

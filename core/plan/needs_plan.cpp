@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/needs_plan.h"
 
+#include "core/model/origin.h"
 #include "core/plan/convert.h"
 #include "core/plan/plant_facts.h"
 
@@ -54,6 +55,8 @@ std::vector<bookings::NeedPart> partsOf(const PlantNeed& need, const model::Seas
         const bool whole = use.stems.value == use.perPiece.value * use.pieces.value;
         parts.push_back(whole ? bookings::NeedPart{use.perPiece.value, use.pieces.value, design->name}
                               : bookings::NeedPart{use.stems.value, 1, design->name});
+        if (whole) parts.back().piecesFrom = model::originOf(model::TableKind::lines, line->id.value);
+        parts.back().stemsFrom = model::originOf(model::TableKind::designs, design->id.value);
     }
     return parts;
 }
@@ -83,12 +86,15 @@ bookings::SpareTerms spareTerms(const Index& index, const Plant& plant) {
     const auto& settings = index.season.theSettings();
     bookings::SpareTerms terms;
     terms.bunch = plant.bunch ? plant.bunch->value : 0;
+    terms.bunchFrom = model::originOf(model::TableKind::plants, plant.id.value);
     if (settings.spareRule == model::SpareRule::percent) {
-        terms.rule = bookings::PercentSpare{tenThousandths(settings.sparePercent), spareBasis(settings), ""};
+        terms.rule = bookings::PercentSpare{tenThousandths(settings.sparePercent), spareBasis(settings), "",
+                                            model::originInSettings()};
     } else {
         const auto loss = PlantFacts(index, plant).get("loss_percent", plant.lossPercent, usualLoss);
         terms.rule =
-            bookings::RiskSpare{loss.value / 100, settings.spareConfidence / 100, loss.basis, loss.source};
+            bookings::RiskSpare{loss.value / 100, settings.spareConfidence / 100, loss.basis, loss.source,
+                                loss.from,        model::originInSettings()};
     }
     return terms;
 }

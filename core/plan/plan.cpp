@@ -29,8 +29,9 @@ constexpr TableKind sharedByBookings[] = {
 };
 
 constexpr TableKind sharedByDesigns[] = {
-    TableKind::settings, TableKind::plants,     TableKind::containers, TableKind::designs,
-    TableKind::slots,    TableKind::slotPlants, TableKind::plantFacts,
+    TableKind::settings,   TableKind::plants,  TableKind::containers,
+    TableKind::designs,    TableKind::slots,   TableKind::slotPlants,
+    TableKind::plantFacts, TableKind::ribbons, TableKind::ribbonMixParts,
 };
 
 constexpr TableKind readByForecast[] = {

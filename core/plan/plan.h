@@ -26,7 +26,8 @@ namespace withy::plan {
 
 struct PlanOptions {
     std::optional<Day> today; ///< for holds and questions; blank: nothing is late
-    /// Asked between parts by replan(), so that a newer edit need not wait for an older plan.
+    /// Asked between parts by replanBookings(), replanGarden() and replanShed(), so that a newer edit need
+    /// not wait for an older plan.
     std::stop_token stop;
 };
 

@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/plant_facts.h"
 
+#include "core/model/origin.h"
+
 namespace withy::plan {
 
 garden::Sourced PlantFacts::known(const char* name, double value) const {
+    const auto from = model::originOf(model::TableKind::plants, plant_.id.value);
     for (const auto* fact : Index::of(index_.facts, plant_.id)) {
-        if (fact->fact == name) return {value, fact->basis, fact->source};
+        if (fact->fact == name) return {value, fact->basis, fact->source, from};
     }
-    return {value, Basis::mine, ""};
+    return {value, Basis::mine, "", from};
 }
 
 std::optional<garden::Sourced> PlantFacts::maybe(const char* name, const std::optional<double>& value) const {
@@ -18,7 +21,8 @@ garden::Sourced PlantFacts::get(const char* name, const std::optional<double>& v
                                 const StandIn& standIn) {
     if (value) return known(name, *value);
     missing_.emplace_back(name);
-    return {standIn.value, standIn.basis, standIn.source};
+    return {standIn.value, standIn.basis, standIn.source,
+            model::originOf(model::TableKind::plants, plant_.id.value)};
 }
 
 bool serves(const model::Plant& plant, model::Purpose purpose) {

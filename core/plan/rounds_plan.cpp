@@ -53,12 +53,12 @@ Minutes cuttingMinutes(const Index& index, const BookingPlan& plan, const Group&
                 PlantFacts(index, plant).known("cutting_stems_per_hour", *plant.cuttingStemsPerHour);
             minutes += stems * 60 / rateOfPlant.value;
             working.push_back(lineOf(Step::times, "minutes an hour", 60, Unit::minutes));
-            working.push_back(lineOf(Step::over, "stems an hour", rateOfPlant.value, Unit::stems,
-                                     rateOfPlant.basis, rateOfPlant.source, plant.name));
+            working.push_back(
+                from(rateOfPlant.from, lineOf(Step::over, "stems an hour", rateOfPlant.value, Unit::stems,
+                                              rateOfPlant.basis, rateOfPlant.source, plant.name)));
         } else {
             minutes += stems * rate.minutes / 100;
-            working.push_back(
-                lineOf(Step::times, "minutes for 100", rate.minutes, Unit::minutes, rate.basis, rate.source));
+            working.push_back(runup::rateLine(rate, "minutes for 100"));
             working.push_back(lineOf(Step::over, "stems", 100, Unit::stems));
         }
     }

@@ -5,7 +5,6 @@
 #include "core/runup/rates.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace withy::plan {
 

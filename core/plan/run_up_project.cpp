@@ -4,7 +4,6 @@
 #include "core/runup/time_spans.h"
 
 #include <algorithm>
-#include <functional>
 
 namespace withy::plan {
 

@@ -222,11 +222,10 @@ private:
         step.count = round.stems.value;
         step.minutes = Minutes(static_cast<std::int64_t>(std::ceil(exact - 1e-9)));
         if (step.minutes.value <= 0) return std::nullopt;
-        step.working = {
-            lineOf(Step::given, "stems", step.count, Unit::stems),
-            lineOf(Step::times, "minutes for 100", rate.minutes, Unit::minutes, rate.basis, rate.source),
-            lineOf(Step::over, "stems", 100, Unit::stems),
-            lineOf(Step::result, "minutes", step.minutes.value, Unit::minutes)};
+        step.working = {lineOf(Step::given, "stems", step.count, Unit::stems),
+                        runup::rateLine(rate, "minutes for 100"),
+                        lineOf(Step::over, "stems", 100, Unit::stems),
+                        lineOf(Step::result, "minutes", step.minutes.value, Unit::minutes)};
         const Minutes work = step.minutes;
         Draft draft = draftOf(std::move(step), groupOf(round));
         draft.skill = Skill::condition;

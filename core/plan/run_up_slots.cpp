@@ -74,15 +74,11 @@ private:
     }
 
     void fromCover(const BookingCover& cover) {
-        const Level level = facts_.season.theSettings().promiseLevel == model::ForecastLevel::likely
-                                ? Level::likely
-                                : Level::cautious;
         for (const auto& slot : cover.slots) {
-            const auto& at = slot.at[indexOf(level)];
+            const auto& at = slot.at[indexOf(Level::likely)];
             for (const auto& piece : at.pieces)
                 if (piece.source == cover::Source::patch) fromPiece(slot, piece);
-            if (at.shortBy.value > 0 && !slot.choices.empty())
-                add(slot.choices.front(), std::nullopt, at.shortBy);
+            if (at.shortBy.value > 0) shortOf(slot, at);
         }
         for (const auto& need : plan_.needs)
             lastBunch(need);
@@ -116,6 +112,19 @@ private:
         if (wish->latest < wish->earliest) narrow(*wish, {piece.cut, 0}, {piece.cut, 1439});
     }
 
+    /// Looked for where most of the slot is cut, else wherever its first plant stands.
+    void shortOf(const SlotCover& slot, const SlotLevel& at) {
+        cover::Piece most;
+        for (const auto& piece : at.pieces)
+            if (piece.source == cover::Source::patch && most.stems < piece.stems) most = piece;
+        if (most.stems.value > 0) {
+            most.stems = at.shortBy;
+            fromPiece(slot, most);
+        } else if (!slot.choices.empty()) {
+            add(slot.choices.front(), std::nullopt, at.shortBy);
+        }
+    }
+
     /// Where the two have nothing in common the window stands.
     static void narrow(CutWish& wish, LocalTime from, LocalTime to) {
         const LocalTime earliest = std::max(wish.earliest, from);
@@ -125,15 +134,14 @@ private:
         wish.latest = latest;
     }
 
-    /// Stems that fill the last bunch are cut with the others of their plant.
+    /// Stems that fill the last bunch are cut where most of their plant are.
     void lastBunch(const PlantNeed& need) {
         const Stems extra = need.need.total - need.need.need - need.need.spare;
         if (extra.value <= 0) return;
-        for (auto& wish : wishes_) {
-            if (wish.plant != need.plant) continue;
-            wish.stems += extra;
-            return;
-        }
+        CutWish* most = nullptr;
+        for (auto& wish : wishes_)
+            if (wish.plant == need.plant && (!most || most->stems < wish.stems)) most = &wish;
+        if (most) most->stems += extra;
     }
 
     /// Of one plant in one patch the fewest windows that hold all.
@@ -179,13 +187,12 @@ CutMinutes cutMinutes(const RunUpFacts& facts, Id<model::Plant> id, Stems stems)
             PlantFacts(facts.index, plant).known("cutting_stems_per_hour", *plant.cuttingStemsPerHour);
         minutes = count * 60 / rate.value;
         out.working.push_back(lineOf(Step::times, "minutes an hour", 60, Unit::minutes));
-        out.working.push_back(lineOf(Step::over, "stems an hour", rate.value, Unit::stems, rate.basis,
-                                     rate.source, plant.name));
+        out.working.push_back(from(rate.from, lineOf(Step::over, "stems an hour", rate.value, Unit::stems,
+                                                     rate.basis, rate.source, plant.name)));
     } else {
         const auto rate = runup::rateOf(facts.season, model::RateKind::cutHundredStems);
         minutes = count * rate.minutes / 100;
-        out.working.push_back(
-            lineOf(Step::times, "minutes for 100", rate.minutes, Unit::minutes, rate.basis, rate.source));
+        out.working.push_back(runup::rateLine(rate, "minutes for 100"));
         out.working.push_back(lineOf(Step::over, "stems", 100, Unit::stems));
     }
     out.minutes = Minutes(static_cast<std::int64_t>(std::ceil(minutes - 1e-9)));

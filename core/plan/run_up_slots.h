@@ -19,7 +19,7 @@ struct CutWish {
     std::int64_t stemsPerBucket = 0;
 };
 
-/// From the cover where it knows the booking, at the season's level of promise: each patch from the day its
+/// From the cover where it knows the booking, at the likely level, which is what is gone out for: each patch from the day its
 /// stems are ready for as long as they may wait on the plant, within the plant's window. What the cover
 /// finds nowhere is cut from wherever the plant stands. What is in store or bought is not cut.
 std::vector<CutWish> cutWishes(const RunUpFacts& facts, const BookingPlan& plan, int group);

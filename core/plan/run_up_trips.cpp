@@ -138,10 +138,9 @@ private:
         RunUpStep step = leg(kind, stop, rateMinutes(work, count), 0);
         const auto rate = runup::rateOf(facts_.season, work);
         step.count = count;
-        step.working = {
-            lineOf(Step::given, "count", count, Unit::count),
-            lineOf(Step::times, "minutes each", rate.minutes, Unit::minutes, rate.basis, rate.source),
-            lineOf(Step::result, "minutes", step.minutes.value, Unit::minutes)};
+        step.working = {lineOf(Step::given, "count", count, Unit::count),
+                        runup::rateLine(rate, "minutes each"),
+                        lineOf(Step::result, "minutes", step.minutes.value, Unit::minutes)};
         return step;
     }
 

@@ -5,7 +5,7 @@
 #include "core/plan/convert.h"
 
 #include <algorithm>
-#include <cmath>
+#include <iterator>
 
 namespace withy::plan {
 
@@ -15,13 +15,18 @@ using model::Container;
 using model::Design;
 using model::TableKind;
 
-double asMm(Millimetres length) {
-    return static_cast<double>(length.value);
-}
+constexpr int firstSizeCode = 2000;
+
+/// In the order of SizeFault.
+constexpr std::string_view sizeWords[] = {
+    "deeper than high",   "wider inside than out", "neck taller than jar",    "ribbon wider than neck",
+    "lift over rim",      "stem ends over water",  "heads narrower than jar", "head wider than spread",
+    "tiers out of order", "tail over ground",
+};
 
 /// Gathers what contradicts.
 struct SizeSearch {
-    const model::Season& season;
+    const Index& index;
     const Design& design;
     const Container* container;
     std::vector<SizeFinding> found;
@@ -38,12 +43,9 @@ struct SizeSearch {
     }
 };
 
-const model::Plant* bestOf(const model::Season& season, Id<model::Slot> slot) {
-    const model::SlotPlant* best = nullptr;
-    for (const auto& choice : season.slotPlants) {
-        if (choice.slot == slot && (!best || choice.position < best->position)) best = &choice;
-    }
-    return best ? season.plants.find(best->plant) : nullptr;
+const model::Plant* bestOf(const Index& index, Id<model::Slot> slot) {
+    const auto& choices = Index::of(index.slotPlants, slot);
+    return choices.empty() ? nullptr : index.season.plants.find(choices.front()->plant);
 }
 
 void checkContainer(SizeSearch& s) {
@@ -63,8 +65,8 @@ void checkContainer(SizeSearch& s) {
 void checkRibbon(SizeSearch& s) {
     const auto& d = s.design;
     if (!d.ribbonMix || d.finish == model::RibbonFinish::none) return;
-    for (const auto& part : s.season.ribbonMixParts) {
-        const auto* ribbon = part.mix == *d.ribbonMix ? s.season.ribbons.find(part.ribbon) : nullptr;
+    for (const auto* part : Index::of(s.index.mixParts, *d.ribbonMix)) {
+        const auto* ribbon = s.index.season.ribbons.find(part->ribbon);
         if (ribbon && s.container->neckHeight)
             s.over(SizeFault::ribbonWiderThanNeck, s.ofDesign(), "ribbon_mix", ribbon->name,
                    asMm(ribbon->width), asMm(*s.container->neckHeight));
@@ -93,8 +95,8 @@ void checkHeads(SizeSearch& s) {
                asMm(*s.container->outerDiameter), asMm(*d.spread), true);
     double widest = 0;
     std::string wide;
-    for (const auto& slot : s.season.slots) {
-        const auto* plant = slot.design == d.id && slot.count.value > 0 ? bestOf(s.season, slot.id) : nullptr;
+    for (const auto* slot : Index::of(s.index.slots, d.id)) {
+        const auto* plant = slot->count.value > 0 ? bestOf(s.index, slot->id) : nullptr;
         if (!plant || plant->shape == model::BloomShape::leaf || plant->shape == model::BloomShape::grass)
             continue; // sprays lean inwards
         if (plant->headDiameterMm.value_or(0) <= widest) continue;
@@ -103,9 +105,9 @@ void checkHeads(SizeSearch& s) {
     }
     if (d.spread)
         s.over(SizeFault::headWiderThanSpread, s.ofDesign(), "spread", wide, widest, asMm(*d.spread));
-    s.over(SizeFault::tiersOutOfOrder, s.ofDesign(), "height_low", "", asMm(d.heightLow),
+    s.over(SizeFault::tiersOutOfOrder, s.ofDesign(), "height_low", d.name, asMm(d.heightLow),
            asMm(d.heightMiddle));
-    s.over(SizeFault::tiersOutOfOrder, s.ofDesign(), "height_middle", "", asMm(d.heightMiddle),
+    s.over(SizeFault::tiersOutOfOrder, s.ofDesign(), "height_middle", d.name, asMm(d.heightMiddle),
            asMm(d.heightTall));
 }
 
@@ -116,15 +118,13 @@ void checkTails(SizeSearch& s) {
     if (!d.ribbonMix || !tails || !stands || !s.container) return;
     const double height = asMm(s.container->outerHeight.value_or(s.container->innerDepth));
     const double below = height - asMm(s.container->neckHeight.value_or(Millimetres{})) / 2;
-    s.over(SizeFault::tailOverGround, s.ofDesign(), "tail", "", asMm(d.tail), below, true);
+    s.over(SizeFault::tailOverGround, s.ofDesign(), "tail", d.name, asMm(d.tail), below, true);
 }
 
 } // namespace
 
-std::vector<SizeFinding> sizeFindings(const model::Season& season, Id<Design> id) {
-    const auto* d = season.designs.find(id);
-    if (!d) return {};
-    SizeSearch s{season, *d, d->container ? season.containers.find(*d->container) : nullptr, {}};
+std::vector<SizeFinding> sizeFindings(const Index& index, const Design& d) {
+    SizeSearch s{index, d, d.container ? index.season.containers.find(*d.container) : nullptr, {}};
     if (s.container) {
         checkContainer(s);
         checkRibbon(s);
@@ -135,6 +135,30 @@ std::vector<SizeFinding> sizeFindings(const model::Season& season, Id<Design> id
     std::stable_sort(s.found.begin(), s.found.end(),
                      [](const auto& a, const auto& b) { return a.fault < b.fault; });
     return std::move(s.found);
+}
+
+std::vector<SizeFinding> sizeFindings(const model::Season& season, Id<Design> id) {
+    const auto* d = season.designs.find(id);
+    return d ? sizeFindings(Index(season), *d) : std::vector<SizeFinding>();
+}
+
+Finding findingOf(const SizeFinding& size, const Design& design) {
+    return {static_cast<FindingCode>(firstSizeCode + static_cast<int>(size.fault)),
+            size.note ? Severity::note : Severity::warning,
+            size.place,
+            {size.subject, design.name},
+            {size.first, size.second}};
+}
+
+std::optional<SizeFault> sizeFaultOf(FindingCode code) {
+    const int at = static_cast<int>(code) - firstSizeCode;
+    return at >= 0 && at < static_cast<int>(std::size(sizeWords)) ? std::optional(static_cast<SizeFault>(at))
+                                                                  : std::nullopt;
+}
+
+std::string_view sizeFindingWord(FindingCode code) {
+    const auto fault = sizeFaultOf(code);
+    return fault ? sizeWords[static_cast<std::size_t>(*fault)] : std::string_view();
 }
 
 } // namespace withy::plan

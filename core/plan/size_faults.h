@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/model/edit.h"
-#include "core/model/season.h"
+#include "core/plan/finding.h"
+#include "core/plan/index.h"
 
 #include <vector>
 
@@ -27,13 +27,22 @@ struct SizeFinding {
     SizeFault fault{};
     model::Ref place;       ///< record whose field is to be changed
     const char* field = ""; ///< of that record
-    std::string subject;    ///< plant, ribbon or container
+    std::string subject;    ///< plant, ribbon or container; else the design
     double first = 0;       ///< mm, what is too large
     double second = 0;      ///< mm, what it is held against
     bool note = false;      ///< possible, but worth saying
 };
 
 /// In the order of SizeFault.
+std::vector<SizeFinding> sizeFindings(const Index& index, const model::Design& design);
 std::vector<SizeFinding> sizeFindings(const model::Season& season, Id<model::Design> design);
+
+/// As a finding among the others: the codes go on where those of the shed end, one for each fault; subjects:
+/// the plant, ribbon or container, and the design; numbers: first and second. What may be meant so is a note.
+Finding findingOf(const SizeFinding& size, const model::Design& design);
+/// The fault a code stands for; blank: the code is none of these.
+std::optional<SizeFault> sizeFaultOf(FindingCode code);
+/// As findingWord(); empty for a code that is none of these.
+std::string_view sizeFindingWord(FindingCode code);
 
 } // namespace withy::plan

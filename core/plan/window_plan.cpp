@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/window_plan.h"
+
+#include "core/model/origin.h"
 #include "core/plan/plant_facts.h"
 
 #include <algorithm>
@@ -18,7 +20,8 @@ constexpr StandIn usualConditioning{2, Basis::published, "FDI: two hours in wate
 /// A setting nobody has changed is still common practice.
 Sourced setting(double model::Settings::*field, const model::Settings& s) {
     static const model::Settings untouched;
-    return {s.*field, s.*field == untouched.*field ? Basis::commonPractice : Basis::mine, "settings"};
+    return {s.*field, s.*field == untouched.*field ? Basis::commonPractice : Basis::mine, "settings",
+            model::originInSettings()};
 }
 
 Sourced hours(const Zone& zone, LocalTime from, LocalTime to) {

@@ -33,10 +33,6 @@ std::int64_t piecesOn(const BookingPlan& plan, const Index& index, const model::
     return pieces;
 }
 
-WorkingLine rateLine(const runup::RateUsed& rate, const char* what) {
-    return lineOf(Step::times, what, rate.minutes, Unit::minutes, rate.basis, rate.source);
-}
-
 TimedStep counted(const Index& index, StepKind kind, RateKind work, std::int64_t count) {
     TimedStep step;
     step.kind = kind;
@@ -44,7 +40,7 @@ TimedStep counted(const Index& index, StepKind kind, RateKind work, std::int64_t
     const auto rate = runup::rateOf(index.season, work);
     step.minutes = perPieces(index, work, count);
     step.working = {lineOf(Step::given, "count", static_cast<double>(count), Unit::count, Basis::computed),
-                    rateLine(rate, "minutes each"),
+                    runup::rateLine(rate, "minutes each"),
                     lineOf(Step::result, "minutes", static_cast<double>(step.minutes.value), Unit::minutes)};
     return step;
 }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/review/orders.h"
 
+#include "core/base/working_lines.h"
+#include "core/model/origin.h"
+
 #include <algorithm>
 
 namespace withy::review {
@@ -13,11 +16,15 @@ OrderRow rowOf(const model::Season& season, const plan::BookingPlan& plan) {
     row.stems = plan.stemsNeeded;
     for (const auto& line : plan.lines) {
         // The plan may be an edit older than the season.
-        if (const auto* record = season.lines.find(line.line)) row.pieces += record->pieces;
+        const auto* record = season.lines.find(line.line);
+        if (!record) continue;
+        row.pieces += record->pieces;
+        row.spare += record->sparePieces;
     }
     if (plan.money) {
         row.income = plan.money->split.asked;
         row.owed = plan.money->owed.owed;
+        row.overpaid = plan.money->owed.overpaid;
         row.gift = plan.money->gift.gift;
         row.unpriced = plan.money->income.unpriced;
     }
@@ -26,14 +33,96 @@ OrderRow rowOf(const model::Season& season, const plan::BookingPlan& plan) {
 
 void add(OrderRow& sum, const OrderRow& row) {
     sum.pieces += row.pieces;
+    sum.spare += row.spare;
     sum.stems += row.stems;
     sum.income += row.income;
     sum.owed += row.owed;
+    sum.overpaid += row.overpaid;
     sum.gift += row.gift;
     sum.unpriced += row.unpriced;
 }
 
+struct FigureOf {
+    std::int64_t value;
+    Unit unit;
+    const char* what;
+};
+
+FigureOf figureOf(const OrderRow& row, OrderFigure figure) {
+    switch (figure) {
+    case OrderFigure::pieces:
+        return {row.pieces.value, Unit::pieces, "pieces"};
+    case OrderFigure::stems:
+        return {row.stems.value, Unit::stems, "stems"};
+    case OrderFigure::asked:
+        return {row.income.minor, Unit::minorMoney, "asked"};
+    case OrderFigure::owed:
+        return {row.owed.minor, Unit::minorMoney, "owed"};
+    case OrderFigure::given:
+        break;
+    }
+    return {row.gift.minor, Unit::minorMoney, "gift value"};
+}
+
+bool isLost(const model::Season& season, Id<model::Booking> id) {
+    const auto* booking = season.bookings.find(id);
+    return !booking || booking->standing == model::Standing::lost;
+}
+
+/// Of a booking's lines, one each.
+Working lineWorking(const model::Season& season, const plan::BookingPlan& plan, OrderFigure figure) {
+    Working working;
+    std::int64_t sum = 0;
+    const bool stems = figure == OrderFigure::stems;
+    const Unit unit = stems ? Unit::stems : Unit::pieces;
+    const char* what = stems ? "stems" : "pieces";
+    for (const auto& line : plan.lines) {
+        const auto* record = season.lines.find(line.line);
+        const auto* design = season.designs.find(line.design);
+        if (!record) continue;
+        const auto count = stems ? line.stems.value : record->pieces.value;
+        sum += count;
+        working.push_back(
+            from(model::originOf(model::TableKind::lines, line.line.value),
+                 lineOf(working.empty() ? Step::given : Step::plus, what, count, unit,
+                        stems ? Basis::computed : Basis::mine, {}, design ? design->name : std::string())));
+    }
+    working.push_back(lineOf(Step::result, what, sum, unit));
+    return working;
+}
+
 } // namespace
+
+Working sumWorking(const model::Season& season, const Orders& orders, OrderFigure figure) {
+    Working working;
+    for (const auto& row : orders.rows) {
+        const auto part = figureOf(row, figure);
+        if (part.value == 0 || isLost(season, row.booking)) continue;
+        working.push_back(
+            from(model::originOf(model::TableKind::bookings, row.booking.value),
+                 lineOf(working.empty() ? Step::given : Step::plus, part.what, part.value, part.unit,
+                        Basis::computed, {}, season.bookings.find(row.booking)->title)));
+    }
+    const auto sum = figureOf(orders.sum, figure);
+    working.push_back(lineOf(Step::result, sum.what, sum.value, sum.unit));
+    return working;
+}
+
+Working orderWorking(const model::Season& season, const plan::Plan& plan, Id<model::Booking> booking,
+                     OrderFigure figure) {
+    const auto found = plan.bookings.find(booking);
+    if (found == plan.bookings.end()) return {};
+    const auto& booked = *found->second;
+    if (figure == OrderFigure::pieces || figure == OrderFigure::stems)
+        return lineWorking(season, booked, figure);
+    if (!booked.money) return {};
+    const auto& money = *booked.money;
+    if (figure == OrderFigure::owed) return money.owed.working;
+    if (figure == OrderFigure::given) return money.gift.working;
+    Working working = money.income.working;
+    append(working, money.split.working);
+    return working;
+}
 
 Orders seasonOrders(const model::Season& season, const plan::Plan& plan) {
     Orders orders;

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/runup/rates.h"
 
+#include "core/base/working_lines.h"
+#include "core/model/origin.h"
+
 namespace withy::runup {
 
 namespace {
@@ -76,14 +79,21 @@ double makingMinutes(model::PieceKind kind) {
 } // namespace
 
 RateUsed defaultRate(model::RateKind work) {
-    return {defaultMinutes(work), Basis::commonPractice, labourNote};
+    return {defaultMinutes(work), Basis::commonPractice, labourNote,
+            model::originOf(model::TableKind::rates, 0)};
 }
 
 RateUsed rateOf(const model::Season& season, model::RateKind work) {
     for (const auto& r : season.rates) {
-        if (r.work == work) return {r.minutes, r.basis, r.note};
+        if (r.work == work)
+            return {r.minutes, r.basis, r.note, model::originOf(model::TableKind::rates, r.id.value)};
     }
     return defaultRate(work);
+}
+
+WorkingLine rateLine(const RateUsed& rate, std::string what) {
+    return from(rate.from,
+                lineOf(Step::times, std::move(what), rate.minutes, Unit::minutes, rate.basis, rate.source));
 }
 
 RateUsed defaultMakingMinutes(model::PieceKind kind) {

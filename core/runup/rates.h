@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/base/basis.h"
+#include "core/base/working.h"
 #include "core/model/season.h"
 
 #include <string>
@@ -14,10 +14,13 @@ struct RateUsed {
     double minutes = 0;
     Basis basis = Basis::commonPractice;
     std::string source;
+    Origin from{}; ///< the grower's own rate; where there is none, the page on which one can be made
 };
 
 RateUsed defaultRate(model::RateKind work);
 RateUsed rateOf(const model::Season& season, model::RateKind work);
+/// "× 12 min, minutes for 100 (common practice)".
+WorkingLine rateLine(const RateUsed& rate, std::string what);
 /// To make one piece of a kind, when the design does not say.
 RateUsed defaultMakingMinutes(model::PieceKind kind);
 

@@ -91,15 +91,6 @@ Stems ShareOut::missing() const {
     return sum;
 }
 
-Stems ShareOut::belowDesign() const {
-    Stems sum;
-    for (const auto& line : lines) {
-        for (const auto& slot : line.slots)
-            sum += std::max(Stems(0), slot.asked - slot.given);
-    }
-    return sum;
-}
-
 Stems ShareOut::used() const {
     Stems sum;
     for (const auto& plant : plants)

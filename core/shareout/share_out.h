@@ -82,8 +82,7 @@ struct ShareOut {
     std::vector<Proof> proofs;              ///< by turn: why not more
     std::vector<ShareNote> notes;
 
-    [[nodiscard]] Stems missing() const;     ///< over all lines
-    [[nodiscard]] Stems belowDesign() const; ///< stems below the design, slot by slot, whatever stands in
+    [[nodiscard]] Stems missing() const; ///< over all lines
     [[nodiscard]] Stems used() const;
     [[nodiscard]] Stems left() const;
 };

@@ -56,8 +56,8 @@ std::optional<Problem> addWater(const WaterUse& use, WaterTotal& total) {
     if (auto p = outside("water", use.each->value, 0, mostMillilitres)) return p;
     total.total += *use.each * use.pieces;
     if (auto p = outside("water", total.total.value, 0, mostMillilitres * mostPieces)) return p;
-    total.working.push_back(lineOf(Step::times, "water a piece", use.each->value, Unit::millilitres,
-                                   Basis::computed, {}, use.subject));
+    total.working.push_back(from(use.from, lineOf(Step::times, "water a piece", use.each->value,
+                                                  Unit::millilitres, Basis::computed, {}, use.subject)));
     return std::nullopt;
 }
 

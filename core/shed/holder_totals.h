@@ -43,6 +43,7 @@ struct WaterUse {
     std::string subject;
     std::int64_t pieces = 0;
     std::optional<Millilitres> each; ///< blank: volume not known
+    Origin from{};                   ///< where it can be changed
 };
 
 struct WaterTotal {

@@ -54,18 +54,19 @@ std::optional<Problem> addUse(const KitUse& use, KitTotal& total) {
     if (auto p = outside("needed", total.needed, 0, mostThousandths)) return p;
     total.working.push_back(
         lineOf(Step::given, times.what, *times.number, times.unit, Basis::mine, {}, use.subject));
-    total.working.push_back(units(Step::times, "amount each", use.thousandths, Basis::mine, use.subject));
+    total.working.push_back(
+        from(use.from, units(Step::times, "amount each", use.thousandths, Basis::mine, use.subject)));
     return std::nullopt;
 }
 
-void compare(KitTotal& total) {
+void compare(Origin origin, KitTotal& total) {
     if (!total.onHand) {
-        total.working.push_back(units(Step::given, "on hand not counted", 0, Basis::notKnown));
+        total.working.push_back(from(origin, units(Step::given, "on hand not counted", 0, Basis::notKnown)));
         return;
     }
     total.missing = std::max<std::int64_t>(total.needed - *total.onHand, 0);
     total.spare = std::max<std::int64_t>(*total.onHand - total.needed, 0);
-    total.working.push_back(units(Step::minus, "on hand", *total.onHand, Basis::counted));
+    total.working.push_back(from(origin, units(Step::minus, "on hand", *total.onHand, Basis::counted)));
     total.working.push_back(*total.missing > 0 ? units(Step::result, "missing", *total.missing)
                                                : units(Step::result, "spare", *total.spare));
 }
@@ -92,7 +93,7 @@ Result<KitTotal, Problem> kitTotal(const std::vector<KitUse>& uses, const KitSto
     }
     if (stock.wholeUnits) total.needed = wholeUnits(total.needed) * 1000;
     total.working.push_back(units(Step::result, "needed", total.needed));
-    compare(total);
+    compare(stock.from, total);
     return total;
 }
 

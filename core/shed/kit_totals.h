@@ -33,12 +33,14 @@ struct KitUse {
     std::int64_t thousandths = 1000; ///< of the item's unit, each time
     UseCounts counts;
     std::string subject; ///< what it is for; may be empty
+    Origin from{};       ///< where that can be changed
 };
 
 /// What is there of an item.
 struct KitStock {
     std::optional<std::int64_t> thousandths; ///< blank: not counted
     bool wholeUnits = true;                  ///< jars and pins: the need is rounded up to a whole one
+    Origin from{};                           ///< where it is counted
 };
 
 inline constexpr std::int64_t mostCounted = 100'000'000;

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/exchange/season_text.h"
 #include "core/papers/text_render.h"
 #include "core/plan/cover_plan.h"
 #include "core/plan/plan.h"
 #include "core/plan/plan_json.h"
 #include "core/review/orders.h"
+#include "tests/support/season_text.h"
 #include "ui/logic/paper_shop.h"
 #include "ui/logic/starting_seasons.h"
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/exchange/season_text.h"
 #include "core/plan/plan_json.h"
+#include "tests/support/season_text.h"
 #include "ui/logic/edits.h"
 #include "ui/logic/edits/booking_edits.h"
 #include "ui/logic/edits/design_edits.h"

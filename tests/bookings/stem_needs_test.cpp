@@ -126,26 +126,6 @@ TEST(StemNeeds, NothingNeededNeedsNothing) {
     }
 }
 
-TEST(StemNeeds, RollUpGroupsByKeyInOrder) {
-    const std::vector<KeyedPart<int>> parts = {
-        {7, {5, 24, "Jar"}}, {3, {2, 24, "Jar"}}, {7, {12, 1, "Posy"}}};
-    const std::map<int, SpareTerms> terms = {{3, percent(1000)}, {7, percent(1000, 10)}};
-    const auto needs = rollUp(parts, terms);
-    ASSERT_TRUE(needs.ok());
-    ASSERT_EQ(needs->size(), 2u);
-    EXPECT_EQ((*needs)[0].first, 3);
-    EXPECT_EQ((*needs)[0].second.need.value, 48);
-    EXPECT_EQ((*needs)[0].second.total.value, 53); // 4.8 up to 5
-    EXPECT_EQ((*needs)[1].first, 7);
-    EXPECT_EQ((*needs)[1].second.need.value, 132);
-    EXPECT_EQ((*needs)[1].second.spare.value, 14); // 13.2 up
-    EXPECT_EQ((*needs)[1].second.total.value, 150);
-
-    const auto without = rollUp(parts, std::map<int, SpareTerms>{{3, percent(1000)}});
-    ASSERT_FALSE(without.ok());
-    EXPECT_EQ(without.error().field, "spare");
-}
-
 TEST(StemNeeds, WhatMakesNoSenseIsRefusedByName) {
     struct Row {
         NeedPart part;

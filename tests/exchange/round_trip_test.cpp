@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv.h"
-#include "core/exchange/season_text.h"
 #include "core/exchange/table_csv.h"
 #include "core/model/schema.h"
 #include "tests/exchange/filled_season.h"
+#include "tests/support/season_text.h"
 
 #include <gtest/gtest.h>
 

@@ -4,6 +4,7 @@
 #include "core/exchange/csv.h"
 #include "core/exchange/table_csv.h"
 #include "core/model/schema.h"
+#include "tests/exchange/write_rows.h"
 
 namespace withy::fuzz {
 
@@ -58,10 +59,10 @@ std::string brokenByReading(std::string_view bytes) {
     const auto rows = exchange::parseCsv(bytes);
     if (!rows) return placesHold(rows.error(), bytes) ? "" : "a complaint without a place in the text";
     if (rows->empty()) return "read, but not even a header";
-    const std::string written = exchange::writeCsv(*rows);
+    const std::string written = exchange::tests::writeRows(*rows);
     const auto again = exchange::parseCsv(written);
     if (!again || !sameFields(*rows, *again)) return "written and read again, the fields differ";
-    return exchange::writeCsv(*again) == written ? "" : "written twice, the bytes differ";
+    return exchange::tests::writeRows(*again) == written ? "" : "written twice, the bytes differ";
 }
 
 std::string brokenByImport(const Season& season, TableKind kind, std::string_view bytes) {

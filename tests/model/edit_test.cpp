@@ -94,14 +94,6 @@ TEST(Edit, SeasonsShareTheRowsThatDidNotChange) {
     EXPECT_FALSE(sameRows(a, b, TableKind::bookings));
 }
 
-TEST(Edit, WholeSeasonRebuildsIt) {
-    const auto a = with(season(), Edit("x").put(plant(1, "Dahlia")).put(booking(1, "Supper")));
-    const auto b = with(Season{}, wholeSeason(a));
-    EXPECT_EQ(b.plants.find(Id<Plant>(1))->name, "Dahlia");
-    EXPECT_EQ(b.bookings.find(Id<Booking>(1))->title, "Supper");
-    EXPECT_TRUE(check(b).empty());
-}
-
 TEST(Edit, NeedsSettings) {
     const auto refused = apply(Season{}, Edit("x").put(plant(1, "Dahlia")));
     ASSERT_FALSE(refused.ok());

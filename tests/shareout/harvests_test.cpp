@@ -33,7 +33,7 @@ TEST(Harvests, FiveThousandAreSharedOutEvenlyAndUsedUp) {
             ASSERT_TRUE(sameShare(*share, *again));
         }
         (share->missing().value == 0 ? equal : uneven) += 1;
-        stoodIn += share->missing().value == 0 && share->belowDesign().value > 0;
+        stoodIn += share->missing().value == 0 && belowDesign(*share).value > 0;
         leftOver += share->left().value > 0;
         turns += share->objectives.size() > 1;
         for (const auto& l : share->lines) {

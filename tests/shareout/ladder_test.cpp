@@ -176,7 +176,7 @@ TEST(Ladder, LeaveToVaryIsUsedFirst) {
     const auto found = ladder(problem, {});
     ASSERT_TRUE(found.ok());
     EXPECT_EQ(jars(found->now), (Rows{"16 x 2 3 1 2 2 0", "8 x 2 2 1 3 2 0"}));
-    EXPECT_EQ(found->now.belowDesign(), Stems(8));
+    EXPECT_EQ(belowDesign(found->now), Stems(8));
     EXPECT_EQ(jars(wayOf(*found, WayKind::spread).share), (Rows{"16 x 2 3 1 2 2 0", "8 x 2 2 1 2 2 0"}));
     EXPECT_EQ(wayOf(*found, WayKind::fewerPieces).pieces, Pieces(21));
 }

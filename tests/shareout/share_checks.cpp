@@ -200,6 +200,15 @@ std::vector<std::string> wrongWith(const ShareProblem& problem, const ShareOut& 
     return Checker(problem, share).wrong;
 }
 
+Stems belowDesign(const ShareOut& share) {
+    Stems sum;
+    for (const auto& line : share.lines) {
+        for (const auto& slot : line.slots)
+            sum += std::max(Stems(0), slot.asked - slot.given);
+    }
+    return sum;
+}
+
 Id<model::Plant> plant(std::int64_t id) {
     return Id<model::Plant>(id);
 }

@@ -13,6 +13,9 @@ namespace withy::shareout::tests {
 /// twice, what is left over, the objectives, and each turn's proof that no more can be used.
 std::vector<std::string> wrongWith(const ShareProblem& problem, const ShareOut& share);
 
+/// Stems below the design, slot by slot, whatever stands in.
+Stems belowDesign(const ShareOut& share);
+
 /// Short ways to write a problem.
 Id<model::Plant> plant(std::int64_t id);
 Id<model::Line> line(std::int64_t id);

@@ -13,6 +13,7 @@ namespace withy::plan::tests {
 
 namespace {
 
+using shareout::tests::belowDesign;
 using shareout::tests::wrongWith;
 
 const model::Season& demoSeason() {
@@ -125,7 +126,7 @@ TEST(SharePlan, TakesStemsOutOfTheStore) {
     const auto plan = planShare(season, supper, store);
     ASSERT_TRUE(plan.ok());
     EXPECT_EQ(plan->share.missing(), Stems(0));
-    EXPECT_EQ(plan->share.belowDesign(), Stems(0));
+    EXPECT_EQ(belowDesign(plan->share), Stems(0));
     for (const auto& line : plan->share.lines) {
         for (const auto& group : line.groups)
             EXPECT_EQ(group.total, line.target);

@@ -128,6 +128,13 @@ TEST(FirstSeason, SaysWhatIsWrongByField) {
 
     const std::vector<Row> rows = {
         {"place", [](auto& a) { a.place = QString(10'000, QLatin1Char('x')); }},
+        {"place", [](auto& a) { a.place = QStringLiteral("Wren") + QChar(1) + QStringLiteral("Bank"); }},
+        {"place", [](auto& a) { a.place = QStringLiteral("Wren Bank") + QChar(0x7f) + QLatin1Char('x'); }},
+        {"first",
+         [](auto& a) {
+             a.first = QDate(12000, 3, 1);
+             a.last = QDate(12000, 10, 1);
+         }},
         {"latitude", [](auto& a) { a.latitude = QStringLiteral("ninety"); }},
         {"latitude", [](auto& a) { a.latitude.clear(); }},
         {"longitude", [](auto& a) { a.longitude = QStringLiteral("200 W"); }},

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/exchange/season_text.h"
+#include "tests/support/season_text.h"
 #include "tests/ui_logic/logic_fixture.h"
 #include "ui/logic/edits/booking_edits.h"
+#include "ui/logic/edits/share_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_tables.h"
 
 #include <algorithm>
+#include <set>
 
 namespace withy::ui {
 
@@ -120,6 +122,53 @@ TEST(BookingEdits, HeldGetsADayUntilWhen) {
     const auto close = *Day::fromYmd(2027, 9, 9); // the event is on the 11th
     const auto soon = after(season, edits::setStanding(season, supper, model::Standing::held, close));
     EXPECT_EQ(soon.bookings.find(supper)->heldUntil, *Day::fromYmd(2027, 9, 11));
+}
+
+TEST(BookingEdits, AHoldThatIsOverIsNotTakenUpAgain) {
+    const auto season = demoSeason();
+    const auto march = *Day::fromYmd(2027, 3, 1);
+    const auto held = [&](const model::Season& s, Day today) {
+        return after(s, edits::setStanding(s, supper, model::Standing::held, today));
+    };
+    auto now = held(season, march); // to 8 March
+    now = after(now, edits::setStanding(now, supper, model::Standing::booked, march + 3));
+    EXPECT_EQ(held(now, march + 7).bookings.find(supper)->heldUntil, march + 7) << "its last day still holds";
+    const auto may = *Day::fromYmd(2027, 5, 3);
+    EXPECT_EQ(held(now, may).bookings.find(supper)->heldUntil, may + 7);
+}
+
+TEST(BookingEdits, WhatWasAnsweredLastTimeIsAskedAgain) {
+    auto was = demoSeason();
+    std::set<std::string> asked;
+    for (auto q : was.questions) {
+        if (q.booking != supper) continue;
+        asked.insert(q.text);
+        q.answer = "Ruth, on the day";
+        was = after(was, model::Edit("x").put(q));
+    }
+    ASSERT_FALSE(asked.empty());
+    // About one cutting, and no other booking's.
+    was = after(was, edits::noteTold(was, supper, QStringLiteral("8 of the 24 jars have one zinnia less."),
+                                     Day::fromYmd(2027, 9, 10), *Day::fromYmd(2027, 9, 10)));
+    model::Question cut;
+    cut.id = was.questions.nextId();
+    cut.booking = supper;
+    cut.text = "Cut 8 zinnia more, which nobody is promised.";
+    was = after(was, model::Edit("x").put(cut));
+    EXPECT_TRUE(edits::isOfOneCutting(cut));
+    cut.text = "Cut the cake before or after the speeches?";
+    EXPECT_FALSE(edits::isOfOneCutting(cut));
+    edits::BookingCopy copy;
+    const auto now = after(was, edits::duplicateBooking(was, supper, copy));
+    std::set<std::string> askedAgain;
+    for (const auto& q : now.questions) {
+        if (q.booking != copy.made) continue;
+        askedAgain.insert(q.text);
+        EXPECT_EQ(q.answer, "") << q.text;
+    }
+    EXPECT_EQ(askedAgain, asked);
+    for (const auto& q : was.questions)
+        EXPECT_EQ(now.questions.find(q.id)->answer, q.answer);
 }
 
 TEST(BookingEdits, OnATableTwiceIsOnePlacement) {

@@ -135,8 +135,15 @@ TEST_F(BookingListTest, SortsAndFilters) {
     }));
     list->setSort(BookingSort::owed);
     std::vector<std::int64_t> owed;
-    for (int row = 0; row < list->rowCount(); ++row)
-        owed.push_back(bench->plan().bookings.at(*list->idAt(row))->money->owed.owed.minor);
+    bool lost = false;
+    for (int row = 0; row < list->rowCount(); ++row) {
+        const auto id = *list->idAt(row);
+        const bool isLost = bench->season().bookings.find(id)->standing == model::Standing::lost;
+        EXPECT_TRUE(isLost || !lost) << "the lost come last";
+        lost = lost || isLost;
+        const auto& sum = bench->plan().bookings.at(id)->money->owed;
+        if (!isLost) owed.push_back(sum.owed.minor - sum.overpaid.minor);
+    }
     EXPECT_TRUE(std::is_sorted(owed.rbegin(), owed.rend()));
     EXPECT_GT(owed.front(), 0);
     list->setSort(BookingSort::standing);
@@ -147,6 +154,44 @@ TEST_F(BookingListTest, SortsAndFilters) {
     list->setKind(model::BookingKind::wedding);
     for (int row = 1; row < list->rowCount(); ++row)
         EXPECT_EQ(bench->season().bookings.find(*list->idAt(row))->kind, model::BookingKind::wedding);
+}
+
+/// Whoever owes most comes first; to whom something is to be paid back after those; the lost at the end.
+TEST_F(BookingListTest, ByWhatIsOwedTheLostComeLastAndOweNothing) {
+    auto season = with({{"Owes", "2027-09-06"}, {"Paid", "2027-09-07"}, {"Lost", "2027-09-08"}});
+    const auto put = [&](auto record) {
+        season = model::apply(season, model::Edit("x").put(record)).value().season;
+    };
+    model::Design posy;
+    posy.id = season.designs.nextId();
+    posy.name = "Posy";
+    posy.kind = model::PieceKind::handTied;
+    posy.price = Money{3000};
+    put(posy);
+    for (const auto& b : model::Season(season).bookings) {
+        Id<model::Line> line;
+        season =
+            model::apply(season, edits::addPieces(season, b.id, posy.id, b.title == "Lost" ? 9 : 1, line))
+                .value()
+                .season;
+        auto changed = b;
+        if (b.title == "Lost") changed.standing = model::Standing::lost;
+        put(changed);
+        if (b.title != "Paid") continue;
+        model::Payment deposit;
+        deposit.id = season.payments.nextId();
+        deposit.booking = b.id;
+        deposit.amount = Money{4000};
+        deposit.date = *Day::parse("2027-06-01");
+        put(deposit);
+    }
+    open(season, Day::parse("2027-09-06"));
+    list->setSort(BookingSort::owed);
+    EXPECT_EQ(titles(), (Words{"Owes", "Paid", "Lost"}));
+    Words states;
+    for (int row = 0; row < list->rowCount(); ++row)
+        states.push_back(list->index(row).data(Model::StateRole).toString().toStdString());
+    EXPECT_EQ(states, (Words{"£30.00", "£10.00 to pay back", "–"}));
 }
 
 TEST_F(BookingListTest, ABookingThatIsLookedForIsAlwaysListed) {

@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/run_up_plan.h"
+#include "core/plan/shed/shed_codes.h"
+#include "core/plan/shed_plan.h"
 #include "tests/ui_logic/logic_fixture.h"
 #include "ui/logic/edits/booking_edits.h"
 #include "ui/logic/english_plurals.h"
@@ -6,6 +9,7 @@
 #include "ui/logic/models/booking_colours.h"
 #include "ui/logic/models/booking_pieces.h"
 #include "ui/logic/models/booking_words.h"
+#include "ui/logic/models/finding_list.h"
 
 namespace withy::ui {
 
@@ -90,7 +94,7 @@ TEST_F(BookingWords, PiecesAreCountedByTheirNoun) {
 TEST_F(BookingWords, StateSaysWhatIsKnown) {
     auto b = *season.bookings.find(supper);
     const auto today = Day::parse("2027-09-06");
-    const auto state = [&] { return bookingState(season, b, nullptr, today); };
+    const auto state = [&] { return bookingState(season, b, plan::Plan{}, today); };
     EXPECT_EQ(state().words, QString()) << "booked, and no plan yet: nothing is known";
     b.standing = model::Standing::held;
     b.heldUntil = Day::parse("2027-09-10");
@@ -105,21 +109,85 @@ TEST_F(BookingWords, StateSaysWhatIsKnown) {
 TEST_F(BookingWords, FindingsAreToMendUntilTheyAreAccepted) {
     auto b = *season.bookings.find(supper);
     b.standing = model::Standing::booked;
-    const auto plan = plan::plan(season);
-    plan::BookingPlan p = *plan.bookings.at(supper);
-    p.findings.clear();
-    EXPECT_EQ(bookingState(season, b, &p, std::nullopt).words.toStdString(), "ready");
+    plan::Plan plan;
+    auto own = *plan::plan(season).bookings.at(supper);
+    own.findings.clear();
+    const auto state = [&] {
+        plan.bookings[supper] = std::make_shared<plan::BookingPlan>(own);
+        return bookingState(season, b, plan, std::nullopt);
+    };
+    EXPECT_EQ(state().words.toStdString(), "ready");
     plan::Finding f;
     f.code = plan::FindingCode::ribbonShort;
     f.severity = plan::Severity::warning;
     f.subjects = {"Moss"};
     f.numbers = {1200};
-    p.findings.push_back(f);
-    EXPECT_EQ(bookingState(season, b, &p, std::nullopt).words.toStdString(), "ribbon short");
+    own.findings.push_back(f);
+    EXPECT_EQ(state().words.toStdString(), "ribbon short");
     f.code = plan::FindingCode::dayTooLong;
-    p.findings.push_back(f);
-    EXPECT_EQ(bookingState(season, b, &p, std::nullopt).words.toStdString(), "2 to mend");
-    EXPECT_TRUE(bookingState(season, b, &p, std::nullopt).asks);
+    own.findings.push_back(f);
+    EXPECT_EQ(state().words.toStdString(), "2 to mend");
+    EXPECT_TRUE(state().asks);
+}
+
+/// The list, the tabs and the moved line count what the season's shed and run-up say of a booking, and leave
+/// to the run-up whether a day is too long.
+TEST_F(BookingWords, WhatIsWrongIsTheSameInTheListAndOnThePage) {
+    auto b = *season.bookings.find(supper);
+    b.standing = model::Standing::booked;
+    plan::Plan plan;
+    auto own = *plan::plan(season).bookings.at(supper);
+    own.findings.clear();
+    plan::Finding tooLong;
+    tooLong.code = plan::FindingCode::dayTooLong;
+    tooLong.severity = plan::Severity::warning;
+    tooLong.numbers = {180};
+    own.findings.push_back(tooLong);
+    plan.bookings[supper] = std::make_shared<plan::BookingPlan>(own);
+    const auto words = [&] { return bookingState(season, b, plan, std::nullopt).words.toStdString(); };
+    EXPECT_EQ(words(), "day too long");
+    plan.runUp = std::make_shared<plan::RunUpPlan>(); // a helper makes it fit
+    EXPECT_EQ(words(), "ready");
+    EXPECT_EQ(toMend(season, plan, supper), 0);
+    EXPECT_TRUE(findingsOf(season, plan, supper).empty());
+
+    auto shed = std::make_shared<plan::ShedPlan>();
+    plan::Finding jars;
+    jars.code = plan::ShedCode::kitRunsShort;
+    jars.severity = plan::Severity::warning;
+    jars.place = {model::TableKind::containers, 1};
+    jars.subjects = {"Honey jar", "2027-09-10"};
+    jars.numbers = {4, 2};
+    shed->findings.push_back({supper, jars}); // another booking has them out
+    plan.shed = shed;
+    EXPECT_EQ(words(), "kit short");
+    EXPECT_EQ(toMend(season, plan, supper), 1);
+    EXPECT_EQ(findingsOf(season, plan, supper).size(), 1U);
+
+    auto runUp = std::make_shared<plan::RunUpPlan>();
+    plan::Finding tooMuch;
+    tooMuch.code = plan::FindingCode::workTooMuch;
+    tooMuch.severity = plan::Severity::fault;
+    tooMuch.place = {model::TableKind::bookings, supper.value};
+    tooMuch.subjects = {"2027-09-10"};
+    tooMuch.numbers = {180};
+    runUp->findings.push_back(tooMuch);
+    plan.runUp = runUp;
+    EXPECT_EQ(words(), "2 to mend");
+    EXPECT_EQ(toMend(season, plan, supper), 2);
+}
+
+// A deposit of 40 kept by a booking that came to 30: 10 go back; a lost one owes nothing.
+TEST_F(BookingWords, WhatIsOwedIsSaidInOneWay) {
+    const auto& settings = season.theSettings();
+    using model::Standing;
+    const auto words = [&](Standing standing, std::int64_t owed, std::int64_t over) {
+        return owedWords(settings, standing, Money{owed}, Money{over}).toStdString();
+    };
+    EXPECT_EQ(words(Standing::booked, 4000, 0), "£40.00");
+    EXPECT_EQ(words(Standing::booked, 0, 1000), "£10.00 to pay back");
+    EXPECT_EQ(words(Standing::booked, 0, 0), "£0.00");
+    EXPECT_EQ(words(Standing::lost, 4000, 0), "–");
 }
 
 TEST_F(BookingWords, PiecesAreReadWithTheirCount) {

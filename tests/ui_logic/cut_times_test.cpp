@@ -15,7 +15,9 @@
 
 #include <gmock/gmock.h>
 
+#include <map>
 #include <set>
+#include <utility>
 
 /// When and how much is cut is the same wherever it is said.
 namespace withy::ui::tests {
@@ -150,6 +152,26 @@ TEST_F(CutTimesAgree, OneSentenceOfStemsOnEveryPage) {
     for (const auto kind : {PaperKind::prepSheet, PaperKind::bookingSummary})
         EXPECT_THAT(papers::renderText(paperOf(kind, {season(), plan(), theSupper})),
                     HasSubstr(counts.toStdString()));
+}
+
+/// The prep sheet prints the rounds of the run-up, the cutting list its goals: plant by plant the same stems on
+/// the same round, 355 in all.
+TEST_F(CutTimesAgree, ARoundCutsWhatItsGoalsAskFor) {
+    std::map<std::pair<std::size_t, Id<model::Plant>>, std::int64_t> laid, asked;
+    std::int64_t all = 0;
+    for (const auto i : runUpRounds(plan(), theSupper)) {
+        const auto& round = plan().runUp->rounds[i];
+        ASSERT_EQ(round.bookings.size(), 1u) << "the demo's supper shares no round";
+        for (const auto& row : round.patches)
+            laid[{i, row.plant}] += row.stems.value;
+        all += round.stems.value;
+    }
+    for (const auto& goal : cuttingGoals(season(), plan(), theSupper)) {
+        ASSERT_TRUE(goal.when && goal.when->round);
+        asked[{*goal.when->round, goal.plant}] += goal.goal();
+    }
+    EXPECT_EQ(laid, asked);
+    EXPECT_EQ(all, 355);
 }
 
 } // namespace withy::ui::tests

@@ -116,14 +116,17 @@ TEST(FitWords, SayYesNoAndTheMostThatFits) {
     EXPECT_EQ(fits.stems, plan::Fit::yes);
     EXPECT_TRUE(fitMost({season, yes, fits}).at(0).contains(QStringLiteral("20")))
         << fitMost({season, yes, fits}).at(0).toStdString();
+    const auto one = draftOf(1);
+    EXPECT_EQ(plainWords(fitAnswer({season, one, answerTo(season, one)})),
+              QStringLiteral("Yes. 1 of Supper jar fits."));
     const auto no = draftOf(30);
     const auto lacks = answerTo(season, no);
     EXPECT_EQ(lacks.stems, plan::Fit::no);
     EXPECT_EQ(plainWords(fitAnswer({season, no, lacks})),
               QStringLiteral("20 of Supper jar, yes. All 30, no."));
     EXPECT_EQ(fitReason({season, no, lacks}),
-              QStringLiteral("What stops it: stems. 90 needed; 60 cautious, 60 likely. 30 zinnia are short. "
-                             "Supper 1 (Sat 11 Sep) has 90 zinnia."));
+              QStringLiteral("What stops it: stems. 90 needed; 60 cautious, 60 likely. 30 zinnias are short. "
+                             "Supper 1 (Sat 11 Sep) has 90 zinnias."));
     const auto sheet = fitSheet({season, no, lacks});
     EXPECT_EQ(sheet.rows[0].cells[0].words, QStringLiteral("no"));
     EXPECT_EQ(sheet.rows[0].cells[1].reach->likely, 60);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/exchange/season_text.h"
 #include "tests/model/sample.h"
+#include "tests/support/season_text.h"
 #include "ui/logic/answers/garden_answers.h"
 #include "ui/logic/edits/garden_edits.h"
 #include "ui/logic/edits/record_edits.h"
@@ -175,7 +175,7 @@ TEST(GardenAnswers, SayWhatIsThere) {
         {"three patches", patchesAnswer(season), "3 patches of 2 plants; none has a walk yet."},
         {"one walked", patchesAnswer(walked), "3 patches of 2 plants; 2 have no walk yet."},
         {"plants", plantsAnswer(season), "2 plants, 2 of them in a patch."},
-        {"walks", walksAnswer(walked), "Last walked on Sun 5 Sep: 1 of 3 patches have a count."},
+        {"walks", walksAnswer(walked), "Last walked on Sun 5 Sep: 1 of 3 patches has a count."},
         {"weather", weatherAnswer(nothing), "No weather yet."},
         {"stock", stockAnswer(nothing, std::nullopt), "Nothing stands in the store."},
     };

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/exchange/season_text.h"
 #include "tests/model/sample.h"
+#include "tests/support/season_text.h"
 #include "ui/logic/edits/record_edits.h"
 #include "ui/logic/fields/field_text.h"
 

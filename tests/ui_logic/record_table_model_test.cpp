@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/exchange/season_text.h"
 #include "tests/model/sample.h"
+#include "tests/support/season_text.h"
 #include "tests/ui_logic/logic_fixture.h"
 #include "ui/logic/fields/field_text.h"
 #include "ui/logic/models/record_table_model.h"
@@ -220,6 +220,11 @@ TEST_F(RecordTableModelTest, CopyAndPasteCells) {
     EXPECT_EQ(list->paste(list->index(2, 0), QStringLiteral("Plant 3\t1\nPlant 4\t2\n")), QString());
     EXPECT_EQ(bench->season().plants.size(), 4u);
     bench->undo();
+    EXPECT_EQ(season(), before);
+    // Three rows from the second last on, and the third wrong: counted from the first that was copied.
+    EXPECT_THAT(list->paste(list->index(1, 0), QStringLiteral("Plant 2\t1\nPlant 3\t2\nPlant 4\tmany\n"))
+                    .toStdString(),
+                HasSubstr("Row 3, Stems in a bunch: “many” is not a number"));
     EXPECT_EQ(season(), before);
 }
 

@@ -8,6 +8,8 @@
 #include "ui/logic/run_up_words.h"
 #include "ui/logic/wording.h"
 
+#include <QSignalSpy>
+
 #include <set>
 
 namespace withy::ui {
@@ -80,8 +82,35 @@ TEST_F(RunUpPages, TheListTicksOffWithMinutes) {
     ASSERT_TRUE(
         model.setData(model.index(row, WeekStepsModel::tookColumn), QStringLiteral("25"), Qt::EditRole));
     EXPECT_EQ(edits::markOf(bench_->season(), key)->minutes->value, 25);
-    EXPECT_FALSE(
-        model.setData(model.index(row, WeekStepsModel::tookColumn), QStringLiteral("long"), Qt::EditRole));
+    QSignalSpy refused(&model, &WeekStepsModel::refused);
+    const auto type = [&](const char* words) {
+        return model.setData(model.index(row, WeekStepsModel::tookColumn), QString::fromUtf8(words),
+                             Qt::EditRole);
+    };
+    EXPECT_FALSE(type("long"));
+    ASSERT_EQ(refused.count(), 1);
+    EXPECT_TRUE(refused[0][0].toString().contains(QStringLiteral("“long” is not a number")));
+    EXPECT_FALSE(type("-5"));
+    EXPECT_EQ(refused.count(), 2);
+    EXPECT_EQ(edits::markOf(bench_->season(), key)->minutes->value, 25);
+    // As the column beside it writes it, and as people do; what is shown is read back as it was.
+    for (const auto& [words, minutes] :
+         {std::pair{"1 h 20", 80}, {"1:20", 80}, {"2 h", 120}, {"45 min", 45}, {"45", 45}, {"1 h 05", 65}}) {
+        SCOPED_TRACE(words);
+        ASSERT_TRUE(type(words));
+        EXPECT_EQ(edits::markOf(bench_->season(), key)->minutes->value, minutes);
+        bench_->waitForPlan();
+        model.show(stepsOfBooking(bench_->season(), bench_->plan(), laidSupper));
+        for (row = 0; !model.stepAt(row) || model.stepAt(row)->key != key;)
+            ++row;
+        const auto took = model.index(row, WeekStepsModel::tookColumn);
+        EXPECT_EQ(took.data().toString(), workWords(Minutes(minutes)));
+        ASSERT_TRUE(type(took.data(Qt::EditRole).toString().toUtf8().constData()));
+        EXPECT_EQ(edits::markOf(bench_->season(), key)->minutes->value, minutes);
+    }
+    ASSERT_TRUE(type("")); // nobody looked at the clock after all
+    EXPECT_FALSE(edits::markOf(bench_->season(), key)->minutes);
+    EXPECT_EQ(refused.count(), 2);
 }
 
 TEST(RunUpTimes, ShowToFiveMinutesAndTicksAreNotAhead) {

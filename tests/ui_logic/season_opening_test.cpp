@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/exchange/season_text.h"
+#include "tests/support/season_text.h"
 #include "tests/ui_logic/logic_fixture.h"
 #include "ui/logic/edits.h"
 #include "ui/logic/season_opening.h"

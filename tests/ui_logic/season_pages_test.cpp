@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv.h"
 #include "core/exchange/orders_csv.h"
-#include "core/exchange/season_text.h"
+#include "core/model/origin.h"
 #include "core/review/orders.h"
 #include "tests/model/sample.h"
+#include "tests/support/season_text.h"
 #include "ui/logic/answers/diary_answers.h"
 #include "ui/logic/answers/season_answers.h"
 #include "ui/logic/answers/shed_answers.h"
+#include "ui/logic/models/copied_rows.h"
 #include "ui/logic/models/kit_rows.h"
+#include "ui/logic/models/order_figures.h"
 #include "ui/logic/models/orders_model.h"
 #include "ui/logic/models/week_steps.h"
 #include "ui/logic/setting_basis.h"
@@ -101,8 +104,53 @@ TEST(Orders, AreSummedWithoutTheLostOnesWhateverTheyAreSortedBy) {
     EXPECT_TRUE(model.isSum(3)) << "the sum stays last";
     EXPECT_EQ(cell(model, 3, OrdersModel::pieces).toStdString(), "14");
     EXPECT_EQ(plainWords(ordersAnswer(season, model.orders())).toStdString(),
-              "£133.00 asked over 2 bookings and £0.00 given; £133.00 is still owed. 1 lost booking is not "
+              "£133.00 to pay over 2 bookings and £0.00 given; £133.00 is still owed. 1 lost booking is not "
               "counted.");
+}
+
+TEST(Orders, TheSumOpensByBookingAndABookingByPiece) {
+    const auto season = threeOrders();
+    const auto plan = plan::plan(season);
+    const auto orders = review::seasonOrders(season, plan);
+    // The lost fair is not in the sum: 10 + 4 pieces at 9.50, by hand 95.00 + 38.00 = 133.00.
+    const auto sums = orderSums(season, plan, orders, std::nullopt);
+    ASSERT_EQ(sums.figures.size(), 5u);
+    const auto& asked = sums.figures[2].second;
+    EXPECT_EQ(asked.words.toStdString(), "£133.00");
+    ASSERT_EQ(asked.working.size(), 3u);
+    EXPECT_EQ(asked.working[0].value + asked.working[1].value, 9500 + 3800);
+    EXPECT_EQ(asked.working[2].value, 13300);
+    EXPECT_EQ(asked.working[2].step, Step::result);
+    for (int i = 0; i < 2; ++i) {
+        const auto place = model::placeOf(asked.working[static_cast<std::size_t>(i)].from);
+        ASSERT_TRUE(place);
+        EXPECT_EQ(place->table, model::TableKind::bookings);
+    }
+    EXPECT_TRUE(asked.lines.last().startsWith(QStringLiteral("= £133.00")))
+        << asked.lines.last().toStdString();
+    // One booking's own: its stems line by line, each leading to its pieces.
+    for (const auto& row : orders.rows) {
+        const auto one = orderSums(season, plan, orders, row.booking);
+        const auto& stems = one.figures[1].second;
+        EXPECT_EQ(stems.working.back().value, static_cast<double>(row.stems.value));
+        EXPECT_EQ(model::placeOf(stems.working.front().from)->table, model::TableKind::lines);
+        EXPECT_EQ(one.figures[2].second.working.back().value, static_cast<double>(row.income.minor));
+    }
+}
+
+TEST(Orders, RowsAreCopiedWithTheirHeadsAndNoCellBreaksThem) {
+    auto season = threeOrders();
+    auto renamed = *season.bookings.begin();
+    renamed.title = "Tab\there";
+    season.bookings.put(renamed);
+    OrdersModel model;
+    model.show(season, plan::plan(season));
+    const auto row = model.rowOf(renamed.id);
+    const auto text = rowsAsText(model, {row, 3}, {OrdersModel::title, OrdersModel::pieces});
+    const auto expected =
+        QStringLiteral("Booking\tPieces\nTab here\t%1\nlost ones left out\t14\n").arg(cell(model, row, 4));
+    EXPECT_EQ(text.toStdString(), expected.toStdString());
+    EXPECT_EQ(rowsCopiedWords(1).isEmpty(), false);
 }
 
 TEST(Orders, AnOlderPlanIsPassedOverInSilence) {

@@ -3,6 +3,7 @@
 #include "core/plan/shed/ribbon_days.h"
 #include "core/plan/shed/shed_codes.h"
 #include "tests/ui_logic/logic_fixture.h"
+#include "ui/logic/answers/shed_answers.h"
 #include "ui/logic/edits/shed_edits.h"
 #include "ui/logic/models/finding_list.h"
 #include "ui/logic/paper_shop.h"
@@ -124,6 +125,34 @@ TEST(ShelfRows, AnEmptyShedSaysWhatToDo) {
     EXPECT_THAT(plainWords(shelfAnswer(season, *plan.shed)).toStdString(), HasSubstr("Count"));
     EXPECT_TRUE(shelfRows(season, *plan.shed, ShelfGroup::containers).empty());
     EXPECT_THAT(plainWords(packingAnswer(season, nullptr)).toStdString(), HasSubstr("Add pieces"));
+}
+
+/// Nothing is promised before the bookings were asked, nor of what nobody has counted.
+TEST(ShedAnswers, SayOnlyWhatIsKnown) {
+    auto season = emptySeason(2027);
+    model::Container jar;
+    jar.name = "Honey jar";
+    jar.innerRim = Millimetres(60);
+    jar.innerDepth = Millimetres(120);
+    for (const auto owned : {std::optional<std::int64_t>(30), std::optional<std::int64_t>()}) {
+        jar.id = season.containers.nextId();
+        jar.name += 's';
+        jar.owned = owned;
+        season = model::apply(season, model::Edit("x").put(jar)).value().season;
+    }
+    const auto words = [&](const plan::Plan& plan) {
+        return plainWords(containersAnswer(season, plan)).toStdString();
+    };
+    const auto planned = plan::plan(season);
+    EXPECT_EQ(words(plan::Plan{}), "2 kinds of container. 1 never counted.");
+    EXPECT_EQ(words(planned),
+              "2 kinds of container; of what is counted, enough for every booking. 1 never counted.");
+    season = model::apply(season, model::Edit("x").erase(jar.id)).value().season;
+    EXPECT_EQ(words(plan::Plan{}), "1 kind of container.");
+    EXPECT_EQ(words(planned), "1 kind of container, enough for every booking.");
+    const auto demo = demoSeason();
+    EXPECT_THAT(plainWords(ribbonsAnswer(demo, plan::Plan{})).toStdString(),
+                testing::Not(HasSubstr("runs short")));
 }
 
 /// Every finding of the shed has its sentence, and the sentence names the mend: none is empty, none shows a

@@ -119,7 +119,11 @@ TEST_F(SlowFile, WhoWaitsIsToldAtOnceThatItFails) {
     EXPECT_EQ(name(), before);
     EXPECT_FALSE(bench->canUndo());
     EXPECT_FALSE(bench->canRedo());
-    EXPECT_EQ(said.size(), 1);
+    ASSERT_EQ(said.size(), 1);
+    // It is open here, and for writing: nothing is to be closed elsewhere.
+    EXPECT_TRUE(said[0].contains(QStringLiteral("Another program is reading"))) << said[0].toStdString();
+    EXPECT_TRUE(said[0].contains(QStringLiteral("Make it again"))) << said[0].toStdString();
+    EXPECT_FALSE(said[0].contains(QStringLiteral("another window"))) << said[0].toStdString();
     EXPECT_EQ(written, 0);
 }
 

@@ -62,7 +62,7 @@ TEST(WeatherImport, EachBadInputIsNamedWithItsMend) {
         {"no figure",
          "date,min,max\n2027-05-01,4,17\n2027-05-02,4,17\n2027-05-03,4,17\n2027-05-04,4,17\n2027-05-05,4,x\n",
          "no temperature"},
-        {"blank", "date,min,max\n2027-05-01,4,17\n2027-05-02,,17\n", "stay unknown"},
+        {"blank", "date,min,max\n2027-05-01,4,17\n2027-05-02,,17\n", "stays unknown"},
         {"out of the season", "date,min,max\n2019-05-01,4,17\n2019-05-02,4,17\n",
          "None of these days is in the season"},
     };

@@ -54,9 +54,12 @@ protected:
         const auto next = after(season_, edit);
         const auto was = plan::plan(season_);
         const auto now = plan::plan(next);
-        return whatMoved({season_, *was.bookings.at(booking_)}, {next, *now.bookings.at(booking_)})
+        return whatMoved({season_, *was.bookings.at(booking_), toMendBefore_},
+                         {next, *now.bookings.at(booking_), toMendAfter_})
             .toStdString();
     }
+
+    std::optional<int> toMendBefore_, toMendAfter_;
 
     model::Season season_;
     Id<model::Booking> booking_;
@@ -93,6 +96,18 @@ TEST_F(WhatMoved, ANewKindOfPieceIsAdded) {
 TEST_F(WhatMoved, TakenOut) {
     const auto words = moved(edits::eraseLine(season_, line_));
     EXPECT_EQ(words.find("24 jars taken out: 240 stems less, 24 jars less"), 0u) << words;
+}
+
+TEST_F(WhatMoved, WhatIsToMendIsComparedWhenBothAreKnown) {
+    const auto edit = edits::renameBooking(season_, booking_, "Another name");
+    toMendBefore_ = 1;
+    EXPECT_EQ(moved(edit), "") << "the shed and the run-up have not said yet";
+    toMendAfter_ = 3;
+    EXPECT_EQ(moved(edit), "2 more to mend.");
+    toMendAfter_ = 0;
+    EXPECT_EQ(moved(edit), "1 mended.");
+    toMendAfter_ = 1;
+    EXPECT_EQ(moved(edit), "");
 }
 
 TEST_F(WhatMoved, NothingIsSaidWhenNothingCountedMoved) {

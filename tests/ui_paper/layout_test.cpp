@@ -122,7 +122,7 @@ TEST(Fonts, FiguresInNamesAreNotSetInSerif) {
 TEST(Fonts, AreTheOnesOfTheLook) {
     EXPECT_EQ(QFontInfo(fontOf(types::kText)).family(), "Lato");
     EXPECT_EQ(QFontInfo(fontOf(types::kKey)).family(), "Lato");
-    EXPECT_EQ(QFontInfo(fontOf(types::kName)).family(), "Vollkorn");
+    EXPECT_EQ(QFontInfo(fontOf(types::kName)).family(), "Vollkorn Lining");
 }
 
 TEST(Lines, FiguresStandUnderEachOther) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/window/booking_tabs_fixture.h"
+#include "ui/bookings/brief_tab.h"
 #include "ui/bookings/piece_row_view.h"
 #include "ui/bookings/pieces_tab.h"
 #include "ui/bookings/tabs/kit_tab.h"
@@ -7,6 +8,7 @@
 #include "ui/bookings/tabs/run_up_tab.h"
 #include "ui/bookings/tabs/sheet_table.h"
 #include "ui/common/drawn_design.h"
+#include "ui/common/figure.h"
 #include "ui/common/text_label.h"
 #include "ui/logic/format.h"
 
@@ -28,6 +30,15 @@ protected:
     }
 };
 
+TEST_F(OtherTabs, AfterMidnightTheBriefSpeaksOfTheNewDay) {
+    showTab<BriefTab>(); // on Monday 6 September
+    EXPECT_TRUE(answer("brief").endsWith(QStringLiteral("Two are needed by Wednesday.")))
+        << answer("brief").toStdString();
+    bench_->setToday(Day::fromYmd(2027, 9, 9));
+    EXPECT_TRUE(answer("brief").endsWith(QStringLiteral("Two were needed before today.")))
+        << answer("brief").toStdString();
+}
+
 TEST_F(OtherTabs, AMissingCountIsTypedInTheKitItself) {
     auto season = demoSeason();
     auto jar = *season.containers.find(Id<model::Container>(1));
@@ -46,6 +57,72 @@ TEST_F(OtherTabs, AMissingCountIsTypedInTheKitItself) {
     EXPECT_EQ(bench_->season().containers.find(jar.id)->owned, 20);
     EXPECT_TRUE(answer("kit").startsWith(QStringLiteral("Short: 4 Honey jar"))) // 24 needed
         << answer("kit").toStdString();
+}
+
+// 24 needed of the 20 there are: 4 short, and the figure says of whom and leads to the shelf.
+TEST_F(OtherTabs, WhatIsShortOpensItsWorkingAndLeads) {
+    auto season = demoSeason();
+    auto jar = *season.containers.find(Id<model::Container>(1));
+    jar.owned = 20;
+    season.containers.put(jar);
+    openBench(season);
+    showTab<KitTab>();
+    auto* rows = part<SheetTable>(QStringLiteral("kit.rows"));
+    auto* lacking = rows->figure(QStringLiteral("container1"), 3);
+    ASSERT_NE(lacking, nullptr);
+    EXPECT_EQ(lacking->text().toStdString(), "4");
+    EXPECT_TRUE(lacking->property("asks").toBool());
+    lacking->setFocus();
+    QTest::keyClick(lacking, Qt::Key_Return);
+    settle();
+    auto* panel = rows->findChild<WorkingPanel*>();
+    ASSERT_NE(panel, nullptr);
+    ASSERT_TRUE(panel->isVisible());
+    picture("kit-working.png");
+    QTest::keyClick(panel->lead(), Qt::Key_Space);
+    EXPECT_EQ(led_, (model::Ref{model::TableKind::containers, 1}));
+}
+
+TEST_F(OtherTabs, ThePiecesTotalOpensOneWorkingAtATime) {
+    showTab<PiecesTab>();
+    auto* making = part<FigureButton>(QStringLiteral("pieces.making"));
+    auto* worth = part<FigureButton>(QStringLiteral("pieces.worth"));
+    EXPECT_EQ(worth->text(),
+              amount(bench_->plan().bookings.at(supper)->money->list.total, bench_->season().theSettings()));
+    making->setFocus();
+    QTest::keyClick(making, Qt::Key_Return);
+    worth->setFocus();
+    QTest::keyClick(worth, Qt::Key_Return);
+    settle();
+    EXPECT_FALSE(making->isChecked());
+    int open = 0;
+    for (auto* panel : holder_->findChildren<WorkingPanel*>()) {
+        if (!panel->isVisible()) continue;
+        ++open;
+        ASSERT_FALSE(panel->leads().empty());
+    }
+    EXPECT_EQ(open, 1);
+    picture("pieces-working.png");
+}
+
+TEST_F(OtherTabs, ASumOfMoneyLeadsToWhatEachLineRestsOn) {
+    showTab<MoneyTab>();
+    auto* sums = part<SheetTable>(QStringLiteral("money.sums"));
+    auto* income = sums->figure(QStringLiteral("income"), 0);
+    ASSERT_NE(income, nullptr);
+    income->setFocus();
+    QTest::keyClick(income, Qt::Key_Return);
+    settle();
+    picture("money-working.png");
+    auto* panel = sums->findChild<WorkingPanel*>();
+    ASSERT_NE(panel, nullptr);
+    const auto leads = panel->leads();
+    ASSERT_GE(leads.size(), 2u);
+    QTest::keyClick(income, Qt::Key_Tab);
+    EXPECT_EQ(QApplication::focusWidget(), leads[0]);
+    QTest::keyClick(leads[0], Qt::Key_Space);
+    ASSERT_TRUE(led_);
+    EXPECT_EQ(led_->table, model::TableKind::lines);
 }
 
 TEST_F(OtherTabs, AReelThatIsRefusedStaysInItsField) {

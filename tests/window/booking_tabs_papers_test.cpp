@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/papers/text_render.h"
 #include "tests/window/booking_tabs_fixture.h"
 #include "ui/bookings/tabs/papers_tab.h"
 #include "ui/common/segments.h"
@@ -8,6 +9,7 @@
 #include "ui/print/paper_view.h"
 #include "ui/shell/actions.h"
 
+#include <QAbstractButton>
 #include <QCheckBox>
 #include <QElapsedTimer>
 #include <QFileDialog>
@@ -73,6 +75,29 @@ TEST_F(PapersTabTest, AreLaidOutBesideTheirChoices) {
     EXPECT_TRUE(QTest::qWaitFor(
         [&] { return tab.desk().view().accessibleName().startsWith(QStringLiteral("Booking summary")); },
         5000));
+}
+
+TEST_F(PapersTabTest, TheSizeIsTheSeasonsUntilAnotherIsChosenHere) {
+    papers();
+    auto* size = part<Segments>(QStringLiteral("paper.size"));
+    const auto set = [&](model::PaperSize paper) {
+        auto settings = bench_->season().theSettings();
+        settings.paper = paper;
+        ASSERT_TRUE(bench_->take(model::Edit("settings.change").put(settings)));
+        settle();
+    };
+    ASSERT_EQ(size->current(), 0);
+    set(model::PaperSize::letter);
+    EXPECT_EQ(size->current(), 1);
+    set(model::PaperSize::a4);
+    EXPECT_EQ(size->current(), 0);
+    const auto buttons = size->findChildren<QAbstractButton*>();
+    ASSERT_EQ(buttons.size(), 2);
+    QTest::mouseClick(buttons[1], Qt::LeftButton);
+    EXPECT_EQ(size->current(), 1);
+    set(model::PaperSize::letter);
+    set(model::PaperSize::a4);
+    EXPECT_EQ(size->current(), 1) << "chosen by hand";
 }
 
 TEST_F(PapersTabTest, APaperThatGoesWrongIsToldInASentence) {
@@ -170,6 +195,36 @@ TEST_F(PapersTabTest, AllPapersOfTheWeekGoIntoAFolderAndOverwriteNothing) {
         << files.join(QLatin1Char('|')).toStdString();
     write();
     EXPECT_EQ(QDir(into).entryList({QStringLiteral("*.pdf")}).size(), 48);
+}
+
+/// Whichever paper is in view, the others have on them what they have by themselves, or what was ticked
+/// there.
+TEST_F(PapersTabTest, EveryPaperOfABatchHasItsOwnParts) {
+    auto& desk = papers().desk();
+    const auto taskOf = [&](PaperKind kind) {
+        for (auto& task : desk.tasksOf(PaperDesk::All::booking))
+            if (task.kind == kind) return task;
+        ADD_FAILURE() << "no such paper";
+        return desk.tasksOf(PaperDesk::All::booking).front();
+    };
+    desk.choose(PaperKind::bucketLabels); // which has no parts at all
+    for (const auto& task : desk.tasksOf(PaperDesk::All::week)) {
+        ASSERT_TRUE(task.parts);
+        EXPECT_EQ(*task.parts, usualParts(task.kind)) << paperTitle(task.kind).toStdString();
+    }
+    const auto summary = taskOf(PaperKind::bookingSummary);
+    EXPECT_THAT(papers::renderText(paperOf(
+                    summary.kind, {summary.season, summary.plan, summary.booking, {}, summary.parts})),
+                testing::HasSubstr("Money"));
+    desk.choose(PaperKind::prepSheet);
+    part<QCheckBox>(QStringLiteral("paper.part%1").arg(static_cast<int>(PaperPart::conditioning)))->click();
+    desk.choose(PaperKind::makeUpCard);
+    EXPECT_EQ(taskOf(PaperKind::prepSheet).parts, std::set{PaperPart::writeHere});
+    EXPECT_EQ(taskOf(PaperKind::makeUpCard).parts, usualParts(PaperKind::makeUpCard));
+    desk.choose(PaperKind::prepSheet); // as it was left
+    EXPECT_FALSE(
+        part<QCheckBox>(QStringLiteral("paper.part%1").arg(static_cast<int>(PaperPart::conditioning)))
+            ->isChecked());
 }
 
 TEST_F(PapersTabTest, ABatchIsStopped) {

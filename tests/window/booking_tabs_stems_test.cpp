@@ -71,8 +71,25 @@ TEST_F(StemsTabTest, TheWorkingOpensByKeyAndLeadsToTheSetting) {
         words << label->text();
     EXPECT_TRUE(words.join(QLatin1Char('|')).contains(QStringLiteral("= 80 stems, total")))
         << words.join(QLatin1Char('|')).toStdString();
-    QTest::keyClick(zinnia, Qt::Key_Tab);
-    ASSERT_EQ(QApplication::focusWidget(), panels[0]->lead());
+    picture("stems-working.png");
+    // What each line rests on, then what the whole does: the pieces, the design and the plant's bunch; the
+    // spare is a setting, as the whole.
+    const auto leads = panels[0]->leads();
+    QStringList named;
+    QWidget* at = zinnia;
+    for (auto* lead : leads) {
+        QTest::keyClick(at, Qt::Key_Tab);
+        ASSERT_EQ(QApplication::focusWidget(), lead);
+        named << (lead->accessibleName().isEmpty() ? lead->text() : lead->accessibleName());
+        at = lead;
+    }
+    EXPECT_EQ(named.join(QLatin1Char('|')).toStdString(),
+              "Pieces, for 24 pieces, Supper jar|Design, for × 3 stems a piece, Supper jar|"
+              "Plant, for 10 stems, bunch|Change the spare");
+    ASSERT_EQ(leads.back(), panels[0]->lead());
+    QTest::keyClick(leads[1], Qt::Key_Space);
+    ASSERT_TRUE(led_);
+    EXPECT_EQ(led_->table, model::TableKind::designs);
     QTest::keyClick(panels[0]->lead(), Qt::Key_Space);
     EXPECT_EQ(led_, (model::Ref{model::TableKind::settings, 1}));
     zinnia->setFocus();

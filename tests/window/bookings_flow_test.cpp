@@ -4,6 +4,7 @@
 #include "ui/bookings/moved_line.h"
 #include "ui/common/stepper.h"
 #include "ui/logic/edits/design_edits.h"
+#include "ui/logic/models/finding_list.h"
 
 #include <QLabel>
 #include <QLineEdit>
@@ -104,6 +105,8 @@ TEST_F(BookingsFlow, OneNumberAndALineSaysWhatMoved) {
     place_->page().showTab(QStringLiteral("pieces"));
     settle();
     presses_ = 0;
+    const auto toMendNow = [this] { return toMend(now(), bench_->plan(), Id<model::Booking>(1)); };
+    const int before = toMendNow();
     auto* pieces = part<Stepper>("pieces.1.pieces");
     pieces->setFocus();
     ++presses_; // the click into it
@@ -115,6 +118,8 @@ TEST_F(BookingsFlow, OneNumberAndALineSaysWhatMoved) {
     const QString moved = part<QLabel>("booking.moved")->text();
     EXPECT_TRUE(moved.startsWith(QStringLiteral("24 to 30 jars: "))) << moved.toStdString();
     EXPECT_TRUE(moved.contains(QStringLiteral("stems more")));
+    EXPECT_EQ(moved.contains(QStringLiteral("more to mend")), toMendNow() > before) << moved.toStdString();
+    EXPECT_EQ(moved.contains(QStringLiteral("mended")), toMendNow() < before) << moved.toStdString();
     clickOn(part("booking.moved.undo"));
     EXPECT_EQ(now().lines.find(Id<model::Line>(1))->pieces.value, 24);
 }

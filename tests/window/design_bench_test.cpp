@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/size_faults.h"
 #include "tests/window/place_fixture.h"
 #include "ui/common/figure.h"
+#include "ui/common/finding_rows.h"
 #include "ui/designs/bench_handle.h"
 #include "ui/designs/design_view.h"
 #include "ui/designs/designs_place.h"
@@ -9,6 +11,7 @@
 #include "ui/paint/piece_layout.h"
 
 #include <QImage>
+#include <QPushButton>
 
 namespace withy::ui {
 
@@ -184,6 +187,42 @@ TEST_F(DesignBench, ShowsItFromAboveOnItsTable) {
     EXPECT_FALSE(above->isVisible());
     EXPECT_TRUE(above->accessibleDescription().contains(QStringLiteral("mm")))
         << above->accessibleDescription().toStdString();
+}
+
+// A lift over the rim: said beside the drawing, left so, quiet, and asked again when the lift is another.
+TEST_F(DesignBench, AFindingIsAcceptedAtTheBench) {
+    auto season = demoSeason();
+    auto design = *season.designs.find(supperJar);
+    const auto depth = season.containers.find(*design.container)->innerDepth;
+    design.lift = depth + Millimetres(35);
+    season.designs.put(design);
+    openPlace<DesignsPlace>(season);
+    static_cast<DesignsPlace*>(place_.get())->open(supperJar);
+    QApplication::processEvents();
+    auto* rows = in<FindingRows>("designs.findings");
+    const auto lift = [&] {
+        for (std::size_t i = 0; i < rows->findings().size(); ++i)
+            if (plan::sizeFaultOf(rows->findings()[i].finding.code) == plan::SizeFault::liftOverRim)
+                return static_cast<int>(i);
+        return -1;
+    };
+    ASSERT_GE(lift(), 0);
+    const auto accept = QStringLiteral("designs.findings.%1.accept").arg(lift()).toUtf8();
+    EXPECT_FALSE(
+        in<QPushButton>(QStringLiteral("designs.findings.%1.lead").arg(lift()).toUtf8())->isVisible())
+        << "it is mended here";
+    QTest::mouseClick(in<QPushButton>(accept), Qt::LeftButton);
+    bench_->waitForPlan();
+    QApplication::processEvents();
+    ASSERT_GE(lift(), 0);
+    EXPECT_TRUE(rows->findings()[static_cast<std::size_t>(lift())].accepted);
+    EXPECT_TRUE(in<QPushButton>("designs.findings.accepted")->isVisible());
+    design = jar();
+    design.lift = depth + Millimetres(40);
+    ASSERT_EQ(bench_->apply(model::Edit("t").put(design)), QString());
+    bench_->waitForPlan();
+    QApplication::processEvents();
+    EXPECT_FALSE(rows->findings()[static_cast<std::size_t>(lift())].accepted);
 }
 
 } // namespace withy::ui

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/window/place_fixture.h"
+#include "ui/common/figure.h"
 #include "ui/common/run_up_timeline.h"
 #include "ui/diary/diary_place.h"
 #include "ui/diary/week_page.h"
 
+#include <QClipboard>
+#include <QPushButton>
 #include <QTableView>
 
 namespace withy::ui {
@@ -26,6 +29,37 @@ TEST_F(Diary, TheWeekListsEveryBookingsStepsUnderTheirDay) {
     EXPECT_EQ(page->monday(), *Day::fromYmd(2027, 9, 13));
     press("diary.week.earlier_button");
     EXPECT_EQ(page->monday(), *Day::fromYmd(2027, 9, 6));
+}
+
+TEST_F(Diary, TheWeeksSumOpensAndLeadsToTheBookings) {
+    openPlace<DiaryPlace>(demoSeason());
+    auto* work = in<FigureButton>("diary.week.work");
+    ASSERT_TRUE(work->isVisible());
+    EXPECT_TRUE(answer().startsWith(work->text())) << answer().toStdString();
+    work->setFocus();
+    QTest::keyClick(work, Qt::Key_Return);
+    QApplication::processEvents();
+    WorkingPanel* open = nullptr;
+    for (auto* panel : bare_->findChildren<WorkingPanel*>())
+        if (panel->isVisible()) open = panel;
+    ASSERT_NE(open, nullptr);
+    ASSERT_FALSE(open->leads().empty());
+    QTest::keyClick(open->leads().front(), Qt::Key_Space);
+    ASSERT_TRUE(led_);
+    EXPECT_EQ(led_->table, model::TableKind::bookings);
+}
+
+TEST_F(Diary, TheChosenStepsAreCopied) {
+    openPlace<DiaryPlace>(demoSeason());
+    auto* view = in<QTableView>("diary.week.steps");
+    view->setFocus();
+    view->setCurrentIndex(view->model()->index(1, 1));
+    QTest::keyClick(view, Qt::Key_Down, Qt::ShiftModifier);
+    QTest::keySequence(view, QKeySequence::Copy);
+    const auto rows = QGuiApplication::clipboard()->text().split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    ASSERT_EQ(rows.size(), 3);
+    EXPECT_EQ(rows[1].section(QLatin1Char('\t'), 1, 1), view->model()->index(1, 1).data().toString());
+    EXPECT_FALSE(said_.isEmpty());
 }
 
 TEST_F(Diary, EnterLeadsFromAStepToItsBooking) {

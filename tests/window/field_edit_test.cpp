@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/exchange/season_text.h"
 #include "tests/model/sample.h"
+#include "tests/support/season_text.h"
 #include "tests/window/window_fixture.h"
 #include "ui/common/field_edit.h"
 #include "ui/common/record_form.h"

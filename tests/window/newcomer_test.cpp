@@ -211,14 +211,16 @@ TEST_F(Newcomer, TheFirstPageIsPaintedBeforeTheDemosJarIsDrawn) {
     window_->show();
     auto* jar = window_->findChild<DemoJar*>(QStringLiteral("first.jar"));
     ASSERT_NE(jar, nullptr);
-    EXPECT_FALSE(jar->isDrawn());
-    ASSERT_TRUE(QTest::qWaitFor([&] { return jar->isDrawn(); }, 20000));
-    const QImage drawn = jar->grab().toImage();
-    QSet<QRgb> colours;
-    for (int y = 0; y < drawn.height(); ++y)
-        for (int x = 0; x < drawn.width(); ++x)
-            colours.insert(drawn.pixel(x, y));
-    EXPECT_GT(colours.size(), 50) << "flowers, not a bare line";
+    const auto colours = [jar] {
+        const QImage drawn = jar->grab().toImage();
+        QSet<QRgb> seen;
+        for (int y = 0; y < drawn.height(); ++y)
+            for (int x = 0; x < drawn.width(); ++x)
+                seen.insert(drawn.pixel(x, y));
+        return seen.size();
+    };
+    EXPECT_LE(colours(), 50);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return colours() > 50; }, 20000)) << "flowers, not a bare line";
 }
 
 /// resources/demo/README.md: the garden's present is 1 June 2027. The clock of this window says 1 August.

@@ -155,6 +155,22 @@ TEST_F(Reach, EveryActionHasAnIdWordsAndIsFoundByTyping) {
     EXPECT_GT(ids.size(), 30);
 }
 
+/// Whatever stands in a menu is chosen by a letter.
+TEST_F(Reach, EveryActionOfAMenuHasItsMnemonic) {
+    openDemo();
+    int seen = 0;
+    for (const auto* menu : window_->menuBar()->actions()) {
+        if (!menu->menu()) continue;
+        for (const auto* action : menu->menu()->actions()) {
+            if (action->isSeparator() || action->text().isEmpty()) continue;
+            ++seen;
+            EXPECT_FALSE(QKeySequence::mnemonic(action->text()).isEmpty())
+                << action->objectName().toStdString() << ": " << action->text().toStdString();
+        }
+    }
+    EXPECT_GT(seen, 60);
+}
+
 /// A key with two owners works for neither.
 TEST_F(Reach, NoTwoThingsInViewShareAMnemonic) {
     openDemo();

@@ -1,15 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv.h"
-#include "core/exchange/season_text.h"
+#include "tests/support/season_text.h"
 #include "tests/window/place_fixture.h"
+#include "ui/common/figure.h"
 #include "ui/common/record_form.h"
+#include "ui/logic/models/orders_model.h"
 #include "ui/season/orders_page.h"
 #include "ui/season/season_place.h"
 #include "ui/season/tables_page.h"
 
+#include <QClipboard>
 #include <QFile>
 #include <QHeaderView>
 #include <QListWidget>
+#include <QPushButton>
 #include <QTableView>
 
 namespace withy::ui {
@@ -55,6 +59,63 @@ TEST_F(SeasonPages, EnterLeadsToTheBooking) {
     QTest::keyClick(view, Qt::Key_Return);
     ASSERT_TRUE(led_);
     EXPECT_EQ(led_->table, model::TableKind::bookings);
+}
+
+TEST_F(SeasonPages, AnOrdersFiguresOpenAndLead) {
+    openPlace<SeasonPlace>(demoSeason());
+    auto* view = in<QTableView>("season.orders.table");
+    auto* asked = in<FigureButton>("season.orders.figure.2");
+    view->setFocus();
+    view->setCurrentIndex(view->model()->index(view->model()->rowCount() - 1, OrdersModel::title));
+    EXPECT_EQ(asked->text(),
+              view->model()->index(view->model()->rowCount() - 1, OrdersModel::asked).data().toString());
+    view->setCurrentIndex(view->model()->index(0, OrdersModel::title));
+    EXPECT_EQ(asked->text(), view->model()->index(0, OrdersModel::asked).data().toString());
+    auto* working = in<QWidget>("season.orders.figures")->findChild<WorkingPanel*>();
+    ASSERT_NE(working, nullptr);
+    EXPECT_TRUE(working->findChildren<QLabel*>().isEmpty()) << "made before it is asked for";
+    asked->setFocus();
+    QTest::keyClick(asked, Qt::Key_Return);
+    QApplication::processEvents();
+    ASSERT_TRUE(working->isVisible());
+    const auto leads = working->leads();
+    ASSERT_FALSE(leads.empty());
+    EXPECT_TRUE(leads.front()->focusPolicy() & Qt::TabFocus);
+    EXPECT_FALSE(leads.front()->accessibleName().isEmpty());
+    QTest::keyClick(leads.front(), Qt::Key_Space);
+    ASSERT_TRUE(led_);
+    EXPECT_EQ(led_->table, model::TableKind::lines);
+}
+
+TEST_F(SeasonPages, TheChosenOrdersAreCopied) {
+    openPlace<SeasonPlace>(demoSeason());
+    auto* view = in<QTableView>("season.orders.table");
+    view->setFocus();
+    view->setCurrentIndex(view->model()->index(1, 1));
+    QTest::keyClick(view, Qt::Key_Down, Qt::ShiftModifier);
+    QTest::keySequence(view, QKeySequence::Copy);
+    const auto rows = QGuiApplication::clipboard()->text().split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    ASSERT_EQ(rows.size(), 3); // the heads and two rows
+    EXPECT_TRUE(rows[0].startsWith(QStringLiteral("Day\tBooking\t")));
+    EXPECT_EQ(rows[1].section(QLatin1Char('\t'), 1, 1), view->model()->index(1, 1).data().toString());
+    EXPECT_EQ(rows[2].section(QLatin1Char('\t'), 1, 1), view->model()->index(2, 1).data().toString());
+    EXPECT_TRUE(said_.startsWith(QStringLiteral("2 row"))) << said_.toStdString();
+}
+
+TEST_F(SeasonPages, TheChosenBackupIsCopied) {
+    openPlace<SeasonPlace>(demoSeason());
+    show("page.season.backups");
+    show("season.backups.make");
+    auto* view = in<QTableView>("season.backups.table");
+    ASSERT_GT(view->model()->rowCount(), 0);
+    view->setFocus();
+    // Not by the view, which asks what keys are held down: those of the test before may still be.
+    view->selectionModel()->setCurrentIndex(view->model()->index(0, 0),
+                                            QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
+    QTest::keySequence(view, QKeySequence::Copy);
+    const auto rows = QGuiApplication::clipboard()->text().split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    ASSERT_EQ(rows.size(), 2);
+    EXPECT_EQ(rows[1].section(QLatin1Char('\t'), 0, 0), view->model()->index(0, 0).data().toString());
 }
 
 TEST_F(SeasonPages, OrdersAreWrittenAsCsv) {
@@ -133,7 +194,7 @@ TEST_F(SeasonPages, AnAcceptedWarningIsToldAgain) {
     in<RecordTable>("season.accepted.table")->choose(1);
     press("season.accepted.again_button");
     EXPECT_TRUE(held().acceptedFindings.empty());
-    EXPECT_TRUE(answer().startsWith(QStringLiteral("Nothing is kept quiet"))) << answer().toStdString();
+    EXPECT_TRUE(answer().startsWith(QStringLiteral("Nothing is left so"))) << answer().toStdString();
 }
 
 } // namespace withy::ui

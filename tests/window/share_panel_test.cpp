@@ -104,6 +104,62 @@ TEST_F(SharePanelTest, MadePiecesAreWrittenDownWithTheirMinutesWhenAsked) {
     EXPECT_TRUE(bench_->season().jobNotes.empty()); // offered, and not made for anybody
 }
 
+/// 24 jars want 72 of 64 zinnias, and they and 9 posies 33 of 25 snapdragons: two lines are short.
+TEST_F(SharePanelTest, WhatWasTakenIsWrittenDownAsMadeWhateverElseIsLookedAt) {
+    auto records = tests::supperRecords(true);
+    model::Design posy;
+    posy.id = Id<model::Design>(2);
+    posy.name = "Posy";
+    posy.kind = model::PieceKind::handTied;
+    records.put(posy);
+    model::Slot spike;
+    spike.id = Id<model::Slot>(6);
+    spike.design = posy.id;
+    spike.position = 1;
+    spike.label = "Spike";
+    spike.purpose = model::Purpose::spike;
+    spike.count = Stems(1);
+    records.put(spike);
+    model::SlotPlant in;
+    in.id = Id<model::SlotPlant>(6);
+    in.slot = spike.id;
+    in.plant = tests::snapdragon;
+    records.put(in);
+    model::Line posies;
+    posies.id = Id<model::Line>(7);
+    posies.booking = tests::supper;
+    posies.design = posy.id;
+    posies.pieces = Pieces(9);
+    records.put(posies);
+    open(tests::seasonOf(records));
+    const auto fewerOf = [this](Id<model::Line> line) -> ShareCard* {
+        if (button("share.others")->isVisible()) QTest::mouseClick(button("share.others"), Qt::LeftButton);
+        for (auto* c : panel_->findChildren<ShareCard*>()) {
+            if (!c->isVisible() || c->way() < 0) continue;
+            const auto& way = panel_->found()->ladder.ways[static_cast<std::size_t>(c->way())];
+            if (way.kind == shareout::WayKind::fewerPieces && way.line == line) return c;
+        }
+        return nullptr;
+    };
+    auto* fewerJars = fewerOf(tests::supperLine);
+    ASSERT_NE(fewerJars, nullptr);
+    QTest::mouseClick(fewerJars, Qt::LeftButton);
+    QTest::mouseClick(button("share.make"), Qt::LeftButton);
+    rest();
+    EXPECT_EQ(jars(), Pieces(21));
+    auto* fewerPosies = fewerOf(posies.id);
+    ASSERT_NE(fewerPosies, nullptr) << "they are short still";
+    QTest::mouseClick(fewerPosies, Qt::LeftButton);
+    auto* minutes = panel_->findChild<QLineEdit*>(QStringLiteral("share.made.minutes"));
+    ASSERT_TRUE(minutes && minutes->isVisible());
+    QTest::keyClick(minutes, Qt::Key_Return);
+    rest();
+    const auto& now = bench_->season();
+    ASSERT_EQ(now.made.size(), 2U);
+    for (const auto& made : now.made)
+        EXPECT_EQ(made.pieces, now.lines.find(made.line)->pieces) << made.line.value;
+}
+
 TEST_F(SharePanelTest, AMixIsChosenStepByStepAndTakenAtOnce) {
     open(tests::supperSeason());
     if (button("share.others")->isVisible()) QTest::mouseClick(button("share.others"), Qt::LeftButton);

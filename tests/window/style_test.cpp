@@ -6,6 +6,7 @@
 #include "ui/bookings/brief_tab.h"
 #include "ui/common/field_edit.h"
 #include "ui/common/style/looks.h"
+#include "ui/common/style/mnemonics.h"
 #include "ui/shell/strip/bloom_strip.h"
 
 #include <QCheckBox>
@@ -155,6 +156,22 @@ TEST_F(StyleTest, TheFirstPictureWaitsForNoPageAndTheRestComesByItself) {
     bool complete = false;
     QObject::connect(window.view(), &SeasonView::complete, [&] { complete = true; });
     EXPECT_TRUE(QTest::qWaitFor([&] { return complete; }, 30000));
+}
+
+/// As painted: a line under the letter while Alt is held, and only then.
+TEST_F(StyleTest, LettersOfAltAreUnderlinedWhileItIsHeld) {
+    QPushButton button(QStringLiteral("&Keep"));
+    button.resize(200, 40);
+    button.show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&button));
+    const auto picture = [&] { return button.grab().toImage(); };
+    const auto plain = picture();
+    QTest::keyPress(&button, Qt::Key_Alt);
+    EXPECT_TRUE(Mnemonics::areShown());
+    EXPECT_NE(picture(), plain);
+    QTest::keyRelease(&button, Qt::Key_Alt);
+    EXPECT_FALSE(Mnemonics::areShown());
+    EXPECT_EQ(picture(), plain);
 }
 
 } // namespace withy::ui

@@ -21,6 +21,10 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+#include <ranges>
+#include <utility>
+
 namespace withy::ui {
 
 namespace {
@@ -57,6 +61,16 @@ void addChoice(QMenu* menu, QActionGroup* group, const QString& words, bool now,
     group->addAction(action);
 }
 
+/// Of a list whose rows stand one under another: the first and the last.
+std::pair<int, int> rowsInView(const QListView& view) {
+    const auto rows = std::views::iota(0, view.model()->rowCount());
+    const auto rectOf = [&](int row) { return view.visualRect(view.model()->index(row, 0)); };
+    const int height = view.viewport()->height();
+    const auto first = std::ranges::partition_point(rows, [&](int row) { return rectOf(row).bottom() < 0; });
+    const auto past = std::ranges::partition_point(rows, [&](int row) { return rectOf(row).top() < height; });
+    return {static_cast<int>(first - rows.begin()), static_cast<int>(past - rows.begin()) - 1};
+}
+
 } // namespace
 
 BookingList::BookingList(Workbench& bench, QWidget* parent)
@@ -82,6 +96,7 @@ BookingList::BookingList(Workbench& bench, QWidget* parent)
     connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] {
         if (!marking_) pickCurrent();
     });
+    model_->rowsInView = [this] { return withy::ui::rowsInView(*view_); };
     connect(model_, &QAbstractItemModel::modelReset, this, [this] { choose(chosen_); });
     connect(model_, &QAbstractItemModel::dataChanged, this, &BookingList::showFoot);
     showParts();

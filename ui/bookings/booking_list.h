@@ -32,8 +32,6 @@ public:
     /// Only marks and days, in a column as wide as they need.
     void setNarrow(bool narrow);
 
-    [[nodiscard]] bool isNarrow() const { return narrow_; }
-
     void beginFinding();
     void enter();
 

@@ -133,6 +133,8 @@ void BookingPage::makeTabs() {
     }
     segments_ = new Segments(tr("Part of the booking"), words, Segments::Look::tabs);
     segments_->setObjectName(QStringLiteral("booking.tabs"));
+    segments_->setCurrent(first_);
+    stack_->setCurrentIndex(first_);
 }
 
 BookingTab& BookingPage::tab(int index) {
@@ -225,14 +227,13 @@ void BookingPage::refresh() {
     if (!b) return;
     title_->showTitle(text(b->title));
     facts_->setText(bookingFacts(season, *b).join(QStringLiteral("   ·   ")));
-    QString standing = standingWords(*b);
-    standing[0] = standing[0].toUpper();
+    const QString standing = capital(standingWords(*b));
     standing_->setText(standing);
     standing_->setAccessibleName(tr("Standing: %1").arg(standing));
 }
 
 int BookingPage::currentTab() const {
-    return stack_ ? stack_->currentIndex() : 0;
+    return stack_ ? stack_->currentIndex() : first_;
 }
 
 void BookingPage::showTab(int index) {
@@ -252,6 +253,15 @@ void BookingPage::showTab(const QString& id) {
     for (int i = 0; i < tabCount(); ++i) {
         if (id == QLatin1String(tabs_[static_cast<std::size_t>(i)].id)) showTab(i);
     }
+}
+
+void BookingPage::beginAt(const QString& id) {
+    for (int i = 0; i < tabCount(); ++i)
+        if (id == QLatin1String(tabs_[static_cast<std::size_t>(i)].id)) first_ = i;
+}
+
+QString BookingPage::currentTabId() const {
+    return QString::fromLatin1(tabs_[static_cast<std::size_t>(currentTab())].id);
 }
 
 void BookingPage::stepTab(int by) {

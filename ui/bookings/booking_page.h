@@ -33,6 +33,9 @@ public:
     [[nodiscard]] int currentTab() const;
     void showTab(int index);
     void showTab(const QString& id);
+    /// The tab it shows first, once there are tabs; an id that none of them has changes nothing.
+    void beginAt(const QString& id);
+    [[nodiscard]] QString currentTabId() const;
     /// By one, round the end.
     void stepTab(int by);
 
@@ -71,6 +74,7 @@ private:
     Workbench& bench_;
     std::optional<Id<model::Booking>> id_;
     std::vector<TabEntry> tabs_;
+    int first_ = 0;                                        ///< tab
     std::vector<std::optional<Id<model::Booking>>> shown_; ///< by tab
     QMenu* menu_ = nullptr;
     QStackedWidget* outer_ = nullptr; ///< empty words, or the booking; none before the first picture

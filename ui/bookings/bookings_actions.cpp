@@ -19,12 +19,18 @@ namespace withy::ui {
 
 void BookingsPlace::addActions(Actions& actions) {
     actions_ = &actions;
-    actions.add({"booking.new", tr("&New booking"), Qt::CTRL | Qt::Key_N}, [this] { newBooking(); });
+    actions.add({"booking.new", tr("&New booking"), Qt::CTRL | Qt::Key_N,
+                 tr("A title and a day are enough to begin with")},
+                [this] { newBooking(); });
     actions.add({"booking.find", tr("&Find a booking"), QKeySequence::Find,
                  tr("By title, client, place, standing or date")},
                 [this] { find(); });
-    actions.add({"booking.next", tr("Ne&xt booking"), Qt::CTRL | Qt::Key_Down}, [this] { step(1); });
-    actions.add({"booking.previous", tr("&Previous booking"), Qt::CTRL | Qt::Key_Up}, [this] { step(-1); });
+    actions.add(
+        {"booking.next", tr("Ne&xt booking"), Qt::CTRL | Qt::Key_Down, tr("As they stand in the list")},
+        [this] { step(1); });
+    actions.add(
+        {"booking.previous", tr("&Previous booking"), Qt::CTRL | Qt::Key_Up, tr("As they stand in the list")},
+        [this] { step(-1); });
     more_->addAction(
         actions.add({"booking.duplicate", tr("&Duplicate booking"), Qt::CTRL | Qt::SHIFT | Qt::Key_D,
                      tr("The same again, 52 weeks on, as an enquiry")},
@@ -35,9 +41,13 @@ void BookingsPlace::addActions(Actions& actions) {
     for (const auto s : {model::Standing::quoted, model::Standing::booked, model::Standing::made,
                          model::Standing::delivered, model::Standing::settled, model::Standing::lost}) {
         const std::string id = "booking.mark." + std::string(model::wordOf(s));
-        actions.add({id.c_str(), tr("Mark as %1").arg(standingWords(s)), {}, {}}, [this, s] {
-            if (chosen_) take(edits::setStanding(bench_.season(), *chosen_, s, bench_.today()));
-        });
+        actions.add({id.c_str(),
+                     tr("&Mark as %1").arg(standingWords(s)),
+                     {},
+                     tr("Where the booking stands; undo puts back what it was")},
+                    [this, s] {
+                        if (chosen_) take(edits::setStanding(bench_.season(), *chosen_, s, bench_.today()));
+                    });
     }
     more_->addAction(actions.add({"booking.cutting", tr("Cutting da&y"), Qt::CTRL | Qt::Key_T,
                                   tr("The tally: what came in, plant by plant")},
@@ -56,7 +66,7 @@ void BookingsPlace::addTabActions(Actions& actions) {
         const std::string id = std::string("booking.tab.") + entry.id;
         const QKeySequence keys =
             i < 9 ? QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i)) : QKeySequence();
-        actions.add({id.c_str(), tr("Show %1").arg(entry.words), keys}, [this, i] {
+        actions.add({id.c_str(), tr("Sho&w %1").arg(entry.words), keys}, [this, i] {
             comeForward();
             page_->showTab(i);
             page_->enter();
@@ -64,9 +74,11 @@ void BookingsPlace::addTabActions(Actions& actions) {
         ++i;
     }
     page_->addTabActions(actions);
-    actions.add({"booking.tab.next", tr("Next part of the booking"), Qt::CTRL | Qt::Key_PageDown},
+    actions.add({"booking.tab.next", tr("Next part of the bookin&g"), Qt::CTRL | Qt::Key_PageDown,
+                 tr("Brief, pieces, stems, kit, run-up, money, papers")},
                 [this] { page_->stepTab(1); });
-    actions.add({"booking.tab.previous", tr("Previous part of the booking"), Qt::CTRL | Qt::Key_PageUp},
+    actions.add({"booking.tab.previous", tr("Previous part of the b&ooking"), Qt::CTRL | Qt::Key_PageUp,
+                 tr("The same the other way round")},
                 [this] { page_->stepTab(-1); });
 }
 

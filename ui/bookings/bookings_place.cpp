@@ -8,6 +8,7 @@
 #include "ui/logic/edits/booking_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_list_model.h"
+#include "ui/logic/season_looks.h"
 #include "ui/paint/spacing.h"
 #include "ui/shell/actions.h"
 
@@ -195,6 +196,19 @@ void BookingsPlace::enter() {
         setFocus();
     else
         list_->enter();
+}
+
+void BookingsPlace::addTo(SeasonLook& look) const {
+    look.booking = chosen_;
+    look.tab = page_->currentTabId();
+    look.sort = sortWord(list_->model().choice().sort);
+}
+
+void BookingsPlace::lookAsLast(const SeasonLook& look) {
+    auto& listed = list_->model();
+    if (const auto sort = sortOf(look.sort); sort && *sort != listed.choice().sort) listed.setSort(*sort);
+    page_->beginAt(look.tab);
+    if (look.booking && listed.rowOf(*look.booking) >= 0) choose(*look.booking);
 }
 
 bool BookingsPlace::makeNext() {

@@ -27,6 +27,8 @@ public:
     void enter() override;
     [[nodiscard]] std::optional<model::Ref> shown() const override;
     bool makeNext() override;
+    void addTo(SeasonLook& look) const override;
+    void lookAsLast(const SeasonLook& look) override;
 
     [[nodiscard]] std::optional<Id<model::Booking>> chosen() const { return chosen_; }
 

@@ -58,6 +58,7 @@ BriefTab::BriefTab(Workbench& bench, QWidget* parent)
     columns_->addWidget(makeLeft(), 1);
     columns_->addWidget(makeRight(), 1);
     connect(&bench_, &Workbench::changed, this, &BriefTab::refresh);
+    connect(&bench_, &Workbench::dayTurned, this, &BriefTab::refresh);
     arrange();
 }
 
@@ -173,7 +174,8 @@ void BriefTab::addActions(Actions& actions) {
     actions.add({"booking.sayColours", tr("Say the wished &colours"), Qt::CTRL | Qt::SHIFT | Qt::Key_C,
                  tr("plum 30, coral 30: with their shares")},
                 [this, goTo] { goTo(colours_->line()); });
-    actions.add({"booking.ask", tr("Note an open &question"), Qt::CTRL | Qt::SHIFT | Qt::Key_Q},
+    actions.add({"booking.ask", tr("Note an open &question"), Qt::CTRL | Qt::SHIFT | Qt::Key_Q,
+                 tr("What must still be asked, and by when")},
                 [this, goTo] {
                     goTo(&questions_->open());
                     questions_->open().startNewRow();

@@ -2,11 +2,14 @@
 #include "ui/bookings/moved_line.h"
 
 #include "ui/common/text_label.h"
+#include "ui/logic/models/finding_list.h"
 #include "ui/logic/models/what_moved.h"
 #include "ui/paint/spacing.h"
 
 #include <QHBoxLayout>
 #include <QPushButton>
+
+#include <utility>
 
 namespace withy::ui {
 
@@ -45,8 +48,15 @@ void MovedLine::watch(std::optional<Id<model::Booking>> id) {
     if (id_ == id) return;
     clear();
     id_ = id;
-    plan_ = planOf(bench_, id);
-    season_ = bench_.season();
+    now_ = {bench_.season(), planOf(bench_, id)};
+    was_.reset();
+    toMend_ = countToMend();
+}
+
+/// What is wrong with it is known when all parts of the plan are there.
+std::optional<int> MovedLine::countToMend() const {
+    if (!now_.plan || !bench_.planIsCurrent()) return std::nullopt;
+    return toMend(bench_.season(), bench_.plan(), *id_);
 }
 
 void MovedLine::clear() {
@@ -59,17 +69,22 @@ QString MovedLine::words() const {
 }
 
 void MovedLine::compare() {
-    const auto now = planOf(bench_, id_);
-    if (now && plan_ && now != plan_) {
-        const QString words = whatMoved({season_, *plan_}, {bench_.season(), *now});
+    Stood now{bench_.season(), planOf(bench_, id_)};
+    if (now.plan && now_.plan && now.plan != now_.plan) was_ = now_;
+    now_ = std::move(now);
+    const auto mend = countToMend();
+    if (was_ && now_.plan) {
+        const QString words =
+            whatMoved({was_->season, *was_->plan, toMend_}, {now_.season, *now_.plan, mend});
         if (!words.isEmpty()) {
             words_->setText(words);
             undo_->setEnabled(bench_.canUndo());
             show();
         }
     }
-    plan_ = now;
-    season_ = bench_.season();
+    if (!bench_.planIsCurrent()) return;
+    was_.reset();
+    toMend_ = mend;
 }
 
 } // namespace withy::ui

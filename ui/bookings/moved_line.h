@@ -6,6 +6,7 @@
 #include <QWidget>
 
 #include <memory>
+#include <optional>
 
 class QPushButton;
 
@@ -31,11 +32,20 @@ Q_SIGNALS:
 
 private:
     void compare();
+    [[nodiscard]] std::optional<int> countToMend() const;
 
     Workbench& bench_;
     std::optional<Id<model::Booking>> id_;
-    model::Season season_; ///< as it was when plan_ was made
-    std::shared_ptr<const plan::BookingPlan> plan_;
+
+    struct Stood {
+        model::Season season; ///< as it was when the plan was made
+        std::shared_ptr<const plan::BookingPlan> plan;
+    };
+
+    Stood now_;
+    /// What the last edit began from, until the shed and the run-up have said what they think of it.
+    std::optional<Stood> was_;
+    std::optional<int> toMend_; ///< by the last whole plan
     TextLabel* words_;
     QPushButton* undo_;
 };

@@ -111,11 +111,13 @@ void PieceDetails::layTables(const model::Line& line) {
             auto* across = new QHBoxLayout(row);
             across->setContentsMargins(0, 0, 0, 0);
             across->setSpacing(grid(3));
-            auto* each = new Stepper(tr("Pieces on each of %1").arg(tableWords(*t)));
+            const QString where = t->howMany == 1 ? tr("on %1").arg(loneTableWords(*t))
+                                                  : tr("on each of %1").arg(tableWords(*t));
+            auto* each = new Stepper(tr("Pieces %1").arg(where));
             each->setObjectName(QStringLiteral("pieces.%1.table.%2").arg(line_.value).arg(t->id.value));
             each->setRange(0, 1000);
             across->addWidget(each);
-            across->addWidget(new TextLabel(TypeRole::text, tr("on each of %1").arg(tableWords(*t))), 1);
+            across->addWidget(new TextLabel(TypeRole::text, where), 1);
             tables_->layout()->addWidget(row);
             connect(each, &Stepper::changed, this, [this, table = t->id](qint64 n) {
                 take(edits::setPlacement(bench_.season(), line_, table, n));

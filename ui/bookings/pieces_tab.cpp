@@ -7,6 +7,7 @@
 #include "ui/common/answer_phrases.h"
 #include "ui/common/colour_balance.h"
 #include "ui/common/drawn_design.h"
+#include "ui/common/figure.h"
 #include "ui/common/segments.h"
 #include "ui/common/text_label.h"
 #include "ui/logic/edits/booking_edits.h"
@@ -14,6 +15,7 @@
 #include "ui/logic/models/booking_pieces.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/share_search.h"
+#include "ui/logic/work_hours.h"
 #include "ui/paint/piece_pictures.h"
 #include "ui/paint/spacing.h"
 
@@ -109,16 +111,31 @@ QWidget* PiecesTab::makeFoot() {
     makeSpare_->setObjectName(QStringLiteral("pieces.makeSpare"));
     makeSpare_->setProperty("look", QStringLiteral("link"));
     makeSpare_->setToolTip(tr("One more of what there is most of; it is not charged"));
-    total_ = new TextLabel(TypeRole::strong);
-    total_->setObjectName(QStringLiteral("pieces.total"));
-    total_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    total_->setWordWrap(true);
-    auto* across = new QHBoxLayout(foot_);
-    across->setContentsMargins(0, 0, 0, 0);
+    making_ = new FigureButton;
+    making_->setObjectName(QStringLiteral("pieces.making"));
+    worth_ = new FigureButton;
+    worth_->setObjectName(QStringLiteral("pieces.worth"));
+    worthWords_ = new TextLabel(TypeRole::text, tr("at list price"), Ink::second);
+    working_ = new WorkingPanel;
+    working_->hide();
+    auto* across = new QHBoxLayout;
     across->setSpacing(grid(2));
     across->addWidget(spare_);
     across->addWidget(makeSpare_);
-    across->addWidget(total_, 1);
+    across->addStretch(1);
+    across->addWidget(new TextLabel(TypeRole::text, tr("in all"), Ink::second));
+    across->addWidget(making_);
+    across->addWidget(new TextLabel(TypeRole::text, tr("of making,"), Ink::second));
+    across->addWidget(worth_);
+    across->addWidget(worthWords_);
+    auto* rows = new QVBoxLayout(foot_);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(grid(1));
+    rows->addLayout(across);
+    rows->addWidget(working_);
+    for (auto* figure : {making_, worth_})
+        connect(figure, &FigureButton::opened, this, [this, figure](bool open) { openTotal(figure, open); });
+    connect(working_, &WorkingPanel::leadTo, this, &PiecesTab::leadTo);
     connect(makeSpare_, &QPushButton::clicked, this, &PiecesTab::makeSpare);
     return foot_;
 }
@@ -173,7 +190,8 @@ void PiecesTab::showColours() {
     ColourView real;
     if (id_ && isTallied(season, *id_)) {
         const auto* plan = planInHand(bench_, id_);
-        const auto store = plan ? storeFor(season, bench_.plan().cover.get(), *id_, plan->makeUpStart.day)
+        const auto store = plan ? storeFor(season, bench_.plan().cover.get(), *id_,
+                                           workHours(season, bench_.plan(), *id_).makeUpStart.day)
                                 : std::vector<shareout::TallyLine>{};
         const auto shared = plan::planShare(season, *id_, store);
         if (shared.ok()) real = bookingColours(season, *id_, &shared->share);
@@ -261,8 +279,28 @@ void PiecesTab::showFigures() {
         spare += line->sparePieces.value;
     spare_->setText(spareWords(spare));
     makeSpare_->setVisible(spare == 0);
-    total_->setText(plan ? piecesTotal(bench_.season(), *plan) : QString());
+    showTotals(plan);
     showColours();
+}
+
+void PiecesTab::showTotals(const plan::BookingPlan* plan) {
+    const auto making = plan ? makingTotal(bench_.season(), *plan) : PieceFigure{};
+    const auto worth = plan ? worthTotal(bench_.season(), *plan) : PieceFigure{};
+    making_->setFacts({making.figure, making.means, making.working, std::nullopt, {}, {}});
+    worth_->setFacts({worth.figure, worth.means, worth.working, std::nullopt, {}, worth.lines});
+    worth_->setVisible(!worth.figure.isEmpty());
+    worthWords_->setVisible(!worth.figure.isEmpty());
+    for (auto* figure : {making_, worth_})
+        if (figure->isChecked()) working_->setFacts(figure->facts());
+}
+
+void PiecesTab::openTotal(FigureButton* figure, bool open) {
+    if (open) {
+        for (auto* other : {making_, worth_})
+            if (other != figure) other->setChecked(false);
+        working_->setFacts(figure->facts());
+    }
+    working_->setVisible(open);
 }
 
 void PiecesTab::take(const model::Edit& edit) {

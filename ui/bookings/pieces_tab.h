@@ -11,12 +11,14 @@ namespace withy::ui {
 
 class AnswerLabel;
 class ColourBalance;
+class FigureButton;
 class LineUp;
 class PieceField;
 class PiecePictures;
 class PieceRowView;
 class Segments;
 class TextLabel;
+class WorkingPanel;
 
 /// The pieces of a booking: the answer, what they look like side by side, and a row for each.
 class PiecesTab : public BookingTab {
@@ -43,6 +45,8 @@ private:
     void refresh();
     void layRows();
     void showFigures();
+    void showTotals(const plan::BookingPlan* plan);
+    void openTotal(FigureButton* figure, bool open);
     QWidget* makeColours();
     void showColours();
     void offerTables();
@@ -62,7 +66,10 @@ private:
     PieceField* add_ = nullptr;
     TextLabel* spare_ = nullptr;
     QPushButton* makeSpare_ = nullptr;
-    TextLabel* total_ = nullptr;
+    FigureButton* making_ = nullptr; ///< of all pieces
+    FigureButton* worth_ = nullptr;
+    TextLabel* worthWords_ = nullptr;
+    WorkingPanel* working_ = nullptr;
     QWidget* foot_ = nullptr;
     ColourBalance* colours_ = nullptr;
     QBoxLayout* colourOf_ = nullptr; ///< holds what to look at: all pieces, or one table

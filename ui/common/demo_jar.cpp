@@ -27,10 +27,7 @@ std::optional<PieceDrawing> demoPiece() {
 DemoJar::DemoJar(QWidget* parent) : QWidget(parent) {
     setAccessibleName(tr("A design of the demo season"));
     new FirstPicture(this, [this] { read(); });
-    connect(&pictures_, &PiecePictures::ready, this, [this] {
-        drawn_ = true;
-        update();
-    });
+    connect(&pictures_, &PiecePictures::ready, this, qOverload<>(&QWidget::update));
 }
 
 void DemoJar::read() {

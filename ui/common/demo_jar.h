@@ -20,8 +20,6 @@ class DemoJar : public QWidget {
 public:
     explicit DemoJar(QWidget* parent = nullptr);
 
-    [[nodiscard]] bool isDrawn() const { return drawn_; }
-
 protected:
     void paintEvent(QPaintEvent* event) override;
 
@@ -31,7 +29,6 @@ private:
     PiecePictures pictures_;
     std::optional<PieceDrawing> piece_;
     QRectF bounds_;
-    bool drawn_ = false;
     QThreadPool pool_; // last: its work looks at the others
 };
 

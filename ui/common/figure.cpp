@@ -3,11 +3,11 @@
 
 #include "ui/common/text_label.h"
 #include "ui/common/widget_parts.h"
-#include "ui/logic/wording.h"
 #include "ui/paint/spacing.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QMetaMethod>
 #include <QPushButton>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -16,8 +16,12 @@ namespace withy::ui {
 
 namespace {
 
-QStringList wordsOf(const FigureFacts& facts) {
-    return facts.words.isEmpty() ? grouped(lines(facts.working, facts.units), facts.working) : facts.words;
+QStringList linesOf(const FigureFacts& facts) {
+    return facts.words.isEmpty() ? lines(facts.working, facts.units) : facts.words;
+}
+
+std::vector<WorkingGroup> groupsOf(const FigureFacts& facts) {
+    return groups(linesOf(facts), facts.working);
 }
 
 /// What a line comes to is strong.
@@ -68,7 +72,8 @@ void FigureButton::setFacts(const FigureFacts& facts) {
     facts_ = facts;
     setText(asTyped(facts.figure));
     setAccessibleName(facts.means.isEmpty() ? facts.figure : tr("%1 %2").arg(facts.figure, facts.means));
-    setAccessibleDescription(tr("Opens its working: %1").arg(wordsOf(facts).join(QStringLiteral(", "))));
+    setAccessibleDescription(
+        tr("Opens its working: %1").arg(grouped(linesOf(facts), facts.working).join(QStringLiteral(", "))));
     setToolTip(tr("How this came about"));
 }
 
@@ -79,20 +84,69 @@ WorkingPanel::WorkingPanel(QWidget* parent) : QWidget(parent), rows_(new QVBoxLa
 }
 
 void WorkingPanel::setFacts(const FigureFacts& facts) {
-    const auto words = wordsOf(facts);
-    const auto leads = facts.leadsTo ? facts.leadWords + QString::number(facts.leadsTo->id) : QString();
-    if (rows_->count() > 0 && shown_ == words + QStringList{leads}) return; // so that the focus stays
-    shown_ = words + QStringList{leads};
+    facts_ = facts;
+    made_ = false;
+    if (isVisible()) make();
+}
+
+void WorkingPanel::showEvent(QShowEvent* event) {
+    make();
+    QWidget::showEvent(event);
+}
+
+QPushButton* WorkingPanel::lead() {
+    make();
+    return lead_;
+}
+
+std::vector<QPushButton*> WorkingPanel::leads() {
+    make();
+    auto all = lineLeads_;
+    if (lead_) all.push_back(lead_);
+    return all;
+}
+
+QPushButton* WorkingPanel::addLead(const QString& words, const QString& spoken, const model::Ref& place) {
+    auto* button = new QPushButton(asTyped(words));
+    button->setProperty("look", QStringLiteral("link"));
+    button->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    if (!spoken.isEmpty()) {
+        button->setAccessibleName(spoken);
+        button->setToolTip(tr("Go to where this can be changed"));
+    }
+    connect(button, &QPushButton::clicked, this, [this, place] { Q_EMIT leadTo(place); });
+    return button;
+}
+
+void WorkingPanel::make() {
+    if (made_) return;
+    made_ = true;
+    const auto now = groupsOf(facts_);
+    const auto lead = facts_.leadsTo ? facts_.leadWords + QString::number(facts_.leadsTo->id) : QString();
+    if (rows_->count() > 0 && shown_ == now && shownLead_ == lead) return; // so that the focus stays
+    shown_ = now;
+    shownLead_ = lead;
     clearLayout(*rows_);
+    lineLeads_.clear();
     lead_ = nullptr;
-    for (const auto& line : words)
-        rows_->addWidget(lineOf(line));
-    if (!facts.leadsTo) return;
-    lead_ = new QPushButton(facts.leadWords.isEmpty() ? tr("Change it") : asTyped(facts.leadWords));
+    const bool leads = isSignalConnected(QMetaMethod::fromSignal(&WorkingPanel::leadTo));
+    for (const auto& group : now) {
+        auto* holder = new QWidget;
+        auto* row = new QHBoxLayout(holder);
+        row->setContentsMargins(0, 0, 0, 0);
+        row->setSpacing(grid(3));
+        row->addWidget(lineOf(group.words), 1);
+        for (const auto& way : group.leads) {
+            if (facts_.leadsTo == way.place || !leads) continue; // the whole leads there; nothing listens
+            lineLeads_.push_back(addLead(way.words, way.spoken, way.place));
+            lineLeads_.back()->setObjectName(QStringLiteral("working.line.%1").arg(lineLeads_.size()));
+            row->addWidget(lineLeads_.back(), 0, Qt::AlignTop);
+        }
+        rows_->addWidget(holder);
+    }
+    if (!facts_.leadsTo) return;
+    lead_ = addLead(facts_.leadWords.isEmpty() ? tr("Change it") : facts_.leadWords, {}, *facts_.leadsTo);
     lead_->setObjectName(QStringLiteral("working.lead"));
-    lead_->setProperty("look", QStringLiteral("link"));
-    lead_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
-    connect(lead_, &QPushButton::clicked, this, [this, ref = *facts.leadsTo] { Q_EMIT leadTo(ref); });
     rows_->addWidget(lead_);
 }
 

@@ -4,12 +4,14 @@
 #ifndef Q_MOC_RUN
 #include "core/base/working.h"
 #include "core/model/edit.h"
+#include "ui/logic/wording.h"
 #endif
 
 #include <QToolButton>
 #include <QWidget>
 
 #include <optional>
+#include <vector>
 
 class QPushButton;
 class QVBoxLayout;
@@ -23,7 +25,7 @@ struct FigureFacts {
     Working working;
     std::optional<model::Ref> leadsTo; ///< the record behind it, if one place can change it
     QString leadWords;                 ///< "Change the spare"
-    QStringList words;                 ///< the working in words, when its units do not say all (money)
+    QStringList words;                 ///< a line each, when their units do not say all (money); else empty
     model::UnitSystem units = model::UnitSystem::metric; ///< of the working's lines
 };
 
@@ -56,7 +58,8 @@ private:
     FigureFacts facts_;
 };
 
-/// The working of one figure, on mist with a stem at its left; opens below the row it is about.
+/// The working of one figure, on mist with a stem at its left; opens below the row it is about. Beside a line
+/// stands the way to what it rests on. What is not open is not made.
 class WorkingPanel : public QWidget {
     Q_OBJECT
 
@@ -64,16 +67,28 @@ public:
     explicit WorkingPanel(QWidget* parent = nullptr);
     void setFacts(const FigureFacts& facts);
 
-    /// The way to what it rests on; null when there is none.
-    [[nodiscard]] QPushButton* lead() const { return lead_; }
+    /// The way to what the whole rests on; null when there is none.
+    [[nodiscard]] QPushButton* lead();
+    /// All ways, in the order of their lines, the whole's last.
+    [[nodiscard]] std::vector<QPushButton*> leads();
 
 Q_SIGNALS:
     void leadTo(const withy::model::Ref& ref);
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
+    void make();
+    QPushButton* addLead(const QString& words, const QString& spoken, const model::Ref& place);
+
     QVBoxLayout* rows_;
     QPushButton* lead_ = nullptr;
-    QStringList shown_;
+    std::vector<QPushButton*> lineLeads_;
+    FigureFacts facts_;
+    std::vector<WorkingGroup> shown_;
+    QString shownLead_;
+    bool made_ = false; ///< what it holds is of facts_
 };
 
 } // namespace withy::ui

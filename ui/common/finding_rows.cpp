@@ -152,11 +152,12 @@ void FindingRows::showRow(std::size_t index) {
     row.words->setText(breakable(words));
     row.words->setInk(listed.accepted ? Ink::second : Ink::text);
     row.lead->setText(leadWords(listed.finding));
+    row.lead->setVisible(here_ != listed.finding.place);
     row.lead->setAccessibleName(tr("%1: %2").arg(row.lead->text(), words));
     row.settle->setText(listed.accepted ? tr("Ask again") : tr("Leave it so"));
     row.settle->setAccessibleName(tr("%1: %2").arg(row.settle->text(), words));
     row.settle->setToolTip(listed.accepted ? tr("Count it among what wants looking at")
-                                           : tr("Keeps quiet about it until its figures change"));
+                                           : tr("Says no more of it until its figures change"));
     row.all->show();
 }
 

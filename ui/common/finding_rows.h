@@ -25,6 +25,9 @@ public:
     FindingRows(Workbench& bench, const QString& name, QWidget* parent = nullptr);
     void setFindings(std::vector<ListedFinding> list);
 
+    /// Where it stands: what is to be mended there needs no way to it.
+    void setHere(const model::Ref& here) { here_ = here; }
+
     /// Says whose each is: for a list over many bookings.
     void nameBookings() { names_ = true; }
 
@@ -59,6 +62,7 @@ private:
     std::size_t most_ = 30; ///< rows made at once: a long list must not hold the window
     bool unfolded_ = false;
     bool names_ = false;
+    std::optional<model::Ref> here_;
 };
 
 } // namespace withy::ui

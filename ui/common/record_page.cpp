@@ -129,6 +129,7 @@ void RecordPage::addActions(Actions& actions) {
 }
 
 bool RecordPage::goTo(const model::Ref& ref) {
+    if (ref.table == spec_.table.kind && ref.id == 0) return true; // the page itself: no record is meant
     if (ref.table == spec_.table.kind && model::hasRecord(bench_.season(), ref.table, ref.id)) {
         if (find_ && table_->records().rowOf(ref.id) < 0) find_->clear();
         table_->choose(ref.id);

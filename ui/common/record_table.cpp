@@ -58,6 +58,8 @@ RecordTable::RecordTable(Workbench& bench, RecordTableSpec spec, QWidget* parent
     said_->setWordWrap(true);
     said_->setMargin(grid(1));
     said_->hide();
+    // What asks() for the grower may ask by the day.
+    connect(&bench, &Workbench::dayTurned, viewport(), qOverload<>(&QWidget::update));
     connect(delegate, &RecordDelegate::enterPressed, this, [this] { goDown(); });
     connect(delegate, &RecordDelegate::tabPressed, this, [this](bool back) { goAcross(back); });
     connect(delegate, &RecordDelegate::judged, this,

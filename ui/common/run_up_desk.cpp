@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/common/run_up_desk.h"
 
+#include "ui/common/copy_rows.h"
 #include "ui/common/figure.h"
 #include "ui/common/run_up_timeline.h"
 #include "ui/common/step_delegate.h"
@@ -37,7 +38,7 @@ RunUpDesk::RunUpDesk(Workbench& bench, BoardStyle style, const QString& name, QW
     list_->setEditTriggers(QAbstractItemView::EditKeyPressed | QAbstractItemView::DoubleClicked |
                            QAbstractItemView::AnyKeyPressed);
     list_->setSelectionBehavior(QAbstractItemView::SelectRows);
-    list_->setSelectionMode(QAbstractItemView::SingleSelection);
+    copiesRows(list_, [this](const QString& words) { Q_EMIT told(words); });
     list_->setShowGrid(false);
     list_->setTabKeyNavigation(false);
     list_->setWordWrap(true);
@@ -131,6 +132,7 @@ QWidget* RunUpDesk::makeBar(const QString& name) {
         row->addWidget(w);
     row->addStretch(1);
     all->addLayout(row);
+    connect(model_, &WeekStepsModel::refused, &bench_, &Workbench::refused);
     connect(tick_, &QPushButton::clicked, this, &RunUpDesk::tick);
     connect(keep_, &QPushButton::clicked, this, &RunUpDesk::keep);
     connect(who_, &QComboBox::activated, this, &RunUpDesk::giveTo);

@@ -44,6 +44,7 @@ public:
 
 Q_SIGNALS:
     void leadTo(const withy::model::Ref& ref);
+    void told(const QString& sentence);
 
 protected:
     void changeEvent(QEvent* event) override;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/common/style.h"
 
+#include "ui/common/style/mnemonics.h"
 #include "ui/common/style/withy_style.h"
 #include "ui/paint/type.h"
 
@@ -66,6 +67,7 @@ void applyStyle(Theme theme, double points) {
                              "QComboLineEdit", "QLabel", "QPushButton", "QToolButton", "QCheckBox",
                              "QRadioButton", "QAbstractItemView", "QListView"})
         QApplication::setFont(typeFont(TypeRole::text), part);
+    Mnemonics::watch();
     QApplication::setStyle(new WithyStyle); // each part takes its colours and sizes anew
 }
 

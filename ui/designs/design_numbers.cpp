@@ -2,6 +2,7 @@
 #include "ui/designs/design_numbers.h"
 
 #include "ui/common/field_edit.h"
+#include "ui/common/finding_rows.h"
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
 #include "ui/common/when_seen.h"
@@ -40,8 +41,9 @@ DesignNumbers::DesignNumbers(Workbench& bench, QWidget* parent)
     , figures_(column())
     , minutes_(new FieldEdit(bench, model::TableKind::designs, "minutes"))
     , price_(new FieldEdit(bench, model::TableKind::designs, "price"))
-    , findings_(column()) {
-    findings_->setSpacing(grid(3));
+    , notes_(column())
+    , findings_(new FindingRows(bench, QStringLiteral("designs.findings"))) {
+    notes_->setSpacing(grid(3));
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(grid(5), grid(3), grid(5), grid(4));
     all->setSpacing(grid(2));
@@ -53,8 +55,11 @@ DesignNumbers::DesignNumbers(Workbench& bench, QWidget* parent)
     all->addWidget(fieldRow(tr("Minutes to make one"), minutes_));
     all->addWidget(fieldRow(tr("Price of one"), price_));
     all->addWidget(new Rule(Rule::Kind::hair));
-    all->addLayout(findings_);
+    all->addLayout(notes_);
+    all->addWidget(findings_);
     all->addStretch(1);
+    connect(findings_, &FindingRows::leadTo, this, &DesignNumbers::leadTo);
+    connect(findings_, &FindingRows::refused, this, &DesignNumbers::refused);
     connect(stems_, &FigureRow::leadTo, this, &DesignNumbers::leadTo);
     auto* seen = new WhenSeen(this, [this] { refresh(); });
     connect(&bench_, &Workbench::changed, seen, &WhenSeen::ask);
@@ -90,7 +95,9 @@ void DesignNumbers::refresh() {
     stems_->setFigure(stemsFigure(bench_.season(), d->id), bench_.season().theSettings().units);
     fillUses();
     fillFigures();
-    fillFindings();
+    fillNotes();
+    findings_->setHere({model::TableKind::designs, d->id.value});
+    findings_->setFindings(findingsOfDesign(bench_.season(), bench_.plan(), d->id));
 }
 
 /// A long name is shortened rather than the figures pushed out of sight.
@@ -153,11 +160,11 @@ void DesignNumbers::fillFigures() {
     }
 }
 
-void DesignNumbers::fillFindings() {
-    const QStringList now = designFindings(bench_.season(), bench_.plan(), *design_, bench_.today());
-    if (now == said_ && findings_->count() > 0) return;
+void DesignNumbers::fillNotes() {
+    const QStringList now = designNotes(bench_.season(), bench_.plan(), *design_, bench_.today());
+    if (now == said_ && notes_->count() > 0) return;
     said_ = now;
-    clearLayout(*findings_);
+    clearLayout(*notes_);
     for (const auto& words : now) {
         auto* row = new QWidget;
         auto* line = new QHBoxLayout(row);
@@ -172,7 +179,7 @@ void DesignNumbers::fillFindings() {
         auto* label = new TextLabel(TypeRole::text, words);
         label->setWordWrap(true);
         line->addWidget(label, 1);
-        findings_->addWidget(row);
+        notes_->addWidget(row);
     }
 }
 

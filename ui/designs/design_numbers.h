@@ -15,10 +15,11 @@ class QVBoxLayout;
 namespace withy::ui {
 
 class FieldEdit;
+class FindingRows;
 class FigureRow;
 class TextLabel;
 
-/// The figures of a design, each with its working; its own minutes and price; what the plan noticed.
+/// The figures of a design, each with its working; its own minutes and price; what wants looking at.
 class DesignNumbers : public QWidget {
     Q_OBJECT
 
@@ -38,7 +39,7 @@ private:
     void refresh();
     void fillUses();
     void fillFigures();
-    void fillFindings();
+    void fillNotes();
     QWidget* fieldRow(const QString& label, FieldEdit* field);
     FigureRow* figureRow(const QString& id);
 
@@ -50,8 +51,9 @@ private:
     std::vector<FigureRow*> rows_;
     FieldEdit* minutes_;
     FieldEdit* price_;
-    QVBoxLayout* findings_;
+    QVBoxLayout* notes_;
     QStringList said_;
+    FindingRows* findings_;
 };
 
 } // namespace withy::ui

@@ -182,20 +182,20 @@ void DesignsPlace::addActions(Actions& actions) {
             if (const auto id = chosen()) (this->*act)(*id);
         };
     };
-    actions.add(
-        {"design.new", tr("&New design"), Qt::CTRL | Qt::SHIFT | Qt::Key_N, tr("In a container, or bound")},
-        [this] { newDesign(); });
+    actions.add({"design.new", tr("&New design"), Qt::CTRL | Qt::SHIFT | Qt::Key_N,
+                 tr("In a container, or bound or built")},
+                [this] { newDesign(); });
     actions.add({"design.open", tr("&Open at the bench"), {}, tr("Draw the chosen design")},
                 withChosen(&DesignsPlace::open));
     actions.add({"design.back", tr("&Back to the wall"), {}, tr("All designs on their shelves")},
                 [this] { back(); });
-    actions.add({"design.find", tr("&Find a design"), Qt::CTRL | Qt::SHIFT | Qt::Key_F, {}}, [this] {
-        if (atTheBench()) back();
-        wall_->find();
-    });
-    actions.add({"design.use",
-                 tr("&Use the design in a booking"),
-                 {},
+    actions.add({"design.find", tr("&Find a design"), Qt::CTRL | Qt::SHIFT | Qt::Key_F,
+                 tr("By any part of its name")},
+                [this] {
+                    if (atTheBench()) back();
+                    wall_->find();
+                });
+    actions.add({"design.use", tr("&Use the design in a booking"), Qt::CTRL | Qt::Key_U,
                  tr("One piece of it; change the number there")},
                 withChosen(&DesignsPlace::use));
     actions.add(
@@ -203,9 +203,11 @@ void DesignsPlace::addActions(Actions& actions) {
         withChosen(&DesignsPlace::duplicate));
     actions.add({"design.erase", tr("&Take the design out"), {}, tr("Says first who uses it")},
                 withChosen(&DesignsPlace::erase));
-    actions.add({"design.slot.add", tr("&Add a slot"), {}, tr("To the design at the bench")}, [this] {
-        if (atTheBench()) editor_->slotList().addSlot();
-    });
+    actions.add({"design.slot.add", tr("&Add a slot"), Qt::CTRL | Qt::SHIFT | Qt::Key_A,
+                 tr("To the design at the bench")},
+                [this] {
+                    if (atTheBench()) editor_->slotList().addSlot();
+                });
 }
 
 } // namespace withy::ui

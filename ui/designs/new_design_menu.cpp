@@ -17,9 +17,7 @@ constexpr PieceKind boundKinds[]{PieceKind::handTied, PieceKind::buttonhole, Pie
                                  PieceKind::spray,    PieceKind::garland,    PieceKind::wreath};
 
 QString kindWords(PieceKind kind) {
-    QString words = wordText(model::wordOf(kind));
-    if (!words.isEmpty()) words[0] = words[0].toUpper();
-    return words;
+    return capital(wordText(model::wordOf(kind)));
 }
 
 } // namespace
@@ -62,7 +60,7 @@ void NewDesignMenu::fill() {
         });
         action->setObjectName(QStringLiteral("designs.new.bound.%1").arg(static_cast<int>(kind)));
     }
-    addSection(tr("With a vessel of its own"));
+    addSection(tr("With a container of its own"));
     for (const auto kind : {PieceKind::pedestal, PieceKind::basket, PieceKind::budVase}) {
         auto* action = addAction(kindWords(kind), this, [this, kind] {
             Id<model::Design> made;

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/diary/week_page.h"
 
+#include "ui/common/figure.h"
 #include "ui/common/run_up_desk.h"
 #include "ui/common/run_up_timeline.h"
 #include "ui/common/text_label.h"
 #include "ui/common/widget_parts.h"
 #include "ui/logic/answers/diary_answers.h"
 #include "ui/logic/format.h"
+#include "ui/logic/models/week_working.h"
 #include "ui/paint/spacing.h"
 #include "ui/shell/actions.h"
 
@@ -33,6 +35,9 @@ WeekPage::WeekPage(Workbench& bench, QWidget* parent)
     : SubPage(bench, parent)
     , monday_(firstWeek(bench))
     , desk_(new RunUpDesk(bench, BoardStyle::week, QStringLiteral("diary.week")))
+    , sum_(new QWidget)
+    , work_(new FigureButton)
+    , working_(new WorkingPanel)
     , todays_(new TextLabel(TypeRole::text))
     , key_(new TextLabel(TypeRole::caption, {}, Ink::second))
     , week_(new TextLabel(TypeRole::strong))
@@ -49,6 +54,15 @@ WeekPage::WeekPage(Workbench& bench, QWidget* parent)
     connect(later, &QPushButton::clicked, this, [this] { showWeek(monday_ + 7); });
     connect(now, &QPushButton::clicked, this, [this] { showWeek(firstWeek(bench_)); });
 
+    work_->setObjectName(QStringLiteral("diary.week.work"));
+    working_->hide();
+    auto* sum = new QHBoxLayout(sum_);
+    sum->setContentsMargins(0, 0, 0, 0);
+    sum->setSpacing(grid(2));
+    sum->addWidget(work_);
+    sum->addWidget(new TextLabel(TypeRole::text, tr("of work this week"), Ink::second), 1);
+    connect(work_, &FigureButton::opened, working_, &QWidget::setVisible);
+    connect(working_, &WorkingPanel::leadTo, this, &SubPage::leadTo);
     todays_->setObjectName(QStringLiteral("diary.week.today"));
     key_->setObjectName(QStringLiteral("diary.week.key"));
     key_->setWordWrap(true);
@@ -57,10 +71,13 @@ WeekPage::WeekPage(Workbench& bench, QWidget* parent)
     inside->setContentsMargins(0, 0, 0, grid(4));
     inside->setSpacing(grid(3));
     inside->addWidget(todays_);
+    inside->addWidget(sum_);
+    inside->addWidget(working_);
     inside->addWidget(key_);
     inside->addWidget(desk_);
     inside->addStretch(1);
     connect(desk_, &RunUpDesk::leadTo, this, &SubPage::leadTo);
+    connect(desk_, &RunUpDesk::told, this, &SubPage::said);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, grid(2), 0, 0);
     column->addWidget(scrolledPage(page), 1);
@@ -77,22 +94,29 @@ Answer WeekPage::answer() const {
 }
 
 void WeekPage::addActions(Actions& actions) {
-    actions.add({"diary.week.earlier", tr("Week before")}, [this] {
-        Q_EMIT wanted();
-        showWeek(monday_ - 7);
-    });
-    actions.add({"diary.week.later", tr("Week after")}, [this] {
-        Q_EMIT wanted();
-        showWeek(monday_ + 7);
-    });
-    actions.add({"diary.week.now", tr("This week")}, [this] {
-        Q_EMIT wanted();
-        showWeek(firstWeek(bench_));
-    });
-    actions.add({"diary.week.next_work", tr("Next week with work")}, [this] {
-        Q_EMIT wanted();
-        showNextWork();
-    });
+    actions.add({"diary.week.earlier", tr("Week &before"), Qt::ALT | Qt::Key_PageUp,
+                 tr("The steps of the week before the one in view")},
+                [this] {
+                    Q_EMIT wanted();
+                    showWeek(monday_ - 7);
+                });
+    actions.add({"diary.week.later", tr("Week &after"), Qt::ALT | Qt::Key_PageDown,
+                 tr("The steps of the week after the one in view")},
+                [this] {
+                    Q_EMIT wanted();
+                    showWeek(monday_ + 7);
+                });
+    actions.add({"diary.week.now", tr("&This week"), Qt::ALT | Qt::Key_Home, tr("Back to the week of today")},
+                [this] {
+                    Q_EMIT wanted();
+                    showWeek(firstWeek(bench_));
+                });
+    actions.add({"diary.week.next_work", tr("Ne&xt week with work"), Qt::ALT | Qt::Key_End,
+                 tr("Passes over the weeks in which nothing is to be done")},
+                [this] {
+                    Q_EMIT wanted();
+                    showNextWork();
+                });
 }
 
 void WeekPage::enter() {
@@ -128,6 +152,11 @@ void WeekPage::refresh() {
         today && weekOf(*today) == monday_ ? todayWords(bench_.season(), bench_.plan(), *today) : QString();
     todays_->setText(todays);
     todays_->setVisible(!todays.isEmpty());
+    const auto work = weekFigure(desk_->steps()->days());
+    const FigureFacts facts{work.words, work.means, work.working, std::nullopt, {}, {}};
+    work_->setFacts(facts);
+    working_->setFacts(facts);
+    sum_->setVisible(!work.words.isEmpty());
     QStringList key;
     for (const auto& [letter, booking] : desk_->timeline()->board().key)
         key << breakable(letter + QChar::Nbsp + QString(booking).replace(QLatin1Char(' '), QChar::Nbsp));

@@ -8,8 +8,10 @@ class QPushButton;
 
 namespace withy::ui {
 
+class FigureButton;
 class RunUpDesk;
 class TextLabel;
+class WorkingPanel;
 
 /// One week of all bookings, drawn and as a list of steps by day; Enter on a step of the list leads to its
 /// booking.
@@ -37,6 +39,9 @@ private:
 
     Day monday_;
     RunUpDesk* desk_;
+    QWidget* sum_; ///< of the week, with its working
+    FigureButton* work_;
+    WorkingPanel* working_;
     TextLabel* todays_;
     TextLabel* key_;
     TextLabel* week_;

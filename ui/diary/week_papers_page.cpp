@@ -66,10 +66,14 @@ void WeekPapersPage::addActions(Actions& actions) {
                     Q_EMIT wanted();
                     askAndWriteCalendar();
                 });
-    actions.add({"diary.papers", tr("Print the week board")}, [this] {
-        Q_EMIT wanted();
-        desk_->choose(PaperKind::weekBoard);
-    });
+    actions.add({"diary.papers",
+                 tr("Print the week b&oard"),
+                 {},
+                 tr("One sheet for the shed wall: all steps of the week")},
+                [this] {
+                    Q_EMIT wanted();
+                    desk_->choose(PaperKind::weekBoard);
+                });
 }
 
 void WeekPapersPage::enter() {

@@ -55,6 +55,7 @@ FitPlace::FitPlace(Workbench& bench, QWidget* parent)
     connect(reply_, &FitReply::enquiryAsked, this, [this] { keep(false); });
     connect(reply_, &FitReply::holdAsked, this, [this] { keep(true); });
     connect(reply_, &FitReply::refused, this, &Place::refused);
+    connect(reply_, &FitReply::leadTo, this, &Place::leadTo);
     connect(reply_, &FitReply::leaveAsked, this, &Place::left);
     auto* seen = new WhenSeen(this, [this] {
         questions_->refresh();
@@ -66,7 +67,7 @@ FitPlace::FitPlace(Workbench& bench, QWidget* parent)
 }
 
 void FitPlace::addActions(Actions& actions) {
-    actions.add({"fit.clear", tr("Another &caller"), {}, tr("Clears what was asked under Can I take it?")},
+    actions.add({"fit.clear", tr("Another &client"), {}, tr("Clears what was asked under Can I take it?")},
                 [this] {
                     Q_EMIT wanted();
                     questions_->clear();

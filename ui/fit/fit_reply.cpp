@@ -7,6 +7,7 @@
 #include "ui/common/answer_phrases.h"
 #include "ui/common/text_label.h"
 #include "ui/logic/format.h"
+#include "ui/logic/models/fit_working.h"
 #include "ui/paint/spacing.h"
 
 #include <QHBoxLayout>
@@ -67,6 +68,7 @@ FitReply::FitReply(Workbench& bench, QWidget* parent)
     parts->addWidget(leaning_);
     parts->addWidget(buttons_);
     connect(sheet_, &SheetTable::refused, this, &FitReply::refused);
+    connect(sheet_, &SheetTable::leadTo, this, &FitReply::leadTo);
     auto* rows = new QVBoxLayout(this);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(grid(3));
@@ -119,7 +121,9 @@ void FitReply::showAnswer(const FitView& view, const QString& holdWords) {
     head_->setPhrases(phrasesOf(fitAnswer(view)));
     reason_->setText(breakable(fitReason(view)));
     say_->setText(breakable(fitToSay(view)));
-    sheet_->setSheet(fitSheet(view));
+    auto sheet = fitSheet(view);
+    addFitFigures(view, sheet);
+    sheet_->setSheet(sheet);
     most_->setText(breakable(fitMost(view).join(QLatin1Char('\n'))));
     most_->setVisible(!most_->text().isEmpty());
     showDates(view.answer.dates);

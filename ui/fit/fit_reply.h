@@ -36,6 +36,8 @@ Q_SIGNALS:
     void enquiryAsked();
     void holdAsked();
     void leaveAsked();
+    /// From a figure to what it rests on.
+    void leadTo(const withy::model::Ref& ref);
     /// What was typed into a limit that nobody had told.
     void refused(const QString& sentence);
 

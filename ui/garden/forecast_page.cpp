@@ -100,6 +100,8 @@ QWidget* ForecastPage::makeLead() {
     zoom_->setObjectName(QStringLiteral("garden.forecast.days"));
     zoom_->setCurrent(1);
     connect(lead_, &FigureButton::opened, leadWorking_, &QWidget::setVisible);
+    for (auto* panel : {leadWorking_, dates_, stems_})
+        connect(panel, &WorkingPanel::leadTo, this, &SubPage::leadTo);
     connect(zoom_, &Segments::chosen, this, &ForecastPage::showAxis);
     auto* column = new QVBoxLayout(line);
     column->setContentsMargins(0, 0, 0, 0);

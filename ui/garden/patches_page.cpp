@@ -46,9 +46,9 @@ PatchesPage::PatchesPage(Workbench& bench, QWidget* parent) : RecordPage(bench, 
 
 void PatchesPage::addActions(Actions& actions) {
     RecordPage::addActions(actions);
-    actions.add({"garden.patches.up", tr("Patch earlier on the walk"), {}, tr("Alt+Up in the list")},
+    actions.add({"garden.patches.up", tr("Patch ea&rlier on the walk"), {}, tr("Alt+Up in the list")},
                 [this] { table().moveChosen(-1); });
-    actions.add({"garden.patches.down", tr("Patch later on the walk"), {}, tr("Alt+Down in the list")},
+    actions.add({"garden.patches.down", tr("Patch &later on the walk"), {}, tr("Alt+Down in the list")},
                 [this] { table().moveChosen(1); });
 }
 

@@ -100,10 +100,12 @@ void PlantsPage::addActions(Actions& actions) {
                     Q_EMIT wanted();
                     catalogue_->setFocus();
                 });
-    actions.add({"garden.plants.copy", tr("Duplicate the plant")}, [this] {
-        Q_EMIT wanted();
-        duplicate();
-    });
+    actions.add(
+        {"garden.plants.copy", tr("D&uplicate the plant"), {}, tr("The same facts under a name of its own")},
+        [this] {
+            Q_EMIT wanted();
+            duplicate();
+        });
 }
 
 void PlantsPage::showPlant(std::optional<std::int64_t> id) {

@@ -89,14 +89,22 @@ bool WeatherPage::goTo(const model::Ref& ref) {
 
 void WeatherPage::addActions(Actions& actions) {
     RecordPage::addActions(actions);
-    actions.add({"garden.weather.file", tr("Weather from a &station's file…")}, [this] {
-        Q_EMIT wanted();
-        chooseFile();
-    });
-    actions.add({"garden.weather.copied", tr("Weather as copied from a spreadsheet")}, [this] {
-        Q_EMIT wanted();
-        pasteStation();
-    });
+    actions.add({"garden.weather.file",
+                 tr("Weather from a &station's file…"),
+                 {},
+                 tr("A table of days with their lowest and highest")},
+                [this] {
+                    Q_EMIT wanted();
+                    chooseFile();
+                });
+    actions.add({"garden.weather.copied",
+                 tr("Weather as copied from a sprea&dsheet"),
+                 {},
+                 tr("What lies on the clipboard; says first what it holds")},
+                [this] {
+                    Q_EMIT wanted();
+                    pasteStation();
+                });
 }
 
 void WeatherPage::chooseFile() {

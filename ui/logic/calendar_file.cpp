@@ -3,6 +3,7 @@
 
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_words.h"
+#include "ui/logic/run_up_stretches.h"
 #include "ui/logic/run_up_words.h"
 
 #include <QCoreApplication>
@@ -29,7 +30,7 @@ public:
         for (const auto& booking : season_.bookings)
             if (booking.standing != model::Standing::lost) entries_.push_back(entryOf(booking));
         for (const auto& step : runUpSteps(season_, plan_))
-            if (step.to > step.from) entries_.push_back(entryOf(step));
+            if (step.to > step.from) addStep(step);
         return std::move(entries_);
     }
 
@@ -49,14 +50,15 @@ private:
         return utf8(QUuid::createUuidV5(space_, thing).toString(QUuid::WithoutBraces));
     }
 
-    [[nodiscard]] std::string uidOf(const plan::StepKey& key) const {
+    [[nodiscard]] std::string uidOf(const plan::StepKey& key, std::size_t stretch = 0) const {
         const auto number = [](const auto& id) { return id ? QString::number(id->value) : QString(); };
-        const QStringList parts{text(std::string(model::wordOf(key.step))),
-                                number(key.booking),
-                                number(key.line),
-                                number(key.drop),
-                                key.day ? text(key.day->iso()) : QString(),
-                                QString::number(key.number)};
+        QStringList parts{text(std::string(model::wordOf(key.step))),
+                          number(key.booking),
+                          number(key.line),
+                          number(key.drop),
+                          key.day ? text(key.day->iso()) : QString(),
+                          QString::number(key.number)};
+        if (stretch > 0) parts << QString::number(stretch); // the first keeps the step's own
         return uid(QStringLiteral("step ") + parts.join(QLatin1Char('|')));
     }
 
@@ -81,7 +83,8 @@ private:
         for (const auto& line : season_.lines)
             if (line.booking == booking.id)
                 if (const auto* design = season_.designs.find(line.design))
-                    words << tr("%1 × %2").arg(whole(line.pieces.value), text(design->name));
+                    words << andSpare(tr("%1 × %2").arg(whole(line.pieces.value), text(design->name)),
+                                      line.sparePieces.value);
         for (const auto& drop : season_.drops)
             if (drop.booking == booking.id)
                 words
@@ -89,6 +92,21 @@ private:
         out.description = utf8(words.join(QLatin1Char('\n')));
         out.takesNoTime = true; // it is the guests' time; the grower's are the steps
         return out;
+    }
+
+    /// What lies idle over busy hours or a night is an entry for each stretch: the hours between are free.
+    void addStep(const RunUpStep& step) {
+        const auto stretches = workedAt(plan_.runUp.get(), step);
+        for (std::size_t i = 0; i < stretches.size(); ++i) {
+            auto entry = entryOf(step);
+            entry.from = stretches[i].from;
+            entry.to = stretches[i].to;
+            if (i > 0) {
+                entry.uid = uidOf(step.key, i);
+                entry.summary = utf8(goesOnWords(text(entry.summary)));
+            }
+            entries_.push_back(std::move(entry));
+        }
     }
 
     [[nodiscard]] CalendarEntry entryOf(const RunUpStep& step) const {

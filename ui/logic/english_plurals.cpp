@@ -24,6 +24,7 @@ public:
 } // namespace
 
 QString counted(QString source, int n) {
+    if (!source.contains(QLatin1Char('('))) return source;
     static const QRegularExpression choice(QStringLiteral("\\((\\w[\\w ]*)\\|(\\w[\\w ]*)\\)"),
                                            QRegularExpression::UseUnicodePropertiesOption);
     static const QRegularExpression ending(QStringLiteral("\\((e?s)\\)"));

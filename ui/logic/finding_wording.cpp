@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/finding_parts.h"
 #include "ui/logic/garden_finding_wording.h"
+#include "ui/logic/models/size_words.h"
 #include "ui/logic/shed/shed_finding_wording.h"
 
 #include <QCoreApplication>
@@ -144,10 +145,11 @@ private:
         case FindingCode::noVenueTravel:
             return tr("The way to the venue is not known: %1 minutes are taken.").arg(figure(0));
         case FindingCode::dayTooLong:
-            return tr("There are %1 minutes too few to make it all. Start earlier, or ask a helper.")
-                .arg(figure(0));
+            return tr("There (is|are) %n minute(s) too few to make it all. Start earlier, or ask a helper.",
+                      nullptr, count());
         case FindingCode::unpricedLines:
-            return tr("%n kind(s) of piece have no price yet, so the sum is too low.", nullptr, count());
+            return tr("%n kind(s) of piece (has|have) no price yet, so the sum is too low.", nullptr,
+                      count());
         case FindingCode::openQuestions:
             return tr("%n question(s) still open.", nullptr, count());
         case FindingCode::holdEnds:
@@ -164,7 +166,7 @@ private:
     }
 
     [[nodiscard]] QString figure(std::size_t i) const {
-        return i < f_.numbers.size() ? QString::number(f_.numbers[i], 'g', 6) : QString();
+        return i < f_.numbers.size() ? thousandths(std::llround(f_.numbers[i] * 1000)) : QString();
     }
 
     [[nodiscard]] QString oneDecimal(std::size_t i) const {
@@ -176,6 +178,7 @@ private:
 
 QString sentence(const plan::Finding& finding, Units units) {
     if (const QString words = shedSentence(finding, units); !words.isEmpty()) return words;
+    if (const QString words = sizeSentence(finding, units); !words.isEmpty()) return words;
     return FindingWordingSay(finding, units).design();
 }
 

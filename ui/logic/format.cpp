@@ -59,6 +59,21 @@ QString whole(std::int64_t n) {
     return n < 0 ? QLatin1Char('-') + digits : digits;
 }
 
+QString thousandths(std::int64_t n) {
+    const auto rest = std::abs(n % 1000);
+    QString words = (n < 0 && n > -1000 ? QStringLiteral("-") : QString()) + whole(n / 1000);
+    if (rest == 0) return words;
+    words += british().decimalPoint() + QString::number(rest).rightJustified(3, QLatin1Char('0'));
+    while (words.endsWith(QLatin1Char('0')))
+        words.chop(1);
+    return words;
+}
+
+QString capital(QString words) {
+    if (!words.isEmpty()) words[0] = words[0].toUpper();
+    return words;
+}
+
 QString amount(Money money, const model::Settings& settings) {
     const int digits = minorDigits(settings.currency).value_or(2);
     QString plain = text(plainAmount(Money{money.minor < 0 ? -money.minor : money.minor}, digits));

@@ -14,14 +14,18 @@ namespace withy::ui {
 
 namespace {
 
-/// The window comes before the garden: with two processors the solver's two threads would hold it up. What a
-/// thread starts inherits this.
-void stepBack() {
+/// The window comes before the bookings, and both before the garden: with two processors the solver's two
+/// threads would hold them up for some milliseconds at a time. What a thread starts inherits this.
+void stepBack(int niceness) {
 #ifdef __linux__
-    constexpr int behind = 5;
-    setpriority(PRIO_PROCESS, static_cast<id_t>(gettid()), behind); // not done: only slower to the eye
+    setpriority(PRIO_PROCESS, static_cast<id_t>(gettid()), niceness); // not done: only slower to the eye
+#else
+    static_cast<void>(niceness);
 #endif
 }
+
+constexpr int aStep = 5;
+constexpr int allTheWay = 19;
 
 } // namespace
 
@@ -127,6 +131,7 @@ std::optional<Task> PlanRunner::next(Stage<Task>& stage, const std::stop_token& 
 }
 
 void PlanRunner::planBookings(const std::stop_token& quit) {
+    stepBack(aStep);
     Run last; // of an empty season
     while (auto run = next(bookings_, quit)) {
         auto stoppable = run->options;
@@ -148,7 +153,7 @@ void PlanRunner::planBookings(const std::stop_token& quit) {
 }
 
 void PlanRunner::planGarden(const std::stop_token& quit) {
-    stepBack();
+    stepBack(allTheWay);
     RunPtr last = std::make_shared<Run>(); // of an empty season
     while (const auto booked = next(garden_, quit)) {
         auto stoppable = (*booked)->options;

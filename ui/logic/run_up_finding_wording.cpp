@@ -2,6 +2,7 @@
 #include "ui/logic/run_up_finding_wording.h"
 
 #include "ui/logic/finding_parts.h"
+#include "ui/logic/run_up_words.h"
 
 #include <QCoreApplication>
 
@@ -150,7 +151,7 @@ private:
 
     [[nodiscard]] QString time(std::size_t i) const {
         const auto at = i < f_.subjects.size() ? LocalTime::parse(f_.subjects[i]) : std::nullopt;
-        return at ? tr("%1, %2").arg(shortDay(at->day), clock(*at)) : subject(i);
+        return at ? tr("%1, %2").arg(shortDay(at->day), planClock(*at)) : subject(i);
     }
 
     [[nodiscard]] QString figure(std::size_t i) const { return whole(std::llround(number(i))); }

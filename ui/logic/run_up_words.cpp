@@ -9,6 +9,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <set>
 
 namespace withy::ui {
 
@@ -62,15 +63,42 @@ RunUpStep asRunUp(const TimedStep& step, Id<model::Booking> booking, std::vector
     return out;
 }
 
-std::vector<RunUpStep> ownSteps(const plan::Plan& plan, std::optional<Id<model::Booking>> booking) {
+/// What is only set down at once is no step of its own.
+bool isToldOf(const TimedStep& step) {
+    return step.kind != StepKind::place || step.minutes.value > 0;
+}
+
+std::vector<RunUpStep> ownSteps(const plan::BookingPlan& own) {
     std::vector<RunUpStep> out;
-    for (const auto& [id, own] : plan.bookings) {
-        if (booking && id != *booking) continue;
-        std::vector<plan::StepKey> taken;
-        for (const auto& step : own->steps)
-            if (step.kind != StepKind::place || step.minutes.value > 0)
-                out.push_back(asRunUp(step, id, taken));
+    std::vector<plan::StepKey> taken;
+    for (const auto& step : own.steps)
+        if (isToldOf(step)) out.push_back(asRunUp(step, own.booking, taken));
+    return out;
+}
+
+std::vector<RunUpStep> allSteps(const model::Season& season, const plan::Plan& plan) {
+    std::vector<RunUpStep> out;
+    std::map<Id<model::Booking>, std::vector<plan::StepKey>> taken;
+    StepReader reader;
+    reader.laid = [&](std::size_t i) { out.push_back(plan.runUp->steps[i]); };
+    reader.own = [&](const plan::BookingPlan& own, const TimedStep& step) {
+        out.push_back(asRunUp(step, own.booking, taken[own.booking]));
+    };
+    readSteps(season, plan, reader);
+    return out;
+}
+
+std::vector<RunUpStep> stepsServing(const model::Season& season, const plan::Plan& plan,
+                                    Id<model::Booking> booking) {
+    if (isLost(season, booking)) return {};
+    std::vector<RunUpStep> out;
+    if (!plan.runUp || !isLaid(*plan.runUp, booking)) {
+        const auto found = plan.bookings.find(booking);
+        return found == plan.bookings.end() ? out : ownSteps(*found->second);
     }
+    for (const auto& step : plan.runUp->steps)
+        if (std::find(step.bookings.begin(), step.bookings.end(), booking) != step.bookings.end())
+            out.push_back(step);
     return out;
 }
 
@@ -80,6 +108,22 @@ Id<model::Booking> bookingOf(const RunUpStep& step) {
 }
 
 } // namespace
+
+void readSteps(const model::Season& season, const plan::Plan& plan, const StepReader& reader) {
+    std::set<Id<model::Booking>> together;
+    for (std::size_t i = 0; plan.runUp && i < plan.runUp->steps.size(); ++i) {
+        const auto& served = plan.runUp->steps[i].bookings;
+        together.insert(served.begin(), served.end());
+        if (reader.laid &&
+            std::any_of(served.begin(), served.end(), [&](auto id) { return !isLost(season, id); }))
+            reader.laid(i);
+    }
+    for (const auto& [id, own] : plan.bookings) {
+        if (!reader.own || together.contains(id) || isLost(season, id)) continue;
+        for (const auto& step : own->steps)
+            if (isToldOf(step)) reader.own(*own, step);
+    }
+}
 
 bool isLaid(const plan::RunUpPlan& runUp, Id<model::Booking> booking) {
     return std::any_of(runUp.steps.begin(), runUp.steps.end(), [&](const auto& step) {
@@ -92,14 +136,7 @@ bool isLaid(const plan::RunUpPlan& runUp, Id<model::Booking> booking) {
 
 std::vector<RunUpStep> runUpSteps(const model::Season& season, const plan::Plan& plan,
                                   std::optional<Id<model::Booking>> booking) {
-    std::vector<RunUpStep> out;
-    const bool laid = plan.runUp && (!booking || isLaid(*plan.runUp, *booking));
-    for (auto& step : laid ? plan.runUp->steps : ownSteps(plan, booking)) {
-        const auto serves = [&](Id<model::Booking> id) {
-            return !isLost(season, id) && (!booking || id == *booking);
-        };
-        if (std::any_of(step.bookings.begin(), step.bookings.end(), serves)) out.push_back(step);
-    }
+    auto out = booking ? stepsServing(season, plan, *booking) : allSteps(season, plan);
     std::stable_sort(out.begin(), out.end(), [](const auto& a, const auto& b) { return a.from < b.from; });
     return out;
 }
@@ -131,6 +168,10 @@ QString stepDetail(const model::Season& season, const RunUpStep& step) {
 
 bool needsNobody(const RunUpStep& step) {
     return step.key.step == StepKind::drink || step.key.step == StepKind::restCool;
+}
+
+QString goesOnWords(const QString& title) {
+    return RunUpWordsSay::tr("%1, goes on").arg(title);
 }
 
 QString workerName(const model::Season& season, const plan::Worker& worker) {
@@ -189,7 +230,9 @@ QString planBy(LocalTime time) {
 }
 
 QString planHours(LocalTime from, LocalTime to) {
-    return hoursWords(toFive(from), toFive(to));
+    if (to.day == from.day) return RunUpWordsSay::tr("%1 to %2").arg(planClock(from), planClock(to));
+    return RunUpWordsSay::tr("%1 to %2 %3")
+        .arg(planClock(from), shortDay(to.day).section(QLatin1Char(' '), 0, 0), planClock(to));
 }
 
 std::vector<Id<model::Booking>> bookingsOfBoard(const model::Season& season, const plan::Plan& plan,

@@ -5,12 +5,23 @@
 
 #include <QString>
 
+#include <functional>
+
 /// The steps of all bookings' run-up, and their words: on paper, in a calendar, on the screen.
 namespace withy::ui {
 
-/// The steps in order of time: of one booking those that serve it, without one all. Lost bookings are left
-/// out. Until the work of all bookings has been laid into time together, each booking's own plan speaks; so
-/// it does for the one asked for when it is delivered, and nothing but the way back is laid for it.
+/// What a reader of steps does with each; either may be left out.
+struct StepReader {
+    std::function<void(std::size_t index)> laid; ///< into RunUpPlan::steps
+    std::function<void(const plan::BookingPlan& booking, const plan::TimedStep& step)> own;
+};
+
+/// The steps that are told of, the same on every page and paper: those of the run-up, and of a booking that
+/// is not in it (a settled one, and all until there is one) its own plan's. Lost bookings and those the
+/// season no longer has are left out. In no order of time.
+void readSteps(const model::Season& season, const plan::Plan& plan, const StepReader& reader);
+/// The same in order of time, all of them or those that serve one booking. The own plan of the one asked for
+/// speaks too when it is delivered, and nothing but the way back is laid for it.
 std::vector<plan::RunUpStep> runUpSteps(const model::Season& season, const plan::Plan& plan,
                                         std::optional<Id<model::Booking>> booking = std::nullopt);
 /// Whether the run-up has the booking's work: what is delivered is only fetched back, and such a booking has
@@ -25,6 +36,8 @@ const plan::RunUpStep* stepOfRound(const plan::RunUpPlan& runUp, std::size_t rou
 QString stepTitle(const model::Season& season, const plan::RunUpStep& step);
 QString stepDetail(const model::Season& season, const plan::RunUpStep& step);
 bool needsNobody(const plan::RunUpStep& step);
+/// "Make up 60 × Supper jar, goes on": of a step taken up again after busy hours or a night.
+QString goesOnWords(const QString& title);
 
 /// "You" or the helper's name.
 QString workerName(const model::Season& season, const plan::Worker& worker);

@@ -94,10 +94,10 @@ OpenOutcome readSeason(const QString& path, const QString& backupsFolder) {
     }
 }
 
-OpenOutcome beginSeason(const QString& path, const model::Season& season) {
+OpenOutcome beginSeason(const QString& path, const model::Season& season, store::Existing existing) {
     OpenOutcome out;
     try {
-        out.file = SeasonFile::create(path, season);
+        out.file = SeasonFile::create(path, season, existing);
     } catch (const store::StoreError& e) {
         out.sentence = sentence(e);
     }

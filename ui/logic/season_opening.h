@@ -33,7 +33,8 @@ OpenOutcome openSeason(const QString& path, const QString& backupsFolder, const 
 /// A snapshot for reading only; never hindered by whoever has it open for writing.
 OpenOutcome readSeason(const QString& path, const QString& backupsFolder);
 /// A new file, open for writing; never over one that is there.
-OpenOutcome beginSeason(const QString& path, const model::Season& season);
+OpenOutcome beginSeason(const QString& path, const model::Season& season,
+                        store::Existing existing = store::Existing::refuse);
 /// Puts the backup in the season's place and opens it for writing; what was there is set aside, and the
 /// sentence says under which name. The season must not be open any more, here or elsewhere.
 OpenOutcome restoreSeason(const QString& path, const store::Backup& backup, const QString& backupsFolder,

@@ -53,6 +53,14 @@ QString mostNeededWords(const plan::Plan& plan, Id<model::Container> container) 
     return most ? whole(*most) : QString();
 }
 
+QString sundryAmount(const model::Sundry* sundry, std::int64_t amount) {
+    QString unit = sundry ? text(sundry->unit) : QString();
+    if (unit == QStringLiteral("metre") || unit == QStringLiteral("metres")) unit = QStringLiteral("m");
+    if (unit.isEmpty() || unit == QStringLiteral("piece") || unit == QStringLiteral("pieces"))
+        return thousandths(amount);
+    return thousandths(amount) + QChar::Nbsp + unit; // set close to its figure
+}
+
 QString ribbonOnHand(const model::Season& season, Id<model::Ribbon> ribbon) {
     std::int64_t length = 0;
     int pieces = 0;

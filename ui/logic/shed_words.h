@@ -21,6 +21,10 @@ QString volumeWords(const model::Season& season, Id<model::Container> container)
 /// "24": the most one booking needs; empty when none does.
 QString mostNeededWords(const plan::Plan& plan, Id<model::Container> container);
 
+/// "24", "14.4 m", "3 rolls": an amount in thousandths, as kit is reckoned, in the sundry's own unit. Pieces
+/// need none; null: a sundry that is gone.
+QString sundryAmount(const model::Sundry* sundry, std::int64_t amount);
+
 /// "11.50 m in 3 pieces"; "none".
 QString ribbonOnHand(const model::Season& season, Id<model::Ribbon> ribbon);
 /// "100 %", or what the shares come to and that they should come to 100.

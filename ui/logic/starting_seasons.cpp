@@ -56,9 +56,9 @@ model::Season emptySeason(int year) {
 }
 
 model::Season seasonWithPlants(const model::Settings& settings) {
-    auto season = emptySeason(settings.firstDay.year());
-    season = model::apply(season, model::Edit("season.new").put(settings)).value().season;
-    return load(std::move(season), QStringLiteral(":/withy/plants"));
+    auto begun = model::apply(emptySeason(settings.firstDay.year()), model::Edit("season.new").put(settings));
+    if (!begun.ok()) throw std::runtime_error(sentences(begun.error()).toStdString());
+    return load(std::move(begun).value().season, QStringLiteral(":/withy/plants"));
 }
 
 model::Season demoSeason() {

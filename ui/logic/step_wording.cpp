@@ -43,7 +43,7 @@ public:
         case StepKind::make:
             return tr("Make up %1 × %2").arg(n, lineName(s));
         case StepKind::restCool:
-            return tr("All to the cool floor");
+            return tr("All to the cool store");
         case StepKind::checkWater:
             return tr("Check water, top up");
         case StepKind::pack:

@@ -42,6 +42,10 @@ private:
                 return tr("%1 cannot be written any more, so the last change was not kept. Check the disk, "
                           "or save a copy elsewhere.")
                     .arg(e.path);
+            // It is open here, for writing: somebody only looks into it just now.
+            if (e.fault == StoreFault::lockedBy)
+                return tr("Another program is reading %1, so the last change was not kept. Make it again.")
+                    .arg(e.path);
             return {};
         case Attempt::create:
         case Attempt::saveCopy:
@@ -52,6 +56,9 @@ private:
             if (noRoom)
                 return tr("The disk is full, so no backup of %1 was made. The season itself is kept; make "
                           "room soon.")
+                    .arg(e.path);
+            if (e.fault == StoreFault::lockedBy)
+                return tr("No backup of %1 was made: another program is using it. The season itself is kept.")
                     .arg(e.path);
             return noDisk ? tr("No backup of %1 was made: the backups folder cannot be written. The season "
                                "itself is kept.")

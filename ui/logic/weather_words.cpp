@@ -9,8 +9,6 @@
 #include <QCoreApplication>
 #include <QStringDecoder>
 
-#include <array>
-
 namespace withy::ui {
 
 namespace {
@@ -122,8 +120,8 @@ QStringList importTroubles(const model::Season& season, const exchange::WeatherS
                            asCount(reading.badFigures.size()))
                    .arg(rowsNamed(sheet, reading.badFigures));
     if (!reading.blanks.empty())
-        out << Weather::tr("%n row(s) lack the lowest or the highest and stay unknown: %1.", nullptr,
-                           asCount(reading.blanks.size()))
+        out << Weather::tr("%n row(s) (lacks|lack) the lowest or the highest and (stays|stay) unknown: %1.",
+                           nullptr, asCount(reading.blanks.size()))
                    .arg(rowsNamed(sheet, reading.blanks));
     if (!reading.doubled.empty())
         out << Weather::tr("%n day(s) (is|are) there more than once; the last row stands: %1.", nullptr,

@@ -11,6 +11,8 @@
 #include <QString>
 #include <QStringList>
 
+#include <vector>
+
 /// The one place where facts become sentences: what is wrong, why, and what would mend it.
 namespace withy::ui {
 
@@ -34,6 +36,25 @@ QStringList lines(const Working& working, model::UnitSystem units);
 /// The lines of a working with what makes one result on one line, where it fits: "24 pieces × 3 stems a piece
 /// = 72 stems, need". `lines` are those of `working`, one each.
 QStringList grouped(const QStringList& lines, const Working& working);
+
+/// The way from a line of a working to what it rests on.
+struct WorkingLead {
+    model::Ref place;
+    QString words;  ///< "Settings"
+    QString spoken; ///< "Settings, for 10 %, spare share"
+    friend bool operator==(const WorkingLead&, const WorkingLead&) = default;
+};
+
+/// What makes one result, and where its figures can be changed: a place once, however many of them lead
+/// there.
+struct WorkingGroup {
+    QString words;
+    std::vector<WorkingLead> leads;
+    friend bool operator==(const WorkingGroup&, const WorkingGroup&) = default;
+};
+
+/// As grouped(), with the ways.
+std::vector<WorkingGroup> groups(const QStringList& lines, const Working& working);
 QString basisWords(Basis basis);
 
 } // namespace withy::ui

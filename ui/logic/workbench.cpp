@@ -17,21 +17,26 @@ void askOnce(PlanRunner& runner, const model::Season& season, const plan::PlanOp
     if (runner.asked() == 0) runner.ask(season, options);
 }
 
+/// No plan is of any season yet.
+std::shared_ptr<const PlanRunner::Run> noRun() {
+    auto none = std::make_shared<PlanRunner::Run>();
+    none->turn = ~std::uint64_t{0};
+    return none;
+}
+
 } // namespace
 
 Workbench::Workbench(store::SeasonFile file, std::optional<Day> today, QObject* parent)
     : QObject(parent)
     , season_(file.season())
     , options_{today, {}}
+    , run_(noRun())
     , writer_(std::move(file),
               [this] { QMetaObject::invokeMethod(this, &Workbench::hearWriter, Qt::QueuedConnection); })
     , runner_([this] {
         QMetaObject::invokeMethod(
             this, [this] { showPlan(runner_.finished()); }, Qt::QueuedConnection);
     }) {
-    const auto none = std::make_shared<PlanRunner::Run>();
-    none->turn = ~std::uint64_t{0}; // no plan is of this season yet
-    run_ = none;
     // After the first picture: until then the window needs the processors for itself.
     QTimer::singleShot(0, this, [this] { askOnce(runner_, season_, options_); });
 }
@@ -57,6 +62,7 @@ void Workbench::setToday(std::optional<Day> today) {
     if (today == options_.today) return;
     options_.today = today;
     runner_.ask(season_, options_);
+    Q_EMIT dayTurned();
 }
 
 void Workbench::show(const model::Season& season, const model::Edit& done) {

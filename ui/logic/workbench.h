@@ -31,7 +31,7 @@ public:
     [[nodiscard]] const model::Season& season() const { return season_; }
 
     /// The newest plan there is: empty until the first one, and after an edit the older one for a moment,
-    /// so look records up with find. The reference holds until planned().
+    /// so look records up with find. The reference holds until planned() is about to be sent.
     [[nodiscard]] const plan::Plan& plan() const { return run_->plan; }
 
     /// The plan is that of season() as it stands, garden and cover with it.
@@ -50,7 +50,7 @@ public:
 
     [[nodiscard]] std::optional<Day> today() const { return options_.today; }
 
-    /// Midnight has passed: plans anew, and changes nothing else.
+    /// Midnight has passed: plans anew, and changes nothing else. Sends dayTurned().
     void setToday(std::optional<Day> today);
 
     /// How long an edit waits for the disk: as long as it takes, unless set. A window waits a moment only,
@@ -89,6 +89,8 @@ Q_SIGNALS:
     void takenBack(const QString& sentence);
     /// A new plan() is there; planIsCurrent() says whether an edit has come since it began.
     void planned();
+    /// today() is another day.
+    void dayTurned();
     void refused(const QString& sentence);
 
 private:
@@ -114,8 +116,8 @@ private:
     plan::PlanOptions options_;
     std::vector<model::Edit> undo_; ///< inverses, newest last
     std::vector<model::Edit> redo_;
-    std::shared_ptr<const PlanRunner::Run> run_ = std::make_shared<PlanRunner::Run>();
-    FileWriter writer_; // last two: their threads use what is above
+    std::shared_ptr<const PlanRunner::Run> run_; ///< never null
+    FileWriter writer_;                          // last two: their threads use what is above
     PlanRunner runner_;
 };
 

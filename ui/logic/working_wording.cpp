@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/conversion.h"
+#include "core/model/origin.h"
 #include "ui/logic/format.h"
 #include "ui/logic/measures.h"
 #include "ui/logic/wording.h"
@@ -140,6 +141,47 @@ public:
         return s + QLatin1Char(')');
     }
 
+    /// Where a line leads, in a word or two: it stands small beside the line.
+    static QString place(model::TableKind table) {
+        using model::TableKind;
+        switch (table) {
+        case TableKind::settings:
+            return tr("Settings");
+        case TableKind::rates:
+            return tr("Times of work");
+        case TableKind::plants:
+            return tr("Plant");
+        case TableKind::designs:
+            return tr("Design");
+        case TableKind::bookings:
+            return tr("Booking");
+        case TableKind::lines:
+            return tr("Pieces");
+        case TableKind::payments:
+            return tr("Payments");
+        case TableKind::venues:
+            return tr("Venue");
+        case TableKind::patches:
+            return tr("Patch");
+        case TableKind::weather:
+            return tr("Weather");
+        case TableKind::monthNormals:
+            return tr("Usual year");
+        case TableKind::containers:
+        case TableKind::ribbons:
+        case TableKind::sundries:
+        case TableKind::holders:
+        case TableKind::vehicles:
+            return tr("Shed");
+        default:
+            return tr("Show");
+        }
+    }
+
+    static QString spoken(const QString& place, const QString& line) {
+        return tr("%1, for %2").arg(place, line);
+    }
+
     static QString basis(Basis b) {
         switch (b) {
         case Basis::counted:
@@ -183,22 +225,36 @@ QStringList lines(const Working& working, model::UnitSystem units) {
     return lines(working, settings);
 }
 
-QStringList grouped(const QStringList& lines, const Working& working) {
+std::vector<WorkingGroup> groups(const QStringList& lines, const Working& working) {
     constexpr int longest = 110; // letters: about what one line of a page holds
-    QStringList out;
-    QString run;
+    std::vector<WorkingGroup> out;
+    WorkingGroup run;
     const auto close = [&] {
-        if (!run.isEmpty()) out << run;
-        run.clear();
+        if (!run.words.isEmpty()) out.push_back(std::move(run));
+        run = {};
     };
     for (int i = 0; i < lines.size(); ++i) {
-        const auto step = working[static_cast<std::size_t>(i)].step;
-        const QString joint = step == Step::given ? QStringLiteral(" · ") : QStringLiteral(" ");
-        if (!run.isEmpty() && run.size() + lines[i].size() > longest) close();
-        run += (run.isEmpty() ? QString() : joint) + lines[i];
-        if (step == Step::result) close();
+        const auto& line = working[static_cast<std::size_t>(i)];
+        const QString joint = line.step == Step::given ? QStringLiteral(" · ") : QStringLiteral(" ");
+        if (!run.words.isEmpty() && run.words.size() + lines[i].size() > longest) close();
+        run.words += (run.words.isEmpty() ? QString() : joint) + lines[i];
+        const auto place = model::placeOf(line.from);
+        const bool there = place && std::any_of(run.leads.begin(), run.leads.end(),
+                                                [&](const auto& lead) { return lead.place == *place; });
+        if (place && !there) {
+            const QString words = WorkingWordingSay::place(place->table);
+            run.leads.push_back({*place, words, WorkingWordingSay::spoken(words, lines[i])});
+        }
+        if (line.step == Step::result) close();
     }
     close();
+    return out;
+}
+
+QStringList grouped(const QStringList& lines, const Working& working) {
+    QStringList out;
+    for (const auto& group : groups(lines, working))
+        out << group.words;
     return out;
 }
 

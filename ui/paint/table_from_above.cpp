@@ -21,16 +21,12 @@ constexpr double chairWidth = 400;
 constexpr double chairDepth = 130; ///< of its back, what shows beyond the edge
 constexpr double chairGap = 50;
 
-double mm(Millimetres length) {
-    return static_cast<double>(length.value);
-}
-
 double depthOf(const TableTop& table) {
-    return table.form == TableForm::round ? mm(table.length) : mm(table.width.value_or(table.length));
+    return table.form == TableForm::round ? asMm(table.length) : asMm(table.width.value_or(table.length));
 }
 
 double plateOf(const PlaceSetting& s) {
-    return std::max(std::min({usualPlate, mm(s.width) * 0.6, mm(s.depth) - 2 * plateFromEdge}), 1.0);
+    return std::max(std::min({usualPlate, asMm(s.width) * 0.6, asMm(s.depth) - 2 * plateFromEdge}), 1.0);
 }
 
 /// From the edge to the middle of a plate.
@@ -60,7 +56,7 @@ Sketch settingSketch(const PlaceSetting& s, double k, const TablePlanLook& look)
     Sketch out{{ellipseAt(0, 0, r, r), look.palette.of(Role::sheet), edge, 1},
                {ellipseAt(0, 0, r * 0.66, r * 0.66), {}, hair, 0.8}};
     const double half = std::min(knife, plateOf(s) * 0.9) / 2 * k;
-    const double step = std::min(25.0, (mm(s.width) - plateOf(s)) / 6) * k;
+    const double step = std::min(25.0, (asMm(s.width) - plateOf(s)) / 6) * k;
     if (step < 1) return out; // two lines on one pixel say nothing
     out.push_back({line({-r - step, -half}, {-r - step, half}), {}, edge, 1});
     for (const double n : {1.0, 1.7})
@@ -70,7 +66,7 @@ Sketch settingSketch(const PlaceSetting& s, double k, const TablePlanLook& look)
 
 Sketch chairSketch(const PlaceSetting& s, double k, const TablePlanLook& look) {
     QPainterPath p;
-    const double width = std::min(chairWidth, mm(s.width) * 0.9) * k;
+    const double width = std::min(chairWidth, asMm(s.width) * 0.9) * k;
     p.addRoundedRect(QRectF(-width / 2, (inwards(s) + chairGap) * k, width, chairDepth * k), 30 * k, 30 * k);
     return {{p, look.palette.of(Role::paper), look.palette.of(Role::edge), 1}};
 }
@@ -100,7 +96,7 @@ void addMiddle(Sketch& out, const TableTop& table, const PlaceSetting& setting, 
     }
     strip.addRect(px);
     out.push_back({strip, look.palette.of(Role::mist), {}, 0});
-    const double end = mm(table.length) / 2;
+    const double end = asMm(table.length) / 2;
     const auto dashed = [&](QPointF a, QPointF b) { out.push_back({line(a, b), {}, edge, 1, Qt::DashLine}); };
     const double half = depthOf(table) / 2;
     if (middle->top() > -half) dashed(px.topLeft(), px.topRight());
@@ -115,7 +111,7 @@ std::vector<CoverPlace> coverPlaces(const TableTop& table, const PlaceSetting& s
     std::vector<CoverPlace> out;
     if (table.covers <= 0) return out;
     if (table.form == TableForm::round) {
-        const double r = mm(table.length) / 2 - inwards(setting);
+        const double r = asMm(table.length) / 2 - inwards(setting);
         for (std::int64_t i = 0; i < table.covers; ++i) {
             const double degrees = 360.0 * static_cast<double>(i) / static_cast<double>(table.covers);
             out.push_back({QTransform().rotate(degrees).map(QPointF(0, r)), degrees});
@@ -124,9 +120,9 @@ std::vector<CoverPlace> coverPlaces(const TableTop& table, const PlaceSetting& s
     }
     const auto sides = table.covers - table.coversAtEnds;
     const double across = depthOf(table), from = across / 2 - inwards(setting);
-    addSide(out, (sides + 1) / 2, mm(table.length), from, 0);
-    addSide(out, sides / 2, mm(table.length), from, 180);
-    const double endFrom = mm(table.length) / 2 - inwards(setting);
+    addSide(out, (sides + 1) / 2, asMm(table.length), from, 0);
+    addSide(out, sides / 2, asMm(table.length), from, 180);
+    const double endFrom = asMm(table.length) / 2 - inwards(setting);
     addSide(out, (table.coversAtEnds + 1) / 2, across, endFrom, 90);
     addSide(out, table.coversAtEnds / 2, across, endFrom, 270);
     return out;
@@ -135,10 +131,10 @@ std::vector<CoverPlace> coverPlaces(const TableTop& table, const PlaceSetting& s
 std::optional<QRectF> freeMiddleOf(const TableTop& table, const PlaceSetting& setting) {
     const auto middle = packing::freeMiddle(table, setting);
     if (!middle.ok() || middle->width.value <= 0 || middle->length.value <= 0) return std::nullopt;
-    const double w = mm(middle->length), h = mm(middle->width);
+    const double w = asMm(middle->length), h = asMm(middle->width);
     // A cover alone sits below (or at the left): what it takes is taken there.
     const double up = table.form == TableForm::round ? 0 : (depthOf(table) - h) / 2;
-    const double right = table.form == TableForm::round ? 0 : (mm(table.length) - w) / 2;
+    const double right = table.form == TableForm::round ? 0 : (asMm(table.length) - w) / 2;
     const bool oneSide = table.covers - table.coversAtEnds == 1, oneEnd = table.coversAtEnds == 1;
     return QRectF(-w / 2 + (oneEnd ? right : 0), -h / 2 - (oneSide ? up : 0), w, h);
 }
@@ -151,7 +147,7 @@ std::vector<QPointF> piecePlaces(const TableTop& table, const PlaceSetting& sett
     const auto free = freeMiddleOf(table, setting);
     const QPointF at = free ? free->center() : QPointF();
     if (table.form == TableForm::rectangular) {
-        const double length = mm(middle->length);
+        const double length = asMm(middle->length);
         for (std::int64_t i = 0; i < count; ++i)
             out.push_back(
                 at +
@@ -162,7 +158,7 @@ std::vector<QPointF> piecePlaces(const TableTop& table, const PlaceSetting& sett
     const auto ring = count == 1 ? 0 : count >= fromHereOneInside ? count - 1 : count;
     if (ring < count) out.emplace_back(0, 0);
     // As far out as leaves them the same room to the settings as to each other.
-    const double width = mm(middle->width);
+    const double width = asMm(middle->width);
     const double widest =
         ring > 0 ? width / (1 + 1 / std::sin(std::numbers::pi / static_cast<double>(ring))) : width;
     const double r = std::max((width - std::max(widest, footprint)) / 2, 0.0);
@@ -214,7 +210,7 @@ Sketch tableWithPieces(const TableTop& table, const PlaceSetting& setting,
 
 QRectF tableBoundsMm(const TableTop& table, bool chairs) {
     const double more = chairs ? chairGap + chairDepth : 0;
-    const double w = mm(table.length) + 2 * more, h = depthOf(table) + 2 * more;
+    const double w = asMm(table.length) + 2 * more, h = depthOf(table) + 2 * more;
     return {-w / 2, -h / 2, w, h};
 }
 

@@ -14,20 +14,21 @@ double& points() {
     return size;
 }
 
-QFont font(const char* family, const char* instead, double scale, QFont::Weight weight) {
+QFont font(const QStringList& families, double scale, QFont::Weight weight) {
     QFont f;
-    f.setFamilies(QStringList{QString::fromLatin1(family), QString::fromLatin1(instead)});
+    f.setFamilies(families);
     f.setPointSizeF(points() * scale);
     f.setWeight(weight);
     return f;
 }
 
 QFont lato(double scale, QFont::Weight weight = QFont::Normal) {
-    return font("Lato", "Noto Sans", scale, weight);
+    return font({QStringLiteral("Lato"), QStringLiteral("Noto Sans")}, scale, weight);
 }
 
 QFont vollkorn(double scale, QFont::Weight weight) {
-    return font("Vollkorn", "Noto Serif", scale, weight);
+    return font({QStringLiteral("Vollkorn Lining"), QStringLiteral("Vollkorn"), QStringLiteral("Noto Serif")}, scale,
+                weight);
 }
 
 } // namespace

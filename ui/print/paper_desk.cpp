@@ -88,14 +88,17 @@ void PaperDesk::showEvent(QShowEvent* event) {
     if (stale_) ask();
 }
 
+/// Each paper has its own parts, in view or not.
+std::set<PaperPart> PaperDesk::ticked(PaperKind kind) const {
+    const auto found = ticked_.find(kind);
+    return found == ticked_.end() ? usualParts(kind) : found->second;
+}
+
 PaperTask PaperDesk::taskOf(PaperKind kind, std::optional<Id<model::Booking>> booking) const {
-    std::set<PaperPart> parts;
-    for (const auto& [part, box] : parts_)
-        if (box->isChecked()) parts.insert(part);
     return {kind,
             booking,
             size_->current() == 0 ? paper::PaperSize::A4 : paper::PaperSize::Letter,
-            std::move(parts),
+            ticked(kind),
             bench_.season(),
             bench_.plan(),
             QDateTime::currentDateTime(),

@@ -7,6 +7,8 @@
 #include <QWidget>
 
 #include <functional>
+#include <map>
+#include <set>
 
 class QAbstractButton;
 class QButtonGroup;
@@ -49,6 +51,8 @@ public:
     void keepPdf();
     void keepText();
     enum class All { booking, week };
+    /// Each paper that is then kept or printed, with what is ticked for its own kind.
+    [[nodiscard]] std::vector<PaperTask> tasksOf(All all) const;
     void keepAll(All all);
     void printAll(All all);
 
@@ -70,9 +74,10 @@ private:
     QWidget* makePreview();
     QWidget* makeProgress();
 
+    [[nodiscard]] std::set<PaperPart> ticked(PaperKind kind) const;
     [[nodiscard]] PaperTask taskOf(PaperKind kind, std::optional<Id<model::Booking>> booking) const;
-    [[nodiscard]] std::vector<PaperTask> tasksOf(All all) const;
     void ask();
+    void followSize();
     void showParts();
     /// The days the chosen paper can be had for; hidden where there is nothing to choose.
     void showDays();
@@ -99,9 +104,11 @@ private:
     std::function<void(const SetPaper&)> pending_;
     QButtonGroup* papers_ = nullptr;
     Segments* size_ = nullptr;
+    bool sizeChosen_ = false;
     Segments* which_ = nullptr;
     TextLabel* partsHead_ = nullptr;
     std::vector<std::pair<PaperPart, QCheckBox*>> parts_;
+    std::map<PaperKind, std::set<PaperPart>> ticked_; ///< what was chosen; the others have what is usual
     std::vector<QAbstractButton*> outputs_;
     QComboBox* days_ = nullptr;
     std::optional<Day> day_;

@@ -85,9 +85,18 @@ void PaperDesk::addPapers(QVBoxLayout* column) {
     column->addSpacing(grid(2));
     size_ = new Segments(tr("Size of paper"), {tr("A4"), tr("Letter")});
     size_->setObjectName(QStringLiteral("paper.size"));
-    size_->setCurrent(paperSizeOf(bench_.season()) == paper::PaperSize::A4 ? 0 : 1);
-    connect(size_, &Segments::chosen, this, &PaperDesk::ask);
+    followSize();
+    connect(size_, &Segments::chosen, this, [this] {
+        sizeChosen_ = true;
+        ask();
+    });
+    connect(&bench_, &Workbench::changed, this, &PaperDesk::followSize); // planned() brings the paper
     column->addWidget(size_);
+}
+
+/// The season's paper, until another is chosen here.
+void PaperDesk::followSize() {
+    if (!sizeChosen_) size_->setCurrent(paperSizeOf(bench_.season()) == paper::PaperSize::A4 ? 0 : 1);
 }
 
 void PaperDesk::addParts(QVBoxLayout* column) {
@@ -95,7 +104,12 @@ void PaperDesk::addParts(QVBoxLayout* column) {
     for (const auto part : allPaperParts()) {
         auto* box = new QCheckBox(partWords(part));
         box->setObjectName(QStringLiteral("paper.part%1").arg(static_cast<int>(part)));
-        connect(box, &QCheckBox::toggled, this, &PaperDesk::ask);
+        connect(box, &QCheckBox::toggled, this, [this, part](bool on) {
+            auto parts = ticked(kind());
+            on ? void(parts.insert(part)) : void(parts.erase(part));
+            ticked_[kind()] = std::move(parts);
+            ask();
+        });
         parts_.emplace_back(part, box);
         column->addWidget(box);
     }
@@ -103,13 +117,13 @@ void PaperDesk::addParts(QVBoxLayout* column) {
 
 void PaperDesk::showParts() {
     const auto shown = partsOf(kind());
-    const auto usual = usualParts(kind());
+    const auto on = ticked(kind());
     partsHead_->setVisible(!shown.empty());
     for (const auto& [part, box] : parts_) {
         const QSignalBlocker quiet(box);
         const bool there = std::find(shown.begin(), shown.end(), part) != shown.end();
         box->setVisible(there);
-        box->setChecked(there && usual.count(part) > 0);
+        box->setChecked(there && on.contains(part));
     }
 }
 

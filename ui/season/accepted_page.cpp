@@ -14,8 +14,8 @@ namespace {
 RecordPageSpec acceptedSpec(Workbench& bench) {
     RecordPageSpec spec;
     spec.id = "season.accepted";
-    spec.name = AcceptedPage::tr("Warnings kept quiet");
-    spec.emptyWords = AcceptedPage::tr("Nothing is kept quiet: you are told of everything.");
+    spec.name = AcceptedPage::tr("Warnings left so");
+    spec.emptyWords = AcceptedPage::tr("Nothing is left so: you are told of everything.");
     spec.answer = [&bench] { return acceptedAnswer(bench.season()); };
     spec.table.kind = model::TableKind::acceptedFindings;
     spec.table.columns = {"finding", "facts", "accepted_on"};
@@ -28,9 +28,9 @@ RecordPageSpec acceptedSpec(Workbench& bench) {
 } // namespace
 
 AcceptedPage::AcceptedPage(Workbench& bench, QWidget* parent)
-    : RecordPage(bench, acceptedSpec(bench), parent), again_(new QPushButton(tr("&Tell me again"))) {
+    : RecordPage(bench, acceptedSpec(bench), parent), again_(new QPushButton(tr("&Ask again"))) {
     again_->setObjectName(QStringLiteral("season.accepted.again_button"));
-    again_->setToolTip(tr("The chosen warnings speak again"));
+    again_->setToolTip(tr("Counts the chosen warnings among what wants looking at"));
     addTool(again_);
     table().setEditTriggers(QAbstractItemView::NoEditTriggers);
     connect(again_, &QPushButton::clicked, this, &AcceptedPage::tellAgain);
@@ -40,10 +40,14 @@ AcceptedPage::AcceptedPage(Workbench& bench, QWidget* parent)
 }
 
 void AcceptedPage::addActions(Actions& actions) {
-    actions.add({"season.accepted.again", tr("Tell me again of the chosen warnings")}, [this] {
-        Q_EMIT wanted();
-        tellAgain();
-    });
+    actions.add({"season.accepted.again",
+                 tr("&Ask again about the chosen warnings"),
+                 {},
+                 tr("They count again among what wants looking at")},
+                [this] {
+                    Q_EMIT wanted();
+                    tellAgain();
+                });
 }
 
 void AcceptedPage::tellAgain() {

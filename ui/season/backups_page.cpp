@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/season/backups_page.h"
 
+#include "ui/common/copy_rows.h"
 #include "ui/common/text_label.h"
 #include "ui/common/widget_parts.h"
 #include "ui/logic/answers/season_answers.h"
@@ -37,7 +38,7 @@ BackupsPage::BackupsPage(Workbench& bench, QWidget* parent)
     view_->setAccessibleName(tr("Backups, newest first"));
     view_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     view_->setSelectionBehavior(QAbstractItemView::SelectRows);
-    view_->setSelectionMode(QAbstractItemView::SingleSelection);
+    copiesRows(view_, [this](const QString& words) { Q_EMIT said(words); });
     view_->setShowGrid(false);
     view_->setTabKeyNavigation(false);
     view_->setWordWrap(false);
@@ -92,14 +93,20 @@ Answer BackupsPage::answer() const {
 }
 
 void BackupsPage::addActions(Actions& actions) {
-    actions.add({"season.backups.make", tr("Back up now")}, [this] {
-        Q_EMIT wanted();
-        make();
-    });
-    actions.add({"season.backups.restore_one", tr("Restore a backup...")}, [this] {
-        Q_EMIT wanted();
-        enter();
-    });
+    actions.add({"season.backups.make", tr("&Back up now"), Qt::CTRL | Qt::Key_B,
+                 tr("A copy beside the others, checked once it is written")},
+                [this] {
+                    Q_EMIT wanted();
+                    make();
+                });
+    actions.add({"season.backups.restore_one",
+                 tr("&Restore a backup..."),
+                 {},
+                 tr("Choose one of the list; says first what is put back")},
+                [this] {
+                    Q_EMIT wanted();
+                    enter();
+                });
 }
 
 void BackupsPage::enter() {

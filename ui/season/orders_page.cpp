@@ -1,20 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/season/orders_page.h"
 
+#include "ui/common/copy_rows.h"
 #include "ui/logic/answers/season_answers.h"
 #include "ui/logic/models/orders_model.h"
 #include "ui/logic/table_files.h"
 #include "ui/paint/spacing.h"
+#include "ui/season/order_figures.h"
 #include "ui/season/orders_delegate.h"
 #include "ui/shell/actions.h"
 
-#include <QApplication>
-#include <QClipboard>
 #include <QFileDialog>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QPushButton>
-#include <QShortcut>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -24,6 +23,7 @@ OrdersPage::OrdersPage(Workbench& bench, QWidget* parent)
     : SubPage(bench, parent)
     , model_(new OrdersModel(this))
     , view_(new QTableView)
+    , figures_(new OrderFigures)
     , start_(new QPushButton(tr("New booking")))
     , tools_(new QWidget(this)) {
     auto* tools = new QHBoxLayout(tools_);
@@ -47,14 +47,15 @@ OrdersPage::OrdersPage(Workbench& bench, QWidget* parent)
     view_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     view_->horizontalHeader()->setSectionResizeMode(OrdersModel::title, QHeaderView::Stretch);
     connect(view_, &QTableView::activated, this, &OrdersPage::follow);
-    auto* copyKey = new QShortcut(QKeySequence::Copy, view_);
-    copyKey->setContext(Qt::WidgetShortcut);
-    connect(copyKey, &QShortcut::activated, this, &OrdersPage::copy);
+    copiesRows(view_, [this](const QString& words) { Q_EMIT said(words); });
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, grid(2), 0, 0);
     column->addWidget(start_, 0, Qt::AlignLeft);
-    column->addWidget(view_, 1);
+    column->addWidget(view_, 3);
+    column->addWidget(figures_);
     column->addStretch(0);
+    connect(figures_, &OrderFigures::leadTo, this, &SubPage::leadTo);
+    connect(view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &OrdersPage::showFigures);
     const auto refreshSeen = [this] {
         if (isVisible()) refresh(); // otherwise when it is seen
     };
@@ -68,16 +69,22 @@ Answer OrdersPage::answer() const {
 }
 
 void OrdersPage::addActions(Actions& actions) {
-    auto* save = actions.add({"season.orders.export", tr("E&xport the orders as CSV")}, [this] {
-        Q_EMIT wanted();
-        askAndExport();
-    });
+    auto* save = actions.add(
+        {"season.orders.export", tr("E&xport the orders as CSV"), {}, tr("All bookings, for a spreadsheet")},
+        [this] {
+            Q_EMIT wanted();
+            askAndExport();
+        });
     auto* print = new QPushButton(tr("Pri&nt the season's orders"));
     print->setObjectName(QStringLiteral("season.orders.print"));
-    auto* paper = actions.add({"season.orders.paper", tr("&Print the season's orders")}, [this] {
-        Q_EMIT wanted();
-        Q_EMIT paperWanted();
-    });
+    auto* paper = actions.add({"season.orders.paper",
+                               tr("&Print the season's orders"),
+                               {},
+                               tr("The same list on paper, with its sum")},
+                              [this] {
+                                  Q_EMIT wanted();
+                                  Q_EMIT paperWanted();
+                              });
     connect(print, &QPushButton::clicked, paper, &QAction::trigger);
     connect(start_, &QPushButton::clicked, this, [&actions] {
         if (auto* action = actions.find(QStringLiteral("booking.new"))) action->trigger();
@@ -127,7 +134,15 @@ void OrdersPage::refresh() {
         const int row = model_->rowOf(Id<model::Booking>(current.toLongLong()));
         if (row >= 0) view_->setCurrentIndex(model_->index(row, column));
     }
+    showFigures();
     Q_EMIT answerChanged();
+}
+
+void OrdersPage::showFigures() {
+    const auto booking = view_->currentIndex().data(OrdersModel::BookingRole);
+    const auto one =
+        booking.isValid() ? std::optional(Id<model::Booking>(booking.toLongLong())) : std::nullopt;
+    figures_->setSums(orderSums(bench_.season(), bench_.plan(), model_->orders(), one));
 }
 
 void OrdersPage::showEvent(QShowEvent* event) {
@@ -138,11 +153,6 @@ void OrdersPage::showEvent(QShowEvent* event) {
 void OrdersPage::follow() {
     const auto booking = view_->currentIndex().data(OrdersModel::BookingRole);
     if (booking.isValid()) Q_EMIT leadTo({model::TableKind::bookings, booking.toLongLong()});
-}
-
-void OrdersPage::copy() {
-    QApplication::clipboard()->setText(model_->tsv());
-    Q_EMIT said(tr("All orders copied; paste them into a spreadsheet."));
 }
 
 } // namespace withy::ui

@@ -9,9 +9,11 @@ class QTableView;
 
 namespace withy::ui {
 
+class OrderFigures;
 class OrdersModel;
 
-/// Every booking as an order, summed; sorted by any column. Enter leads to the booking.
+/// Every booking as an order, summed; sorted by any column. Enter leads to the booking. Below it
+/// stand the figures of the chosen row, which open their workings.
 class OrdersPage : public SubPage {
     Q_OBJECT
 
@@ -37,10 +39,11 @@ private:
     void refresh();
     void askAndExport();
     void follow();
-    void copy();
+    void showFigures();
 
     OrdersModel* model_;
     QTableView* view_;
+    OrderFigures* figures_;
     QPushButton* start_;
     QWidget* tools_;
 };

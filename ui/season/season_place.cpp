@@ -33,7 +33,7 @@ SeasonPlace::SeasonPlace(Workbench& bench, QWidget* parent)
                                            {{tr("The season on paper, as it stands now.")}});
                    }},
                   {"tables", tr("In and out"), [&bench] { return new TablesPage(bench); }},
-                  {"accepted", tr("Kept quiet"), [&bench] { return new AcceptedPage(bench); }}},
+                  {"accepted", tr("Left so"), [&bench] { return new AcceptedPage(bench); }}},
                  parent) {}
 
 } // namespace withy::ui

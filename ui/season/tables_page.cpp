@@ -83,14 +83,22 @@ Answer TablesPage::answer() const {
 }
 
 void TablesPage::addActions(Actions& actions) {
-    actions.add({"season.tables.export", tr("Export the chosen table as CSV…")}, [this] {
-        Q_EMIT wanted();
-        askAndWrite();
-    });
-    actions.add({"season.tables.import", tr("Import the chosen table from CSV…")}, [this] {
-        Q_EMIT wanted();
-        askAndRead();
-    });
+    actions.add({"season.tables.export",
+                 tr("&Export the chosen table as CSV…"),
+                 {},
+                 tr("All its rows, for a spreadsheet")},
+                [this] {
+                    Q_EMIT wanted();
+                    askAndWrite();
+                });
+    actions.add({"season.tables.import",
+                 tr("&Import the chosen table from CSV…"),
+                 {},
+                 tr("Says first what would change; one step to undo")},
+                [this] {
+                    Q_EMIT wanted();
+                    askAndRead();
+                });
 }
 
 void TablesPage::enter() {

@@ -62,13 +62,15 @@ MainWindow::MainWindow(std::optional<Day> today)
     menuBar()->setCornerWidget(name, Qt::TopLeftCorner);
     addOwnActions();
     door_.isOpen = [this](const QString& path) {
-        if (!view_ || !bench().canWrite() || QFileInfo(path).canonicalFilePath() != bench().path())
-            return false;
-        backToSeason();
-        return true;
+        const QString whole = QFileInfo(path).canonicalFilePath();
+        const bool open = view_ && bench().canWrite() && whole == bench().path();
+        if (open) backToSeason();
+        return open;
     };
     connect(&door_, &SeasonDoor::refused, notices_, &NoticeBar::refuse);
-    connect(&door_, &SeasonDoor::said, this, [this](const QString& words) { notices_->say(words); });
+    door_.mayLeave = [this] { return mayLeave(); };
+    door_.letGo = [this] { letSeasonGo(); };
+    connect(&door_, &SeasonDoor::said, notices_, &NoticeBar::say);
     ViewSettings::restoreWindow(*this);
     showTitle();
     startTimer(60'000); // midnight
@@ -95,6 +97,7 @@ void MainWindow::makeWelcome() {
 /// The last backup is made while the view still stands: when it fails, the notice takes its room from it.
 void MainWindow::closeSeason() {
     if (!view_) return;
+    view_->keepLook();
     bench().waitForFile();
     if (auto* keeper = view_->backups()) keeper->finish();
     delete view_;
@@ -125,14 +128,20 @@ void MainWindow::showWelcome() {
 void MainWindow::restore(const store::Backup& backup) {
     if (!mayLeave()) return;
     const QString path = bench().path();
+    letSeasonGo();
+    door_.restore(path, backup);
+}
+
+/// Without a last backup: the file is about to be another.
+void MainWindow::letSeasonGo() {
+    view_->keepLook();
     if (auto* keeper = view_->backups()) keeper->leave();
-    delete view_; // the file must be closed before
+    delete view_;
     view_ = nullptr;
     actions_.keepFirst(ownActions_);
     fillMenus(*menuBar(), actions_);
     showHistory();
     showWelcome();
-    door_.restore(path, backup);
 }
 
 void MainWindow::showSeason(std::unique_ptr<Workbench> bench) {
@@ -146,6 +155,7 @@ void MainWindow::showSeason(std::unique_ptr<Workbench> bench) {
     RecentSeasons(kept).add(bench->path());
     view_ = new SeasonView(std::move(bench), actions_);
     view_->showPlace(0); // before it is put in the window: it is laid out once
+    view_->lookAsLast();
     stack_->addWidget(view_);
     stack_->setCurrentWidget(view_);
     wireSeason();

@@ -12,6 +12,7 @@
 namespace withy::ui {
 
 class Actions;
+struct SeasonLook;
 
 /// A place of the rail, or one that is reached by its key alone. A place wires itself to the workbench; the
 /// shell only shows it, hears what it says and leads to it.
@@ -33,6 +34,12 @@ public:
 
     /// The record it shows now, for what stands around it; nothing when it shows many.
     [[nodiscard]] virtual std::optional<model::Ref> shown() const { return std::nullopt; }
+
+    /// What it adds to how the season is looked at, to be found again the next time.
+    virtual void addTo(SeasonLook&) const {}
+
+    /// As it was looked at last time; before the first picture, which waits for as little as it did without.
+    virtual void lookAsLast(const SeasonLook&) {}
 
     /// Whether it has work in view that wants the window's height: what stands above keeps slim.
     [[nodiscard]] virtual bool wantsHeight() const { return false; }

@@ -86,25 +86,43 @@ void SeasonDoor::show(store::SeasonFile file) {
     opened_(std::move(bench));
 }
 
-void SeasonDoor::create(const QString& path, const model::Season& season) {
-    auto outcome = beginSeason(path, season);
-    if (outcome.file) return show(std::move(*outcome.file));
+bool SeasonDoor::create(const QString& path, const model::Season& season, store::Existing existing) {
+    if (mayLeave && !mayLeave()) return false;
+    auto outcome = beginSeason(path, season, existing);
+    if (outcome.file) {
+        show(std::move(*outcome.file));
+        return true;
+    }
     Q_EMIT refused(outcome.sentence, {tr("&Keep it elsewhere…"), [this, season] {
                                           const auto other = askSave(tr("Where shall it be kept?"), {});
                                           if (!other.isEmpty()) create(other, season);
                                       }});
+    return false;
 }
 
 void SeasonDoor::begin(const FirstAnswers& answers) {
     const QString path =
         freeName(newSeasons.isEmpty() ? folder(QStandardPaths::DocumentsLocation) : newSeasons,
                  proposedFileName(answers));
-    create(path, firstSeason(answers));
-    if (QFileInfo::exists(path)) Q_EMIT said(keptInWords(path));
+    if (create(path, firstSeason(answers))) Q_EMIT said(keptInWords(path));
 }
 
 void SeasonDoor::openDemo() {
-    create(freeName(folder(QStandardPaths::AppDataLocation), tr("Demo season.withy")), demoSeason());
+    const QString path = QDir(folder(QStandardPaths::AppDataLocation)).filePath(tr("Demo season.withy"));
+    if (!QFileInfo::exists(path)) {
+        create(path, demoSeason());
+        return;
+    }
+    open(path);
+    if (isOpen && isOpen(path))
+        Q_EMIT said(tr("This is the demo season as it was left."),
+                    {tr("&Begin it afresh"), [this, path] { beginDemoAgain(path); }});
+}
+
+void SeasonDoor::beginDemoAgain(const QString& path) {
+    if (mayLeave && !mayLeave()) return;
+    if (letGo && isOpen && isOpen(path)) letGo();
+    create(path, demoSeason(), store::Existing::replace);
 }
 
 void SeasonDoor::askAndOpen() {

@@ -40,8 +40,8 @@ public:
     void restore(const QString& path, const store::Backup& backup);
     /// A file named after the place, in the documents folder; another name when that is taken.
     void begin(const FirstAnswers& answers);
-    /// A fresh copy of the demo season beside the program's own data. The demo has a present of its own,
-    /// which is its today however it is opened.
+    /// The demo season beside the program's own data, as it was left; the first time a fresh copy of it. The
+    /// demo has a present of its own, which is its today however it is opened.
     void openDemo();
     void askAndOpen();
     void saveCopy(Workbench& bench);
@@ -52,15 +52,22 @@ public:
     QString newSeasons;
     /// Shows the season of that path if it is open here already, and says so.
     std::function<bool(const QString& path)> isOpen;
+    /// Whether the season that is open may be left; asked before a file is written for the next one.
+    std::function<bool()> mayLeave;
+    /// Lets go of the season that is open here, and of its file.
+    std::function<void()> letGo;
     AskFile askOpen;
     AskFile askSave;
 
 Q_SIGNALS:
     void refused(const QString& sentence, const withy::ui::NoticeBar::WayOut& way);
-    void said(const QString& sentence);
+    void said(const QString& sentence, const withy::ui::NoticeBar::WayOut& way = {});
 
 private:
-    void create(const QString& path, const model::Season& season);
+    /// Whether it was written and shown.
+    bool create(const QString& path, const model::Season& season,
+                store::Existing existing = store::Existing::refuse);
+    void beginDemoAgain(const QString& path);
     void show(store::SeasonFile file);
 
     std::optional<Day> today_;

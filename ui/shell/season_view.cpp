@@ -3,6 +3,7 @@
 
 #include "ui/common/field_edit.h"
 #include "ui/common/first_picture.h"
+#include "ui/logic/season_looks.h"
 #include "ui/shell/actions.h"
 #include "ui/shell/findings_panel.h"
 #include "ui/shell/rail.h"
@@ -67,7 +68,10 @@ SeasonView::SeasonView(std::unique_ptr<Workbench> bench, Actions& actions, QWidg
     connect(stack_, &QStackedWidget::currentChanged, this, &SeasonView::fitStrip);
     connect(rail_, &Rail::chosen, this, &SeasonView::showPlace);
     connect(&idle_, &QTimer::timeout, this, &SeasonView::makeWhileIdle);
-    new FirstPicture(this, [this] { idle_.start(0); });
+    new FirstPicture(this, [this] {
+        if (next_ > 0) showPlace(next_);
+        idle_.start(0);
+    });
 }
 
 SeasonView::~SeasonView() {
@@ -100,7 +104,7 @@ void SeasonView::addPlaces() {
         }
         rail_->addPlace(entry.words, entry.icon, entry.tip);
         stack_->addWidget(new QWidget);
-        actions_.add({entry.actionId, tr("Go to %1").arg(entry.words),
+        actions_.add({entry.actionId, tr("&Go to %1").arg(entry.words),
                       QKeySequence(Qt::CTRL | (Qt::Key_1 + i)), entry.tip},
                      [this, i] { showPlace(i); });
     }
@@ -217,8 +221,29 @@ Place* SeasonView::current() const {
     return index < places_.size() ? places_[index] : nullptr;
 }
 
+void SeasonView::keepLook() const {
+    SeasonLook look;
+    look.place = QString::fromLatin1(entries_[static_cast<std::size_t>(cameFrom_)].actionId);
+    for (const auto* place : places_)
+        if (place) place->addTo(look);
+    QSettings settings;
+    SeasonLooks(settings).keep(bench_->path(), look);
+}
+
+void SeasonView::lookAsLast() {
+    QSettings settings;
+    const auto look = SeasonLooks(settings).of(bench_->path());
+    for (auto* place : places_)
+        if (place) place->lookAsLast(look);
+    for (int i = 0; i < placeCount(); ++i) {
+        const auto& entry = entries_[static_cast<std::size_t>(i)];
+        if (entry.icon && look.place == QLatin1String(entry.actionId)) next_ = i;
+    }
+}
+
 void SeasonView::showPlace(int index) {
     if (index < 0 || index >= placeCount()) return;
+    next_ = 0;
     if (index != stack_->currentIndex() && !commitFocusedField(this)) return rail_->setCurrent(cameFrom_);
     place(index);
     stack_->setCurrentIndex(index);
@@ -231,6 +256,7 @@ void SeasonView::showPlace(int index) {
 
 bool SeasonView::goTo(const model::Ref& ref) {
     if (!commitFocusedField(this)) return false;
+    next_ = 0;
     for (int i = 0; i < placeCount(); ++i) {
         if (!place(i).goTo(ref)) continue;
         stack_->setCurrentIndex(i);

@@ -46,6 +46,10 @@ public:
     void makeAll();
 
     void showPlace(int index);
+    /// As one stood in this file the last time; the place itself comes after the first picture.
+    void lookAsLast();
+    /// Where one stands, for the next time.
+    void keepLook() const;
     /// Leads to the record, in whichever place it lives. False when none shows it.
     bool goTo(const model::Ref& ref);
 
@@ -84,6 +88,7 @@ private:
     std::vector<PlaceEntry> entries_;
     std::vector<Place*> places_; ///< by entry; null: not yet
     int cameFrom_ = 0;           ///< the place of the rail that was seen last
+    int next_ = 0;               ///< the place to go to after the first picture, unless one goes elsewhere
     QTimer idle_;
     bool complete_ = false;
 };

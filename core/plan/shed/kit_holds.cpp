@@ -2,7 +2,6 @@
 #include "core/plan/shed/kit_holds.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace withy::plan {
 

@@ -2,10 +2,10 @@
 #include "core/plan/shed/kit_through_time.h"
 
 #include "core/base/working_lines.h"
+#include "core/model/origin.h"
 #include "core/plan/shed/kit_holds.h"
 
 #include <algorithm>
-#include <cmath>
 #include <limits>
 #include <set>
 
@@ -120,19 +120,20 @@ Working workingOf(const model::Season& season, const KitItem& item, const std::s
     };
     working.push_back(
         lineOf(Step::given, "lowest on", std::int64_t{item.lowest->day.number} * 1440, Unit::time));
-    working.push_back(
-        line(Step::given, item.usedUp ? "on hand" : "owned", *item.owned, Basis::counted, name));
+    working.push_back(from(model::originOf(item.item), line(Step::given, item.usedUp ? "on hand" : "owned",
+                                                            *item.owned, Basis::counted, name)));
     for (const auto& hold : item.holds) {
         const auto away = awayOn(hold, item.lowest->day);
         if (away == 0) continue;
         const auto* booking = season.bookings.find(hold.booking);
         const bool gone = hold.broken + hold.lost > 0 && away == hold.broken + hold.lost;
-        working.push_back(line(Step::minus,
-                               gone          ? "broken or not come back"
-                               : item.usedUp ? "used"
-                                             : "away",
-                               away, hold.firm ? Basis::mine : Basis::notKnown,
-                               booking ? booking->title : std::string()));
+        working.push_back(from(model::originOf(TableKind::bookings, hold.booking.value),
+                               line(Step::minus,
+                                    gone          ? "broken or not come back"
+                                    : item.usedUp ? "used"
+                                                  : "away",
+                                    away, hold.firm ? Basis::mine : Basis::notKnown,
+                                    booking ? booking->title : std::string())));
     }
     working.push_back(line(Step::result, "free on that day", -item.lowest->by, Basis::computed, {}));
     return working;

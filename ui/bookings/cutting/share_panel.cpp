@@ -14,6 +14,7 @@
 #include "ui/logic/models/cutting_goals.h"
 #include "ui/logic/paper_shop.h"
 #include "ui/logic/wording.h"
+#include "ui/logic/work_hours.h"
 #include "ui/paint/spacing.h"
 #include "ui/print/paper_desk.h"
 
@@ -185,7 +186,7 @@ void SharePanel::show(Id<model::Booking> booking) {
 
 std::optional<Day> SharePanel::benchDay() const {
     const auto& plans = bench_.plan().bookings;
-    if (const auto at = plans.find(booking_); at != plans.end()) return at->second->makeUpStart.day;
+    if (plans.contains(booking_)) return workHours(bench_.season(), bench_.plan(), booking_).makeUpStart.day;
     const auto* booking = bench_.season().bookings.find(booking_);
     return booking ? std::optional(booking->eventStart.day) : std::nullopt;
 }
@@ -331,8 +332,11 @@ bool SharePanel::keepWays() {
 }
 
 void SharePanel::make() {
-    if (!found_ || !shared()) return;
+    const auto* share = shared();
+    if (!found_ || !share) return;
+    auto lines = share->lines; // what is asked anew below may choose another way by itself
     if (!keepWays()) return;
+    madeLines_ = std::move(lines);
     openForm(made_);
     made_->enter();
 }
@@ -345,10 +349,8 @@ void SharePanel::mix() {
 }
 
 void SharePanel::keepMade(std::optional<Minutes> minutes) {
-    const auto* share = shared();
-    if (!share) return;
     const QString trouble =
-        bench_.apply(edits::noteMade(bench_.season(), booking_, share->lines, minutes, made_->byWhom()));
+        bench_.apply(edits::noteMade(bench_.season(), booking_, madeLines_, minutes, made_->byWhom()));
     Q_EMIT refused(trouble);
     if (!trouble.isEmpty()) return;
     made_->clear();

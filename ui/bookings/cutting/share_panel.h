@@ -70,6 +70,7 @@ private:
     Id<model::Booking> booking_;
     std::shared_ptr<const ShareFound> found_;
     std::vector<shareout::Way> mixed_;
+    std::vector<shareout::LineShare> madeLines_; ///< as they were when "Make these" was pressed
     std::uint64_t asked_ = 0;
     bool filling_ = false;
 

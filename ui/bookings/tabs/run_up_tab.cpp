@@ -13,6 +13,7 @@ RunUpTab::RunUpTab(Workbench& bench, QWidget* parent)
     , desk_(new RunUpDesk(bench, BoardStyle::days, QStringLiteral("runUp"))) {
     body_->insertWidget(body_->count() - 1, desk_);
     connect(desk_, &RunUpDesk::leadTo, this, &SheetTab::leadTo);
+    connect(desk_, &RunUpDesk::told, this, &SheetTab::said);
 }
 
 void RunUpTab::fill(const plan::BookingPlan& plan) {

@@ -48,7 +48,6 @@ void SheetTable::addCell(QGridLayout* cells, std::size_t index, int column, int 
     }
     if (from.figure) {
         cell.figure = new FigureButton;
-        if (!head.right) cell.figure->setProperty("quiet", true); // words rather than a number
         cell.figure->setObjectName(QStringLiteral("%1.%2.%3").arg(objectName(), row.key).arg(column));
         put(cell.figure);
         connect(cell.figure, &FigureButton::opened, this,
@@ -114,6 +113,9 @@ void SheetTable::fillRow(std::size_t index) {
         auto facts = factsOf(*said.figure);
         facts.units = bench_.season().theSettings().units;
         cell.figure->setFacts(facts);
+        markAs(cell.figure, "asks", said.tone == SheetCell::Tone::asks);
+        const bool words = !sheet_.columns[static_cast<std::size_t>(c)].right; // rather than a number
+        markAs(cell.figure, "quiet", words || said.tone == SheetCell::Tone::second);
         if (row.open == c && row.panel) row.panel->setFacts(cell.figure->facts());
     }
 }
@@ -139,8 +141,11 @@ void SheetTable::openFigure(std::size_t index, int column, bool open) {
     }
     row.panel->setFacts(row.cells[static_cast<std::size_t>(column)].figure->facts());
     row.panel->show();
-    if (row.panel->lead()) // Tab goes on from the figure into its working
-        QWidget::setTabOrder(row.cells[static_cast<std::size_t>(column)].figure, row.panel->lead());
+    QWidget* last = row.cells[static_cast<std::size_t>(column)].figure;
+    for (auto* lead : row.panel->leads()) { // Tab goes on from the figure into its working
+        QWidget::setTabOrder(last, lead);
+        last = lead;
+    }
 }
 
 } // namespace withy::ui

@@ -35,10 +35,6 @@ bool has(const QWidget* widget, const char* property) {
     return widget && widget->property(property).toBool();
 }
 
-bool isText(const QWidget* widget) {
-    return qobject_cast<const QPlainTextEdit*>(widget) || qobject_cast<const QTextEdit*>(widget);
-}
-
 Dress focused(Dress dress) {
     dress.edge = Role::green;
     dress.width = focusRing;
@@ -108,6 +104,10 @@ Look lookOf(const QWidget* widget) {
     if (!widget) return Look::plain;
     const QVariant look = widget->property("look");
     return look.isValid() ? looksByWord().value(look.toString(), Look::plain) : Look::plain;
+}
+
+bool isText(const QWidget* widget) {
+    return qobject_cast<const QPlainTextEdit*>(widget) || qobject_cast<const QTextEdit*>(widget);
 }
 
 bool isInCell(const QWidget* widget) {

@@ -39,6 +39,9 @@ enum class Look {
 
 Look lookOf(const QWidget* widget);
 
+/// A field of several lines.
+bool isText(const QWidget* widget);
+
 /// True inside a table or list.
 bool isInCell(const QWidget* widget);
 

@@ -3,6 +3,7 @@
 
 #include "ui/common/style.h"
 #include "ui/common/style/looks.h"
+#include "ui/common/style/mnemonics.h"
 #include "ui/paint/spacing.h"
 
 #include <QAbstractItemView>
@@ -23,10 +24,6 @@ QColor inkOf(Role role) {
 void paintWords(QPainter& painter, const QRect& room, int flags, Role ink, const QString& words) {
     painter.setPen(inkOf(ink));
     painter.drawText(room, flags, words);
-}
-
-bool isTextWidget(const QWidget* widget) {
-    return qobject_cast<const QPlainTextEdit*>(widget) || qobject_cast<const QTextEdit*>(widget);
 }
 
 } // namespace
@@ -58,7 +55,7 @@ void paintGround(const QStyleOption& option, QPainter& painter, const QWidget* w
 }
 
 std::optional<QMargins> frameMargins(const QWidget* widget) {
-    if (isTextWidget(widget)) {
+    if (isText(widget)) {
         const auto box = fieldBox(widget);
         return QMargins(box.side, box.above, box.side, box.below);
     }
@@ -69,7 +66,7 @@ std::optional<QMargins> frameMargins(const QWidget* widget) {
 }
 
 void paintFrame(const QStyleOption& option, QPainter& painter, const QWidget* widget) {
-    if (isTextWidget(widget)) return paintDress(painter, option.rect, fieldDress(widget, option.state));
+    if (isText(widget)) return paintDress(painter, option.rect, fieldDress(widget, option.state));
     const auto* view = qobject_cast<const QAbstractItemView*>(widget);
     if (!view || lookOf(widget) == Look::list) return;
     Dress dress;
@@ -106,7 +103,7 @@ void paintMenuBarItem(const QStyleOptionMenuItem& option, QPainter& painter) {
     painter.fillRect(option.rect, inkOf(Role::mist));
     const bool open = option.state & (QStyle::State_Selected | QStyle::State_Sunken);
     if (open) paintDress(painter, option.rect, {.fill = Role::wash});
-    paintWords(painter, option.rect, Qt::AlignCenter | Qt::TextShowMnemonic | Qt::TextSingleLine,
+    paintWords(painter, option.rect, Qt::AlignCenter | Mnemonics::textFlag() | Qt::TextSingleLine,
                option.state & QStyle::State_Enabled ? Role::ink : Role::ink3, option.text);
 }
 

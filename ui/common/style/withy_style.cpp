@@ -3,6 +3,7 @@
 
 #include "ui/common/style.h"
 #include "ui/common/style/looks.h"
+#include "ui/common/style/mnemonics.h"
 #include "ui/common/style/style_parts.h"
 #include "ui/common/style/ticks.h"
 #include "ui/paint/spacing.h"
@@ -239,7 +240,7 @@ void WithyStyle::drawButton(const QStyleOptionButton& option, QPainter& painter,
         words.rect.setRight(arrow.left() - 1);
     }
     if (lookOf(widget) == Look::link && option.icon.isNull())
-        drawItemText(&painter, words.rect, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextShowMnemonic,
+        drawItemText(&painter, words.rect, Qt::AlignLeft | Qt::AlignVCenter | Mnemonics::textFlag(),
                      words.palette, true,
                      QFontMetrics(font).elidedText(words.text, Qt::ElideRight, words.rect.width() + 1,
                                                    Qt::TextShowMnemonic),

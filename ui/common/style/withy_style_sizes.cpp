@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/common/style.h"
 #include "ui/common/style/looks.h"
+#include "ui/common/style/mnemonics.h"
 #include "ui/common/style/style_parts.h"
 #include "ui/common/style/ticks.h"
 #include "ui/common/style/withy_style.h"
@@ -182,6 +183,8 @@ int WithyStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWid
     switch (hint) {
     case SH_Table_GridLineColor:
         return static_cast<int>(currentPalette().of(Role::line).rgba());
+    case SH_UnderlineShortcut:
+        return Mnemonics::areShown() ? 1 : 0;
     case SH_ComboBox_Popup: // the list stands under its field, not over it
     case SH_Widget_Animation_Duration:
         return 0;

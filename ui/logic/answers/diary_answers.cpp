@@ -129,7 +129,8 @@ Answer weekAnswer(const std::vector<WeekDay>& days, const model::Season& season,
         work += day.work;
         if (day.work.value > 0 && (!fullest || day.work > fullest->work)) fullest = &day;
         for (const auto& s : day.steps) {
-            if (s.booking) bookings.insert(s.booking->value);
+            for (const auto id : s.bookings)
+                bookings.insert(id.value);
         }
     }
     if (bookings.empty()) return {{Diary::tr("Nothing to do for a booking this week.")}};
@@ -210,7 +211,8 @@ Answer returnsAnswer(const model::Season& season) {
         back += r.back.value_or(0);
         still += std::max<std::int64_t>(0, r.out - home);
     }
-    Answer answer{{Diary::tr("%1 of %2 are back").arg(whole(back), whole(out)), Weight::strong}};
+    Answer answer{{Diary::tr("%1 of %2 (is|are) back", nullptr, asCount(back)).arg(whole(back), whole(out)),
+                   Weight::strong}};
     if (broken > 0) answer.push_back({Diary::tr(", %1 broken").arg(whole(broken))});
     if (still == 0) return answer.push_back({QStringLiteral(".")}), answer;
     answer.push_back({QStringLiteral("; ")});

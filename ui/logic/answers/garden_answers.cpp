@@ -107,11 +107,10 @@ Answer walksAnswer(const model::Season& season) {
     int there = 0;
     for (const auto& w : season.walks)
         there += w.date == last && counted(w) ? 1 : 0;
-    return {
-        {GardenAnswersSay::tr("Last walked on ")},
-        {shortDay(last), Weight::strong},
-        {GardenAnswersSay::tr(": %1 of %n patch(es) have a count.", nullptr, asCount(season.patches.size()))
-             .arg(there)}};
+    return {{GardenAnswersSay::tr("Last walked on ")},
+            {shortDay(last), Weight::strong},
+            {GardenAnswersSay::tr(": %n of %1 (has|have) a count.", nullptr, there)
+                 .arg(GardenAnswersSay::tr("%n patch(es)", nullptr, asCount(season.patches.size())))}};
 }
 
 Answer weatherAnswer(const model::Season& season) {

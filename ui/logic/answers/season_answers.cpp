@@ -62,7 +62,7 @@ Answer ordersAnswer(const model::Season& season, const review::Orders& orders) {
     for (const auto& b : season.bookings)
         ++(b.standing == model::Standing::lost ? lost : taken);
     Answer answer{{amount(orders.sum.income, s), Weight::strong},
-                  {SeasonSay::tr(" asked over %n booking(s) and ", nullptr, taken)},
+                  {SeasonSay::tr(" to pay over %n booking(s) and ", nullptr, taken)},
                   {amount(orders.sum.gift, s), Weight::strong},
                   {SeasonSay::tr(" given; ")},
                   {amount(orders.sum.owed, s), Weight::strong},
@@ -127,10 +127,10 @@ Answer tablesAnswer(const model::Season& season) {
 
 Answer acceptedAnswer(const model::Season& season) {
     if (season.acceptedFindings.empty())
-        return {{SeasonSay::tr("Nothing is kept quiet: you are told of everything.")}};
+        return {{SeasonSay::tr("Nothing is left so: you are told of everything.")}};
     return {
         {SeasonSay::tr("%n warning(s)", nullptr, asCount(season.acceptedFindings.size())), Weight::strong},
-        {SeasonSay::tr(" (is|are) kept quiet until (its|their) facts change.", nullptr,
+        {SeasonSay::tr(" (is|are) left so until (its|their) facts change.", nullptr,
                        asCount(season.acceptedFindings.size()))}};
 }
 

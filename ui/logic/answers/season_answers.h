@@ -9,7 +9,7 @@
 /// What the season's pages begin with.
 namespace withy::ui {
 
-/// "£6,940 asked over 24 bookings and £1,310 given; £640 is still owed."
+/// "£6,940 to pay over 24 bookings and £1,310 given; £640 is still owed."
 Answer ordersAnswer(const model::Season& season, const review::Orders& orders);
 Answer settingsAnswer(const model::Season& season);
 Answer ratesAnswer(const model::Season& season);

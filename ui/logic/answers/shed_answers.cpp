@@ -63,10 +63,16 @@ Answer shortWords(const Want& want) {
                                     : ShedAnswersSay::tr(" for %1.").arg(want.booking)}};
 }
 
-Answer covered(int kinds, const QString& what, int uncounted) {
-    Answer answer{{what, Weight::strong},
-                  {kinds == uncounted ? ShedAnswersSay::tr(", none of them counted yet.")
-                                      : ShedAnswersSay::tr(", enough for every booking.")}};
+/// How many there are, and that they are enough: of what is counted, and once the bookings were asked.
+Answer covered(const plan::Plan& plan, int kinds, const QString& what, int uncounted) {
+    QString rest = ShedAnswersSay::tr(".");
+    if (kinds == uncounted)
+        rest = ShedAnswersSay::tr(", none of them counted yet.");
+    else if (plan.shed && uncounted == 0)
+        rest = ShedAnswersSay::tr(", enough for every booking.");
+    else if (plan.shed)
+        rest = ShedAnswersSay::tr("; of what is counted, enough for every booking.");
+    Answer answer{{what, Weight::strong}, {rest}};
     if (uncounted > 0 && uncounted < kinds)
         answer.push_back({ShedAnswersSay::tr(" %n never counted.", nullptr, uncounted)});
     return answer;
@@ -88,7 +94,7 @@ Answer containersAnswer(const model::Season& season, const plan::Plan& plan) {
     const auto want = firstOnShelves(season, plan, model::TableKind::containers);
     if (want) return shortWords(*want);
     const int kinds = static_cast<int>(season.containers.size());
-    return covered(kinds, ShedAnswersSay::tr("%n kind(s) of container", nullptr, kinds),
+    return covered(plan, kinds, ShedAnswersSay::tr("%n kind(s) of container", nullptr, kinds),
                    uncounted(season.containers, &model::Container::owned));
 }
 
@@ -104,7 +110,8 @@ Answer ribbonsAnswer(const model::Season& season, const plan::Plan& plan) {
     return {
         {ShedAnswersSay::tr("%1 of %n ribbon(s)", nullptr, kinds).arg(reelWords(Millimetres(all), season)),
          Weight::strong},
-        {ShedAnswersSay::tr(" on the reels and in ends; nothing runs short.")}};
+        {plan.shed ? ShedAnswersSay::tr(" on the reels and in ends; nothing runs short.")
+                   : ShedAnswersSay::tr(" on the reels and in ends.")}};
 }
 
 Answer sundriesAnswer(const model::Season& season, const plan::Plan& plan) {
@@ -113,7 +120,7 @@ Answer sundriesAnswer(const model::Season& season, const plan::Plan& plan) {
     const auto want = firstOnShelves(season, plan, model::TableKind::sundries);
     if (want) return shortWords(*want);
     const int kinds = static_cast<int>(season.sundries.size());
-    return covered(kinds, ShedAnswersSay::tr("%n (sundry|sundries)", nullptr, kinds),
+    return covered(plan, kinds, ShedAnswersSay::tr("%n (sundry|sundries)", nullptr, kinds),
                    uncounted(season.sundries, &model::Sundry::onHand));
 }
 
@@ -123,7 +130,7 @@ Answer holdersAnswer(const model::Season& season, const plan::Plan& plan) {
     const auto want = firstOnShelves(season, plan, model::TableKind::holders);
     if (want) return shortWords(*want);
     const int kinds = static_cast<int>(season.holders.size());
-    return covered(kinds, ShedAnswersSay::tr("%n kind(s) of tray and bucket", nullptr, kinds),
+    return covered(plan, kinds, ShedAnswersSay::tr("%n kind(s) of tray and bucket", nullptr, kinds),
                    uncounted(season.holders, &model::Holder::owned));
 }
 
@@ -141,11 +148,10 @@ Answer mixesAnswer(const model::Season& season) {
     if (uneven == 0)
         return {{ShedAnswersSay::tr("%n mix(es)", nullptr, mixes), Weight::strong},
                 {ShedAnswersSay::tr(", every one adds up to 100 percent.")}};
-    return {
-        {ShedAnswersSay::tr("%n mix(es)", nullptr, mixes), Weight::strong},
-        {QStringLiteral("; ")},
-        {ShedAnswersSay::tr("the shares of %n do not come to 100 percent", nullptr, uneven), Weight::asks},
-        {QStringLiteral(".")}};
+    return {{ShedAnswersSay::tr("%n mix(es)", nullptr, mixes), Weight::strong},
+            {QStringLiteral("; ")},
+            {ShedAnswersSay::tr("%n (does|do) not add up to 100 percent", nullptr, uneven), Weight::asks},
+            {QStringLiteral(".")}};
 }
 
 Answer vehiclesAnswer(const model::Season& season) {

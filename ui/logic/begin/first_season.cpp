@@ -8,6 +8,7 @@
 #include "ui/logic/format.h"
 #include "ui/logic/plant_catalogue.h"
 #include "ui/logic/starting_seasons.h"
+#include "ui/logic/wording.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>
@@ -24,8 +25,19 @@ struct FirstSeasonSay {
     Q_DECLARE_TR_FUNCTIONS(FirstSeason)
 };
 
+std::optional<Day> dayIn(const QDate& date) {
+    return Day::fromYmd(date.year(), date.month(), date.day());
+}
+
 Day dayOf(const QDate& date) {
-    return Day::fromYmd(date.year(), date.month(), date.day()).value_or(Day{});
+    return dayIn(date).value_or(Day{});
+}
+
+/// The question of the first page that a field of the settings comes from.
+QString questionOf(const std::string& field) {
+    if (field == "latitude" || field == "longitude" || field == "currency") return text(field);
+    if (field == "first_day") return QStringLiteral("first");
+    return field == "last_day" ? QStringLiteral("last") : QStringLiteral("place");
 }
 
 /// The countries where the printer holds Letter; elsewhere it is A4.
@@ -88,7 +100,7 @@ std::optional<FirstTrouble> troubleWith(const FirstAnswers& a) {
         return FirstTrouble{
             QStringLiteral("longitude"),
             FirstSeasonSay::tr("Longitude: give degrees from 180 west to 180 east, like 2.7 W.")};
-    if (!a.first.isValid() || !a.last.isValid())
+    if (!dayIn(a.first) || !dayIn(a.last))
         return FirstTrouble{QStringLiteral("first"), FirstSeasonSay::tr("Give a first and a last day.")};
     if (a.last <= a.first)
         return FirstTrouble{QStringLiteral("last"),
@@ -104,6 +116,11 @@ std::optional<FirstTrouble> troubleWith(const FirstAnswers& a) {
     if (!a.zoneRule.empty() && !Zone::fromPosix(a.zoneRule))
         return FirstTrouble{QStringLiteral("place"),
                             FirstSeasonSay::tr("The clock of that place cannot be read. Choose another.")};
+    // Whatever else a season's settings may not hold: an odd letter that came along with a pasted name.
+    const auto judged =
+        model::apply(emptySeason(a.first.year()), model::Edit("season.new").put(settingsOf(a)));
+    if (!judged.ok())
+        return FirstTrouble{questionOf(judged.error().front().field), sentences(judged.error())};
     return std::nullopt;
 }
 

@@ -2,6 +2,7 @@
 #include "ui/logic/edits/booking_edits.h"
 
 #include "core/model/schema.h"
+#include "ui/logic/edits/share_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_tables.h"
 #include "ui/logic/models/booking_words.h"
@@ -88,6 +89,21 @@ void copyPieces(Edit& edit, const Season& season, Id<model::Booking> from, Id<mo
                      [](model::Placement&) {});
 }
 
+/// Open again: what was answered last time may not hold this time.
+void copyQuestions(Edit& edit, const Season& season, Id<model::Booking> from, Id<model::Booking> to,
+                   int days) {
+    std::int64_t next = season.questions.nextId().value;
+    for (const auto& old : season.questions) {
+        if (old.booking != from || isOfOneCutting(old)) continue;
+        model::Question q = old;
+        q.id = Id<model::Question>(next++);
+        q.booking = to;
+        q.answer.clear();
+        if (q.neededBy) q.neededBy = *q.neededBy + days;
+        edit.put(std::move(q));
+    }
+}
+
 /// One changed line, with the design's name for undo.
 template <class Change>
 Edit changeLine(const Season& season, Id<model::Line> id, const char* key, std::vector<std::string> args,
@@ -125,9 +141,7 @@ Edit duplicateBooking(const Season& season, Id<model::Booking> id, BookingCopy& 
     copyPieces(edit, season, id, b.id, days);
     copyAll(edit, season.bookingColours, &model::BookingColour::booking, id, b.id, [](auto&) {});
     copyAll(edit, season.agreedSwaps, &model::AgreedSwap::booking, id, b.id, [](auto&) {});
-    copyAll(edit, season.questions, &model::Question::booking, id, b.id, [&](model::Question& q) {
-        if (q.neededBy) q.neededBy = *q.neededBy + days;
-    });
+    copyQuestions(edit, season, id, b.id, days);
     return edit;
 }
 
@@ -154,7 +168,9 @@ Edit setStanding(const Season& season, Id<model::Booking> id, model::Standing st
     if (!old) return Edit("booking.standing");
     model::Booking b = *old;
     b.standing = standing;
-    if (standing == model::Standing::held && !b.heldUntil)
+    // The day of an earlier hold that is over holds nothing.
+    const bool over = b.heldUntil && today && *b.heldUntil < *today;
+    if (standing == model::Standing::held && (!b.heldUntil || over))
         b.heldUntil = today ? std::min(*today + 7, b.eventStart.day) : b.eventStart.day - 7;
     return put("booking.standing", b, {b.title, utf8(standingWords(b))});
 }

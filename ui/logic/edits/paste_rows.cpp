@@ -81,10 +81,9 @@ public:
         }
     }
 
-    PasteReading read(std::vector<QStringList> rows) {
+    PasteReading read(std::vector<QStringList> rows, int row) {
         if (rows.empty()) return no(PasteRowsSay::nothing());
         if (rows.size() > mostRows) return no(PasteRowsSay::tooMany(static_cast<int>(rows.size())));
-        int row = 1;
         const auto heads = headsOf(info_.kind, rows.front());
         if (heads && *heads != info_.kind)
             return no(PasteRowsSay::otherTable(tableLabel(*heads, 2), tableLabel(info_.kind, 2)));
@@ -163,8 +162,8 @@ private:
 } // namespace
 
 PasteReading pasteRows(const Season& season, TableKind kind, const std::vector<std::string>& columns,
-                       const Given& given, const QString& tsv) {
-    return Paster(season, kind, columns, given).read(splitTsv(tsv));
+                       const Given& given, const QString& tsv, int firstRow) {
+    return Paster(season, kind, columns, given).read(splitTsv(tsv), firstRow);
 }
 
 std::optional<TableKind> headsOf(TableKind preferred, const QStringList& row) {

@@ -79,9 +79,10 @@ struct PasteReading {
 };
 
 /// `columns` are the field names the cells belong to, in order; a first row of their heads, or of any of
-/// the table's field names, is taken as the head. `given` goes into every record (its parent).
+/// the table's field names, is taken as the head. `given` goes into every record (its parent). `firstRow` is
+/// what the first row is called where something is wrong with it.
 PasteReading pasteRows(const Season& season, TableKind kind, const std::vector<std::string>& columns,
-                       const Given& given, const QString& tsv);
+                       const Given& given, const QString& tsv, int firstRow = 1);
 /// The table whose heads this row holds, `preferred` first; nothing when it is a row of values.
 std::optional<TableKind> headsOf(TableKind preferred, const QStringList& row);
 /// Splits tab-separated text as spreadsheets write it: quoted cells may hold tabs and line breaks.

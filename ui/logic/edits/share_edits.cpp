@@ -9,6 +9,7 @@
 #include "ui/logic/models/stem_sources.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -23,7 +24,29 @@ using shareout::WayKind;
 
 struct ShareEditsSay {
     Q_DECLARE_TR_FUNCTIONS(ShareEdits)
+
+public:
+    static QString cutReleased() {
+        return tr("Cut %1 %2 more, out of what was meant for %3; it stays covered.");
+    }
+
+    static QString cutFree() { return tr("Cut %1 %2 more, which nobody is promised."); }
+
+    static QString tellClient() { return tr("Tell the client: %1"); }
 };
+
+/// Whether `words` are the sentence with anything in its places.
+bool saysAs(const QString& sentence, const QString& words) {
+    static const QRegularExpression place(QStringLiteral("%\\d"));
+    const auto parts = sentence.split(place);
+    qsizetype at = 0;
+    for (const auto& part : parts) {
+        const auto found = words.indexOf(part, at);
+        if (found < 0 || (at == 0 && found > 0)) return false;
+        at = found + part.size();
+    }
+    return parts.last().isEmpty() || words.endsWith(parts.last());
+}
 
 std::string titleOf(const Season& season, Id<model::Booking> booking) {
     return model::nameOf(season, TableKind::bookings, booking.value);
@@ -180,11 +203,9 @@ private:
     void noteToCut(const Way& way) {
         const QString stems = whole(way.added.value);
         const QString plant = inPassing(now_, way.plant);
-        QString words =
-            way.kind == WayKind::release
-                ? ShareEditsSay::tr("Cut %1 %2 more, out of what was meant for %3; it stays covered.")
-                      .arg(stems, plant, text(titleOf(now_, way.from)))
-                : ShareEditsSay::tr("Cut %1 %2 more, which nobody is promised.").arg(stems, plant);
+        QString words = way.kind == WayKind::release
+                            ? ShareEditsSay::cutReleased().arg(stems, plant, text(titleOf(now_, way.from)))
+                            : ShareEditsSay::cutFree().arg(stems, plant);
         model::Question note;
         note.id = now_.questions.nextId();
         note.booking = taking_.booking;
@@ -266,7 +287,7 @@ Edit noteMade(const Season& season, Id<model::Booking> booking, const std::vecto
 
 Edit noteTold(const Season& season, Id<model::Booking> booking, const QString& words, std::optional<Day> told,
               Day neededBy) {
-    const std::string all = utf8(ShareEditsSay::tr("Tell the client: %1").arg(words.trimmed()));
+    const std::string all = utf8(ShareEditsSay::tellClient().arg(words.trimmed()));
     model::Question q;
     q.id = season.questions.nextId();
     q.booking = booking;
@@ -276,6 +297,12 @@ Edit noteTold(const Season& season, Id<model::Booking> booking, const QString& w
     q.neededBy = neededBy;
     if (told) q.answer = utf8(ShareEditsSay::tr("told %1").arg(shortDay(*told)));
     return put("share.told", q, {titleOf(season, booking)});
+}
+
+bool isOfOneCutting(const model::Question& question) {
+    const QString words = text(question.text);
+    return saysAs(ShareEditsSay::tellClient(), words) || saysAs(ShareEditsSay::cutFree(), words) ||
+           saysAs(ShareEditsSay::cutReleased(), words);
 }
 
 JobNoteAnswers jobNoteOf(const Season& season, Id<model::Booking> booking) {

@@ -37,6 +37,10 @@ Edit noteMade(const Season& season, Id<model::Booking> booking, const std::vecto
 Edit noteTold(const Season& season, Id<model::Booking> booking, const QString& words, std::optional<Day> told,
               Day neededBy);
 
+/// Whether one of the edits above put this question among those of its booking: it is about one cutting, and
+/// no other booking's.
+bool isOfOneCutting(const model::Question& question);
+
 /// The three questions of a job note; blank answers stay blank.
 struct JobNoteAnswers {
     std::vector<std::pair<Id<model::Plant>, std::optional<Stems>>> left;

@@ -40,7 +40,7 @@ const QHash<QString, const char*>& specialLabels() {
         L("settings.promise_level", "Promise by the forecast"),
         L("min_celsius", "Lowest"),
         L("max_celsius", "Highest"),
-        L("accepted_on", "Accepted on"),
+        L("accepted_on", "Left so on"),
         // the garden
         L("plant.botanical_name", "Botanical name"),
         L("plant.focal", "As the face"),
@@ -184,7 +184,7 @@ const QHash<QString, const char*>& specialLabels() {
         L("booking.must_have", "Must have"),
         L("booking.must_not", "Must not"),
         L("booking.budget", "A sum in mind"),
-        L("booking.gift_share", "Given"),
+        L("booking.gift_share", "Share given"),
         L("agreed_swap.position", "Order"),
         L("agreed_swap.plant", "Instead of"),
         L("agreed_swap.stand_in", "Take"),

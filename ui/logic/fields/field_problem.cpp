@@ -64,11 +64,6 @@ Problem inDisplayForm(const Season& season, const Problem& p) {
     return out;
 }
 
-QString capital(QString s) {
-    if (!s.isEmpty()) s[0] = s[0].toUpper();
-    return s;
-}
-
 QString oneProblem(const Season& season, const Problem& p, std::string_view beside) {
     Problem bare = inDisplayForm(season, p);
     bare.table.clear();

@@ -22,7 +22,7 @@ const Names& namesOf(TableKind kind) {
         {QT_TRANSLATE_NOOP("Table", "settings"), QT_TRANSLATE_NOOP("Table", "settings")},
         {QT_TRANSLATE_NOOP("Table", "usual month"), QT_TRANSLATE_NOOP("Table", "usual months")},
         {QT_TRANSLATE_NOOP("Table", "working time"), QT_TRANSLATE_NOOP("Table", "working times")},
-        {QT_TRANSLATE_NOOP("Table", "accepted note"), QT_TRANSLATE_NOOP("Table", "accepted notes")},
+        {QT_TRANSLATE_NOOP("Table", "warning left so"), QT_TRANSLATE_NOOP("Table", "warnings left so")},
         {QT_TRANSLATE_NOOP("Table", "plant"), QT_TRANSLATE_NOOP("Table", "plants")},
         {QT_TRANSLATE_NOOP("Table", "plant fact"), QT_TRANSLATE_NOOP("Table", "plant facts")},
         {QT_TRANSLATE_NOOP("Table", "caution"), QT_TRANSLATE_NOOP("Table", "cautions")},

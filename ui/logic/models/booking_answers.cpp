@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/logic/fields/field_text.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_tables.h"
 #include "ui/logic/models/booking_words.h"
@@ -45,8 +46,6 @@ public:
         return asked ? tr("Every question is answered.") : tr("No question is open.");
     }
 
-    static QString pieces(std::int64_t n) { return tr("%n piece(s)", nullptr, static_cast<int>(n)); }
-
     static QString counts(std::int64_t need, std::int64_t withSpare, std::int64_t toCut) {
         QStringList parts{tr("%1 stem(s)", nullptr, static_cast<int>(need)).arg(whole(need))};
         if (withSpare > need) parts << tr("%1 with the spare").arg(whole(withSpare));
@@ -57,6 +56,11 @@ public:
     /// "Two supper jars on each of 12 trestles."
     static QString perTable(std::int64_t n, const QString& pieces, const QString& tables) {
         return tr("%1 %2 on each of %3.").arg(capital(number(n)), pieces, tables);
+    }
+
+    /// "Two pedestals on the altar table."
+    static QString onTable(std::int64_t n, const QString& pieces, const QString& table) {
+        return tr("%1 %2 on %3.").arg(capital(number(n)), pieces, table);
     }
 
     static QString noPieces() { return tr("No pieces yet. Add one, and the garden will say what it needs."); }
@@ -78,8 +82,7 @@ public:
 
     static QString saw(const model::SentVersion& sent) {
         return tr("the client saw the %1 of %2")
-            .arg(text(std::string(model::wordOf(sent.kind))),
-                 shortDay(sent.date).section(QLatin1Char(' '), 1));
+            .arg(wordText(model::wordOf(sent.kind)), shortDay(sent.date).section(QLatin1Char(' '), 1));
     }
 
     static QString candles() {
@@ -90,12 +93,6 @@ public:
     }
 
     static QString venueRule(const QString& rule) { return tr("The venue says: %1").arg(rule); }
-
-private:
-    static QString capital(QString words) {
-        if (!words.isEmpty()) words[0] = words[0].toUpper();
-        return words;
-    }
 };
 
 struct OpenQuestions {
@@ -144,13 +141,15 @@ QString placed(const model::Season& season, Id<model::Booking> booking) {
         table = at;
     }
     if (!most || !design || !table) return {};
-    return BookingAnswersSay::perTable(most->perTable, piecesCalled(season, *design, most->perTable),
-                                       tableWords(*table));
+    const QString pieceWords = piecesCalled(season, *design, most->perTable);
+    return table->howMany == 1
+               ? BookingAnswersSay::onTable(most->perTable, pieceWords, loneTableWords(*table))
+               : BookingAnswersSay::perTable(most->perTable, pieceWords, tableWords(*table));
 }
 
 /// The venue's tables that pieces are lined to; all of them while nothing is placed.
-std::vector<const model::VenueTable*> tablesOf(const model::Season& season, const model::Booking& booking,
-                                               bool& placed) {
+std::vector<const model::VenueTable*> tablesInUse(const model::Season& season, const model::Booking& booking,
+                                                  bool& placed) {
     std::vector<const model::VenueTable*> laid, all;
     for (const auto& t : season.venueTables) {
         if (!booking.venue || t.venue != *booking.venue) continue;
@@ -221,25 +220,23 @@ QString stemCounts(const plan::BookingPlan& plan) {
     return BookingAnswersSay::counts(plan.stemsNeeded.value, withSpare.value, plan.stemsToCut.value);
 }
 
-Answer stemCountsAnswer(const plan::BookingPlan& plan) {
-    std::int64_t pieces = 0;
-    for (const auto& line : plan.lines)
-        pieces += line.pieces.value;
-    return {{BookingAnswersSay::pieces(pieces), Weight::strong},
+Answer stemCountsAnswer(const model::Season& season, const plan::BookingPlan& plan) {
+    return {{pieceCountWords(pieceCount(season, plan)), Weight::strong},
             {QStringLiteral(", ")},
             {stemCounts(plan), Weight::strong},
             {QStringLiteral(". ")}};
 }
 
 Answer piecesAnswer(const model::Season& season, Id<model::Booking> booking, const plan::BookingPlan* plan) {
-    std::int64_t pieces = 0;
+    PieceCount count;
     for (const auto& line : season.lines) {
-        if (line.booking == booking) pieces += line.pieces.value + line.sparePieces.value;
+        if (line.booking != booking) continue;
+        count.pieces += line.pieces.value;
+        count.spare += line.sparePieces.value;
     }
-    if (pieces == 0) return {{BookingAnswersSay::noPieces(), Weight::plain}};
-    Answer answer = plan
-                        ? stemCountsAnswer(*plan)
-                        : Answer{{BookingAnswersSay::pieces(pieces), Weight::strong}, {QStringLiteral(". ")}};
+    if (count.pieces + count.spare == 0) return {{BookingAnswersSay::noPieces(), Weight::plain}};
+    Answer answer = plan ? stemCountsAnswer(season, *plan)
+                         : Answer{{pieceCountWords(count), Weight::strong}, {QStringLiteral(". ")}};
     answer.push_back({placed(season, booking), Weight::plain});
     return answer;
 }
@@ -251,7 +248,7 @@ QStringList bookingFacts(const model::Season& season, const model::Booking& b) {
         QStringList where{text(venue->name)};
         std::int64_t covers = 0;
         bool placed = false;
-        for (const auto* t : tablesOf(season, b, placed)) {
+        for (const auto* t : tablesInUse(season, b, placed)) {
             covers += t->covers * t->howMany;
             where << tableWords(*t);
         }

@@ -10,6 +10,7 @@
 #include <QLocale>
 
 #include <algorithm>
+#include <iterator>
 
 namespace withy::ui {
 
@@ -33,6 +34,8 @@ QString monthWords(Day day, int usualYear) {
     return british.toString(toQDate(day),
                             day.year() == usualYear ? QStringLiteral("MMMM") : QStringLiteral("MMMM yyyy"));
 }
+
+constexpr const char* sortWords[]{"date", "name", "standing", "owed"};
 
 using Wanted = std::vector<const model::Booking*>;
 
@@ -95,21 +98,23 @@ std::vector<BookingGroup> byStanding(Wanted wanted) {
     });
     std::vector<BookingGroup> groups;
     for (const auto* b : wanted) {
-        QString head = standingWords(b->standing);
-        head[0] = head[0].toUpper();
-        add(groups, {head, {}, {}, false, {}}, b->id);
+        add(groups, {capital(standingWords(b->standing)), {}, {}, false, {}}, b->id);
     }
     return groups;
 }
 
-std::int64_t owedBy(const plan::Plan& plan, Id<model::Booking> id) {
-    const auto found = plan.bookings.find(id);
-    return found == plan.bookings.end() || !found->second->money ? 0 : found->second->money->owed.owed.minor;
+/// What is to be paid back comes after what is paid; a lost booking owes nothing and comes last.
+std::pair<bool, std::int64_t> owedBy(const plan::Plan& plan, const model::Booking& booking) {
+    const bool taken = booking.standing != model::Standing::lost;
+    const auto found = plan.bookings.find(booking.id);
+    if (found == plan.bookings.end() || !found->second->money) return {taken, 0};
+    const auto& owed = found->second->money->owed;
+    return {taken, owed.owed.minor - owed.overpaid.minor};
 }
 
 std::vector<BookingGroup> byOwed(Wanted wanted, const plan::Plan& plan) {
     std::stable_sort(wanted.begin(), wanted.end(),
-                     [&](const auto* a, const auto* b) { return owedBy(plan, a->id) > owedBy(plan, b->id); });
+                     [&](const auto* a, const auto* b) { return owedBy(plan, *a) > owedBy(plan, *b); });
     std::vector<BookingGroup> groups;
     for (const auto* b : wanted)
         add(groups, {}, b->id);
@@ -117,6 +122,16 @@ std::vector<BookingGroup> byOwed(Wanted wanted, const plan::Plan& plan) {
 }
 
 } // namespace
+
+QString sortWord(BookingSort sort) {
+    return QString::fromLatin1(sortWords[static_cast<std::size_t>(sort)]);
+}
+
+std::optional<BookingSort> sortOf(const QString& word) {
+    for (std::size_t i = 0; i < std::size(sortWords); ++i)
+        if (word == QLatin1String(sortWords[i])) return static_cast<BookingSort>(i);
+    return std::nullopt;
+}
 
 QString weekSpanWords(Day monday) {
     const Day sunday = monday + 6;

@@ -14,6 +14,10 @@ namespace withy::ui {
 
 enum class BookingSort { date, name, standing, owed };
 
+/// The order's word where it is kept: "owed".
+QString sortWord(BookingSort sort);
+std::optional<BookingSort> sortOf(const QString& word);
+
 /// What is asked of the list.
 struct BookingChoice {
     BookingSort sort = BookingSort::date;

@@ -3,9 +3,11 @@
 
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_words.h"
+#include "ui/logic/models/finding_list.h"
 #include "ui/logic/models/week_steps.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace withy::ui {
 
@@ -24,7 +26,7 @@ BookingListModel::BookingListModel(Workbench& bench, QObject* parent)
     : QAbstractListModel(parent), bench_(bench) {
     laid_ = lay();
     connect(&bench_, &Workbench::changed, this, &BookingListModel::refresh);
-    connect(&bench_, &Workbench::planned, this, &BookingListModel::refresh);
+    connect(&bench_, &Workbench::planned, this, &BookingListModel::planned);
 }
 
 int BookingListModel::rowCount(const QModelIndex& parent) const {
@@ -46,7 +48,6 @@ bool BookingListModel::isFound(const model::Booking& b) {
 BookingListModel::Laid BookingListModel::lay() {
     season_ = bench_.season();
     lines_.clear();
-    work_.reset();
     Laid laid;
     laid.groups = bookingGroups(season_, bench_.plan(), bench_.today(), choice_,
                                 [this](const model::Booking& b) { return isFound(b); });
@@ -60,6 +61,11 @@ BookingListModel::Laid BookingListModel::lay() {
             laid.rows.push_back({static_cast<int>(g), id});
     }
     return laid;
+}
+
+void BookingListModel::planned() {
+    work_.reset();
+    refresh();
 }
 
 void BookingListModel::refresh() {
@@ -82,9 +88,14 @@ void BookingListModel::tellOfWhatDiffers() {
         Q_EMIT dataChanged(index(0), index(rowCount() - 1));
         return;
     }
+    if (rowsInView) {
+        const auto [first, last] = rowsInView();
+        for (auto row = seen_.begin(); row != seen_.end();)
+            row = row.key() < first || row.key() > last ? seen_.erase(row) : std::next(row);
+    }
     std::vector<int> rows; // told of afterwards: who listens may ask for more rows
     for (auto row = seen_.begin(); row != seen_.end(); ++row) {
-        auto now = face(row.key());
+        auto now = makeFace(row.key());
         if (now == row.value()) continue;
         row.value() = std::move(now);
         rows.push_back(row.key());
@@ -93,16 +104,17 @@ void BookingListModel::tellOfWhatDiffers() {
         Q_EMIT dataChanged(index(row), index(row));
 }
 
-/// Everything a row shows.
-QVariantList BookingListModel::face(int row) const {
-    QVariantList all;
-    for (const int role : {int{Qt::DisplayRole}, int{Qt::AccessibleTextRole}, int{ShortHeadRole},
-                           int{FigureRole}, int{SecondRole}, int{StateRole}, int{AsksRole}, int{StrongRole},
-                           int{DayRole}, int{FoldRole}, int{StandingRole}, int{ToMendRole}})
-        all << look(row, role);
-    if (const auto cover = coverAt(row))
-        all << static_cast<int>(cover->standing) << cover->share.value_or(-1) << qlonglong{cover->shortBy};
-    return all;
+BookingListModel::Face BookingListModel::makeFace(int at) const {
+    const Row& row = laid_.rows[static_cast<std::size_t>(at)];
+    if (!row.id) return headFace(static_cast<std::size_t>(row.group));
+    const auto* booking = season_.bookings.find(row.id);
+    return booking ? bookingFace(*booking) : Face();
+}
+
+const BookingListModel::Face& BookingListModel::faceOf(int row) const {
+    auto known = seen_.find(row);
+    if (known == seen_.end()) known = seen_.insert(row, makeFace(row));
+    return *known;
 }
 
 Qt::ItemFlags BookingListModel::flags(const QModelIndex& index) const {
@@ -121,16 +133,15 @@ const std::vector<const model::Line*>& BookingListModel::linesOf(Id<model::Booki
 
 QVariant BookingListModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid() || index.row() >= rowCount()) return {};
-    const bool painted = role == Qt::DisplayRole || role == DayRole || role == ShortHeadRole;
-    if (painted && !seen_.contains(index.row())) seen_.insert(index.row(), face(index.row()));
-    return look(index.row(), role);
-}
-
-QVariant BookingListModel::look(int at, int role) const {
-    const Row& row = laid_.rows[static_cast<std::size_t>(at)];
-    if (!row.id) return headData(static_cast<std::size_t>(row.group), role);
-    const auto* booking = season_.bookings.find(row.id);
-    return booking ? bookingData(*booking, role) : QVariant();
+    if (role == IdRole) {
+        const auto id = laid_.rows[static_cast<std::size_t>(index.row())].id;
+        return id ? QVariant::fromValue<qlonglong>(id.value) : QVariant();
+    }
+    if (role != Qt::DisplayRole && role != Qt::ToolTipRole && role != Qt::AccessibleTextRole &&
+        role < Qt::UserRole)
+        return {}; // views ask for many more
+    const Face& face = faceOf(index.row());
+    return face.head ? headData(face, role) : bookingData(face, role);
 }
 
 QString BookingListModel::shortHead(std::size_t group) const {
@@ -144,21 +155,31 @@ QString BookingListModel::shortHead(std::size_t group) const {
     return group > 0 && month(group - 1) == here ? QString() : here;
 }
 
-QVariant BookingListModel::headData(std::size_t at, int role) const {
+BookingListModel::Face BookingListModel::headFace(std::size_t at) const {
     const auto& group = laid_.groups[at];
+    Face face;
+    face.head = true;
+    face.title = group.head;
+    face.second = figures(group);
+    face.day = shortHead(at);
+    if (group.goneBy && choice_.find.isEmpty()) face.fold = choice_.goneByOpen;
+    return face;
+}
+
+QVariant BookingListModel::headData(const Face& face, int role) {
     switch (role) {
     case HeadRole:
         return true;
     case Qt::DisplayRole:
-        return group.head;
+        return face.title;
     case ShortHeadRole:
-        return shortHead(at);
+        return face.day;
     case FigureRole:
-        return figures(group);
+        return face.second;
     case FoldRole:
-        return group.goneBy && choice_.find.isEmpty() ? QVariant(choice_.goneByOpen) : QVariant();
+        return face.fold;
     case Qt::AccessibleTextRole:
-        return tr("%1, %2").arg(group.head, figures(group));
+        return tr("%1, %2").arg(face.title, face.second);
     default:
         return {};
     }
@@ -178,7 +199,7 @@ QString BookingListModel::figures(const BookingGroup& group) const {
     return parts.join(QStringLiteral(", "));
 }
 
-QString BookingListModel::second(const model::Booking& b) const {
+QString BookingListModel::second(const model::Booking& b, const BookingState& state) const {
     const auto parts = shortDay(b.eventStart.day).split(QLatin1Char(' '));
     // Under a head that names the month, or with the season's other months about.
     const bool inMonth = choice_.sort == BookingSort::date && bench_.today() &&
@@ -187,51 +208,59 @@ QString BookingListModel::second(const model::Booking& b) const {
     const QString pieces = piecesWords(season_, linesOf(b.id));
     const QString standing = standingWords(b);
     // The state at the right often is the standing: not twice in one row.
-    const bool atRight = choice_.sort != BookingSort::owed && stateOf(b).words == standing;
+    const bool atRight = choice_.sort != BookingSort::owed && state.words == standing;
     return atRight ? tr("%1, %2").arg(day, pieces) : tr("%1, %2, %3").arg(day, pieces, standing);
 }
 
 BookingState BookingListModel::stateOf(const model::Booking& b) const {
-    return bookingState(season_, b, planOf(bench_.plan(), b.id), bench_.today(),
+    return bookingState(season_, b, bench_.plan(), bench_.today(),
                         coverFacts(bench_.plan().cover.get(), b.id));
 }
 
 std::optional<CoverFacts> BookingListModel::coverAt(int row) const {
-    const auto id = idAt(row);
-    return id ? coverFacts(bench_.plan().cover.get(), *id) : std::nullopt;
+    return idAt(row) ? faceOf(row).cover : std::nullopt;
 }
 
-QVariant BookingListModel::bookingData(const model::Booking& b, int role) const {
+BookingListModel::Face BookingListModel::bookingFace(const model::Booking& b) const {
+    const auto* plan = planOf(bench_.plan(), b.id);
+    Face face;
+    face.title = text(b.title);
+    face.state = stateOf(b);
+    face.second = second(b, face.state);
+    face.day = QString::number(b.eventStart.day.dayOfMonth());
+    if (choice_.sort == BookingSort::owed)
+        face.owed = plan && plan->money ? owedWords(season_.theSettings(), b.standing, plan->money->owed.owed,
+                                                    plan->money->owed.overpaid)
+                                        : QString();
+    face.standing = static_cast<int>(b.standing);
+    if (plan) face.toMend = toMend(season_, bench_.plan(), b.id);
+    face.cover = coverFacts(bench_.plan().cover.get(), b.id);
+    return face;
+}
+
+QVariant BookingListModel::bookingData(const Face& face, int role) {
     switch (role) {
-    case IdRole:
-        return QVariant::fromValue<qlonglong>(b.id.value);
     case HeadRole:
         return false;
     case Qt::DisplayRole:
-        return text(b.title);
+        return face.title;
     case SecondRole:
-        return second(b);
+        return face.second;
     case StateRole:
-        if (choice_.sort == BookingSort::owed) {
-            const auto* plan = planOf(bench_.plan(), b.id);
-            return plan && plan->money ? amount(plan->money->owed.owed, season_.theSettings()) : QString();
-        }
-        return stateOf(b).words;
+        return face.owed.value_or(face.state.words);
     case AsksRole:
-        return choice_.sort != BookingSort::owed && stateOf(b).asks;
+        return !face.owed && face.state.asks;
     case StrongRole:
-        return choice_.sort != BookingSort::owed && stateOf(b).strong;
+        return !face.owed && face.state.strong;
     case DayRole:
-        return QString::number(b.eventStart.day.dayOfMonth());
+        return face.day;
     case StandingRole:
-        return static_cast<int>(b.standing);
-    case ToMendRole: {
-        const auto* plan = planOf(bench_.plan(), b.id);
-        return plan ? toMend(season_, *plan) : -1;
-    }
+        return face.standing;
+    case ToMendRole:
+        return face.toMend;
     case Qt::ToolTipRole:
     case Qt::AccessibleTextRole:
-        return tr("%1, %2, %3").arg(text(b.title), second(b), stateOf(b).words);
+        return tr("%1, %2, %3").arg(face.title, face.second, face.state.words);
     default:
         return {};
     }

@@ -3,6 +3,7 @@
 
 #ifndef Q_MOC_RUN // moc cannot read the table of records
 #include "ui/logic/models/booking_groups.h"
+#include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/cover_facts.h"
 #endif
 #include "ui/logic/workbench.h"
@@ -10,9 +11,11 @@
 #include <QAbstractListModel>
 #include <QHash>
 
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
+#include <utility>
 
 namespace withy::ui {
 
@@ -40,6 +43,9 @@ public:
     };
 
     explicit BookingListModel(Workbench& bench, QObject* parent = nullptr);
+
+    /// First and last. Who shows the list says it, so that at every plan no others are compared.
+    std::function<std::pair<int, int>()> rowsInView;
 
     int rowCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
@@ -90,17 +96,35 @@ private:
         int found = 0;
     };
 
+    /// Everything a row shows; of a head or of a booking.
+    struct Face {
+        bool head = false;
+        QString title;
+        QString second; ///< of a head: its figure
+        QString day;    ///< of a head: its short form
+        BookingState state;
+        std::optional<QString> owed; ///< instead of the state, where the list is by what is owed
+        QVariant fold;
+        int standing = 0;
+        int toMend = -1;
+        std::optional<CoverFacts> cover;
+        friend bool operator==(const Face&, const Face&) = default;
+    };
+
+    void planned();
     void refresh();
     void tellOfWhatDiffers();
-    [[nodiscard]] QVariant look(int row, int role) const;
-    [[nodiscard]] QVariantList face(int row) const;
+    [[nodiscard]] Face makeFace(int row) const;
+    [[nodiscard]] Face headFace(std::size_t group) const;
+    [[nodiscard]] Face bookingFace(const model::Booking& booking) const;
+    [[nodiscard]] static QVariant headData(const Face& face, int role);
+    [[nodiscard]] static QVariant bookingData(const Face& face, int role);
+    [[nodiscard]] const Face& faceOf(int row) const; ///< until the next one is asked for
     [[nodiscard]] Laid lay();
     [[nodiscard]] bool isFound(const model::Booking& booking);
     [[nodiscard]] const std::vector<const model::Line*>& linesOf(Id<model::Booking> id) const;
-    [[nodiscard]] QVariant headData(std::size_t group, int role) const;
     [[nodiscard]] QString shortHead(std::size_t group) const;
-    [[nodiscard]] QVariant bookingData(const model::Booking& booking, int role) const;
-    [[nodiscard]] QString second(const model::Booking& booking) const;
+    [[nodiscard]] QString second(const model::Booking& booking, const BookingState& state) const;
     [[nodiscard]] BookingState stateOf(const model::Booking& booking) const;
     [[nodiscard]] QString figures(const BookingGroup& group) const;
 
@@ -109,8 +133,8 @@ private:
     model::Season season_; ///< as shown; shares its rows with the workbench
     Laid laid_;
     mutable QHash<qint64, std::vector<const model::Line*>> lines_;
-    mutable std::optional<std::map<Day, Minutes>> work_; ///< of season_; made when first asked for
-    mutable QHash<int, QVariantList> seen_; ///< the face of each row that was asked for since the last reset
+    mutable std::optional<std::map<Day, Minutes>> work_; ///< of the plan; made when first asked for
+    mutable QHash<int, Face> seen_; ///< each row's that was asked for since the last reset
 
     struct FindKey {
         std::shared_ptr<const void> booking;

@@ -2,13 +2,15 @@
 #include "ui/logic/models/booking_pieces.h"
 
 #include "core/base/working_lines.h"
+#include "core/model/origin.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_groups.h"
 #include "ui/logic/models/booking_tables.h"
+#include "ui/logic/models/design_words.h"
+#include "ui/logic/models/week_steps.h"
+#include "ui/logic/wording.h"
 
 #include <QCoreApplication>
-
-#include <algorithm>
 
 namespace withy::ui {
 
@@ -22,10 +24,6 @@ public:
 
     static QString makingOf(const QString& design) { return tr("of making, %1").arg(design); }
 
-    static QString minutes(std::int64_t n) { return tr("%1 min").arg(whole(n)); }
-
-    static QString bound() { return tr("hand-tied"); }
-
     static QString perTable(const QString& tables, std::int64_t n) {
         return tr("%1, %2 each").arg(tables, QString::number(n));
     }
@@ -36,9 +34,9 @@ public:
 
     static QString noPrice() { return tr("no price yet"); }
 
-    static QString total(std::int64_t minutes, const QString& list) {
-        return tr("in all %1 min, %2 at list price").arg(whole(minutes), list);
-    }
+    static QString makingOfAll() { return tr("of making in all"); }
+
+    static QString atListPrice() { return tr("at list price"); }
 
     static QString noDesigns() { return tr("There are no designs yet. Draw the first one at Designs."); }
 
@@ -58,10 +56,15 @@ public:
     }
 
     static QString uneven(std::int64_t n, const QString& tables) {
-        return tr("%1 do not go evenly on %2. Add them, then say how many stand on each.").arg(n).arg(tables);
+        return tr("%n piece(s) (does|do) not go evenly on %1. Add (it|them), then say how many stand on "
+                  "each.",
+                  nullptr, static_cast<int>(n))
+            .arg(tables);
     }
 
-    static QString one(const QString& tables) { return tr("On %1").arg(tables); }
+    static QString one(const QString& table) { return tr("On %1").arg(table); }
+
+    static QString several(std::int64_t n, const QString& table) { return tr("%1 on %2").arg(n).arg(table); }
 
     static QString spare(std::int64_t n) {
         return n == 0 ? tr("No spare pieces.") : tr("%n spare piece(s).", nullptr, static_cast<int>(n));
@@ -79,9 +82,9 @@ PieceFigure stemsFigure(const model::Season& season, const model::Design& design
     for (const auto& slot : season.slots) {
         if (slot.design != design.id) continue;
         sum += slot.count.value;
-        f.working.push_back(lineOf(f.working.empty() ? Step::given : Step::plus, "stems a piece",
-                                   static_cast<double>(slot.count.value), Unit::stems, Basis::mine, {},
-                                   slot.label));
+        f.working.push_back(from(model::originOf(model::TableKind::designs, design.id.value),
+                                 lineOf(f.working.empty() ? Step::given : Step::plus, "stems a piece",
+                                        slot.count.value, Unit::stems, Basis::mine, {}, slot.label)));
     }
     f.working.push_back(lineOf(Step::result, "stems a piece", static_cast<double>(sum), Unit::stems,
                                Basis::computed, {}, design.name));
@@ -98,10 +101,10 @@ PieceFigure makingFigure(const plan::DesignPlan& plan, const model::Line& line, 
         if (step.step == Step::result) step.step = Step::given;
         f.working.push_back(step);
     }
-    f.working.push_back(
-        lineOf(Step::times, "pieces", static_cast<double>(pieces), Unit::pieces, Basis::mine));
+    f.working.push_back(from(model::originOf(model::TableKind::lines, line.id.value),
+                             lineOf(Step::times, "pieces", pieces, Unit::pieces, Basis::mine)));
     f.working.push_back(lineOf(Step::result, "making", minutes, Unit::minutes, Basis::computed));
-    f.figure = BookingPiecesSay::minutes(static_cast<std::int64_t>(minutes + 0.5));
+    f.figure = workWords(Minutes(static_cast<std::int64_t>(minutes + 0.5)));
     f.means = BookingPiecesSay::makingOf(text(design.name));
     return f;
 }
@@ -111,8 +114,11 @@ QString whereOf(const model::Season& season, const model::Line& line) {
     for (const auto& p : season.placements) {
         const auto* table = season.venueTables.find(p.table);
         if (p.line != line.id || !table || p.perTable < 1) continue;
-        const bool one = table->howMany == 1 && p.perTable == 1;
-        parts << (one ? tableWords(*table) : BookingPiecesSay::perTable(tableWords(*table), p.perTable));
+        if (table->howMany > 1)
+            parts << BookingPiecesSay::perTable(tableWords(*table), p.perTable);
+        else
+            parts << (p.perTable == 1 ? tableWords(*table)
+                                      : BookingPiecesSay::several(p.perTable, loneTableWords(*table)));
     }
     if (!parts.isEmpty()) return parts.join(QStringLiteral("; "));
     if (!line.note.empty()) return text(line.note);
@@ -123,7 +129,7 @@ QString whereOf(const model::Season& season, const model::Line& line) {
 QString standsIn(const model::Season& season, const model::Design& design) {
     QStringList parts;
     const auto* vessel = design.container ? season.containers.find(*design.container) : nullptr;
-    parts << (vessel ? text(vessel->name) : BookingPiecesSay::bound());
+    parts << (vessel ? text(vessel->name) : containerlessWords(design.kind));
     const auto* mix = design.ribbonMix ? season.ribbonMixes.find(*design.ribbonMix) : nullptr;
     if (mix && design.finish != model::RibbonFinish::none) parts << text(mix->name);
     return parts.join(QStringLiteral(", "));
@@ -160,13 +166,33 @@ PieceRow pieceRow(const model::Season& season, const plan::Plan& plan, const mod
     return row;
 }
 
-QString piecesTotal(const model::Season& season, const plan::BookingPlan& plan) {
-    std::int64_t minutes = 0;
+PieceFigure makingTotal(const model::Season& season, const plan::BookingPlan& plan) {
+    PieceFigure f;
+    Minutes all;
     for (const auto& s : plan.steps) {
-        if (s.kind == plan::StepKind::make) minutes += s.minutes.value;
+        if (s.kind != plan::StepKind::make || s.minutes.value == 0) continue;
+        all += s.minutes;
+        const auto* line = s.line ? season.lines.find(*s.line) : nullptr;
+        const auto* design = line ? season.designs.find(line->design) : nullptr;
+        auto one = lineOf(f.working.empty() ? Step::given : Step::plus, "making", s.minutes.value,
+                          Unit::minutes, Basis::computed, {}, design ? design->name : std::string());
+        if (design) one.from = model::originOf(model::TableKind::designs, design->id.value);
+        f.working.push_back(std::move(one));
     }
-    if (!plan.money) return BookingPiecesSay::minutes(minutes);
-    return BookingPiecesSay::total(minutes, amount(plan.money->list.total, season.theSettings()));
+    f.working.push_back(lineOf(Step::result, "making in all", all.value, Unit::minutes));
+    f.figure = workWords(all);
+    f.means = BookingPiecesSay::makingOfAll();
+    return f;
+}
+
+PieceFigure worthTotal(const model::Season& season, const plan::BookingPlan& plan) {
+    PieceFigure f;
+    if (!plan.money) return f;
+    f.figure = amount(plan.money->list.total, season.theSettings());
+    f.means = BookingPiecesSay::atListPrice();
+    f.working = plan.money->list.working;
+    f.lines = lines(f.working, season.theSettings());
+    return f;
 }
 
 QString spareWords(std::int64_t spare) {
@@ -257,15 +283,23 @@ std::vector<const model::VenueTable*> tablesOf(const model::Season& season, Id<m
     return tables;
 }
 
+namespace {
+
+QString offerWords(const model::VenueTable& table, std::int64_t each) {
+    if (table.howMany > 1) return BookingPiecesSay::offer(each, tableWords(table));
+    return each == 1 ? BookingPiecesSay::one(loneTableWords(table))
+                     : BookingPiecesSay::several(each, loneTableWords(table));
+}
+
+} // namespace
+
 std::vector<PlacementOffer> placementOffers(const model::Season& season, const model::Line& line) {
     std::vector<PlacementOffer> offers;
     for (const auto* t : tablesOf(season, line.booking)) {
         if (t->howMany < 1 || line.pieces.value < t->howMany || line.pieces.value % t->howMany != 0) continue;
         const auto each = line.pieces.value / t->howMany;
         if (each > 6) continue;
-        const QString words = t->howMany == 1 && each == 1 ? BookingPiecesSay::one(tableWords(*t))
-                                                           : BookingPiecesSay::offer(each, tableWords(*t));
-        offers.push_back({t->id, each, words});
+        offers.push_back({t->id, each, offerWords(*t, each)});
     }
     return offers;
 }

@@ -17,6 +17,7 @@ struct PieceFigure {
     QString figure;
     QString means;
     Working working;
+    QStringList lines = {}; ///< a line each, where a unit alone does not say it (money); else empty
 };
 
 struct PieceRow {
@@ -36,8 +37,10 @@ struct PieceRow {
 
 /// `plan` may be null or older than the season: figures it does not know are left out.
 PieceRow pieceRow(const model::Season& season, const plan::Plan& plan, const model::Line& line);
-/// "in all 209 min, £337.00 at list price"
-QString piecesTotal(const model::Season& season, const plan::BookingPlan& plan);
+/// "3 h 29": the making of all pieces, spare ones included.
+PieceFigure makingTotal(const model::Season& season, const plan::BookingPlan& plan);
+/// "£337.00" at list price; empty when it is too large to add up.
+PieceFigure worthTotal(const model::Season& season, const plan::BookingPlan& plan);
 /// "No spare pieces.", "2 spare pieces."
 QString spareWords(std::int64_t spare);
 

@@ -7,7 +7,6 @@
 #include <QCoreApplication>
 #include <QRegularExpression>
 
-#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -28,6 +27,8 @@ public:
     static QString tooMany() { return tr("That is more tables than any hall holds. Check the number."); }
 
     static QString table() { return tr("Table"); }
+
+    static QString the(const QString& label) { return tr("the %1").arg(label); }
 
     static QString of(const QString& tables, const QString& covers) {
         return tr("%1 of %2").arg(tables, covers);
@@ -181,10 +182,28 @@ TablesReading readTables(const QString& typed) {
     return all;
 }
 
-QString tableWords(const model::VenueTable& table) {
+namespace {
+
+/// A name of its own ("St Anne's table") keeps its capital; a common word does not.
+bool hasOwnName(const QString& label) {
+    return label.size() < 2 || label.mid(1) != label.mid(1).toLower();
+}
+
+QString labelInPassing(const model::VenueTable& table) {
     QString label = text(table.label);
-    // A name of its own ("St Anne's table") keeps its capital; a common word does not.
-    if (label.size() > 1 && label.mid(1) == label.mid(1).toLower()) label[0] = label[0].toLower();
+    if (!hasOwnName(label)) label[0] = label[0].toLower();
+    return label;
+}
+
+} // namespace
+
+QString loneTableWords(const model::VenueTable& table) {
+    const QString label = labelInPassing(table);
+    return hasOwnName(text(table.label)) ? label : BookingTablesSay::the(label);
+}
+
+QString tableWords(const model::VenueTable& table) {
+    const QString label = labelInPassing(table);
     return whole(table.howMany) + QLatin1Char(' ') + (table.howMany == 1 ? label : plural(label));
 }
 

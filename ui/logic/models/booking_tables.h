@@ -31,6 +31,8 @@ TablesReading readTables(const QString& typed);
 QString tablesWords(const std::vector<model::VenueTable>& tables);
 /// "12 trestles", "1 top table"
 QString tableWords(const model::VenueTable& table);
+/// A table that stands alone: "the top table", "St Anne's table".
+QString loneTableWords(const model::VenueTable& table);
 /// "1830 x 760 mm", "1500 mm across"
 QString tableSizeWords(const model::VenueTable& table, Units units);
 /// The table has the size taken for want of a better.

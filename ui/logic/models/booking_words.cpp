@@ -1,21 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/models/booking_words.h"
 
+#include "core/plan/shed/shed_codes.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/finding_list.h"
 
 #include <QCoreApplication>
 
-#include <algorithm>
 #include <array>
-#include <map>
 
 namespace withy::ui {
 
 namespace {
 
 using plan::FindingCode;
-using plan::Severity;
 
 class BookingWordsSay {
     Q_DECLARE_TR_FUNCTIONS(Booking)
@@ -95,6 +93,8 @@ public:
 
     /// One finding alone in a word or two.
     static QString lone(const plan::Finding& f) {
+        if (f.code == plan::ShedCode::kitRunsShort) return tr("kit short");
+        if (f.code == plan::ShedCode::ribbonRunsOut) return tr("ribbon short");
         switch (f.code) {
         case FindingCode::containerShort:
             if (f.numbers.size() > 1)
@@ -130,19 +130,28 @@ public:
 
     static QString toMend(int n) { return tr("%n to mend", nullptr, n); }
 
+    static QString toPayBack(const QString& sum) { return tr("%1 to pay back").arg(sum); }
+
     static QString ready() { return tr("ready"); }
 
     static QString noPieces() { return tr("no pieces yet"); }
+
+    static QString pieces(std::int64_t n) {
+        return tr("%1 piece(s)", nullptr, static_cast<int>(n)).arg(whole(n));
+    }
+
+    static QString spare(const QString& counted, std::int64_t n) {
+        return tr("%1 and %2 spare").arg(counted, whole(n));
+    }
+
+    static QString alsoSpare(const QString& several, std::int64_t n) {
+        return tr("%1, %2 spare").arg(several, whole(n));
+    }
 
     static QString andMore(const QString& first, int more) {
         return more > 0 ? tr("%1 and %n more", nullptr, more).arg(first) : first;
     }
 };
-
-bool wantsMending(const model::Season& season, Id<model::Booking> booking, const plan::Finding& f) {
-    if (f.severity != Severity::fault && f.severity != Severity::warning) return false;
-    return season.acceptedFindings.empty() || !accepted(season, f, booking);
-}
 
 /// Pieces lent out and neither home nor broken.
 std::int64_t stillOut(const model::Season& season, Id<model::Booking> booking) {
@@ -165,17 +174,17 @@ BookingState covered(model::Standing standing, const std::optional<CoverFacts>& 
     return {words, isShort(cover), cover->standing == plan::CoverStanding::tight};
 }
 
-BookingState planned(const model::Season& season, const plan::BookingPlan* plan,
+BookingState planned(const model::Season& season, const plan::Plan& plan, Id<model::Booking> booking,
                      const std::optional<CoverFacts>& cover) {
-    if (!plan) return {};
-    if (plan->lines.empty()) return {BookingWordsSay::noPieces(), false};
-    const int n = toMend(season, *plan);
+    const auto own = plan.bookings.find(booking);
+    if (own == plan.bookings.end()) return {};
+    if (own->second->lines.empty()) return {BookingWordsSay::noPieces(), false};
+    const auto findings = findingsOf(season, plan, booking); // what asks comes first
+    const int n = countAsking(findings);
     if (n == 0 || isShort(cover))
         return covered(model::Standing::booked, cover, {BookingWordsSay::ready(), false});
     if (n > 1) return {BookingWordsSay::toMend(n), true};
-    const auto lone = std::find_if(plan->findings.begin(), plan->findings.end(),
-                                   [&](const auto& f) { return wantsMending(season, plan->booking, f); });
-    return {BookingWordsSay::lone(*lone), true};
+    return {BookingWordsSay::lone(findings.front().finding), true};
 }
 
 } // namespace
@@ -188,6 +197,12 @@ QString standingWords(const model::Booking& booking) {
 
 QString standingWords(model::Standing standing) {
     return BookingWordsSay::tr(BookingWordsSay::standing(standing));
+}
+
+QString owedWords(const model::Settings& settings, model::Standing standing, Money owed, Money overpaid) {
+    if (standing == model::Standing::lost) return QStringLiteral("–");
+    return overpaid.minor > 0 ? BookingWordsSay::toPayBack(amount(overpaid, settings))
+                              : amount(owed, settings);
 }
 
 QString bookingKindWords(model::BookingKind kind) {
@@ -214,25 +229,51 @@ QString countedVessels(const model::Container& vessel, std::int64_t n) {
 QString piecesWords(const model::Season& season, const std::vector<const model::Line*>& lines) {
     const model::Line* most = nullptr;
     std::int64_t all = 0;
+    std::int64_t spare = 0;
     for (const auto* line : lines) {
         all += line->pieces.value;
+        spare += line->sparePieces.value;
         if (!most || line->pieces > most->pieces) most = line;
     }
     const auto* design = most ? season.designs.find(most->design) : nullptr;
     if (!design || all == 0) return BookingWordsSay::noPieces();
-    return BookingWordsSay::andMore(countedPieces(season, *design, most->pieces.value),
-                                    static_cast<int>(all - most->pieces.value));
+    const QString first = countedPieces(season, *design, most->pieces.value);
+    const int more = static_cast<int>(all - most->pieces.value);
+    if (more == 0) return andSpare(first, spare);
+    return alsoSpare(BookingWordsSay::andMore(first, more), spare);
 }
 
-int toMend(const model::Season& season, const plan::BookingPlan& plan) {
-    return static_cast<int>(std::count_if(plan.findings.begin(), plan.findings.end(), [&](const auto& f) {
-        return wantsMending(season, plan.booking, f);
-    }));
+PieceCount pieceCount(const model::Season& season, const plan::BookingPlan& plan) {
+    PieceCount count;
+    for (const auto& line : plan.lines) {
+        // The plan may be an edit older than the season.
+        const auto* record = season.lines.find(line.line);
+        if (!record) continue;
+        count.pieces += record->pieces.value;
+        count.spare += record->sparePieces.value;
+    }
+    return count;
 }
 
-BookingState bookingState(const model::Season& season, const model::Booking& booking,
-                          const plan::BookingPlan* plan, std::optional<Day> today,
-                          const std::optional<CoverFacts>& cover) {
+QString pieceCountWords(const PieceCount& count) {
+    return andSpare(BookingWordsSay::pieces(count.pieces), count.spare);
+}
+
+QString andSpare(const QString& counted, std::int64_t spare) {
+    return spare > 0 ? BookingWordsSay::spare(counted, spare) : counted;
+}
+
+QString pieceFigure(const PieceCount& count) {
+    if (count.spare == 0) return whole(count.pieces);
+    return QStringLiteral("%1 + %2").arg(whole(count.pieces), whole(count.spare));
+}
+
+QString alsoSpare(const QString& several, std::int64_t spare) {
+    return spare > 0 ? BookingWordsSay::alsoSpare(several, spare) : several;
+}
+
+BookingState bookingState(const model::Season& season, const model::Booking& booking, const plan::Plan& plan,
+                          std::optional<Day> today, const std::optional<CoverFacts>& cover) {
     using model::Standing;
     switch (booking.standing) {
     case Standing::held: {
@@ -254,7 +295,7 @@ BookingState bookingState(const model::Season& season, const model::Booking& boo
     case Standing::booked:
         break;
     }
-    return planned(season, plan, cover);
+    return planned(season, plan, booking.id, cover);
 }
 
 } // namespace withy::ui

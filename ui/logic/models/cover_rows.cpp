@@ -189,11 +189,17 @@ private:
         return slot.needed.value > 0 && there(slot, Level::cautious) >= slot.needed.value * plentyTimes;
     }
 
+    /// "zinnias" that stand in for others.
+    [[nodiscard]] QString standIn(const SwappedIn& in) const {
+        const QString name = inPassing(season_, *in.most);
+        return in.stems == 1 ? name : pluralOf(name);
+    }
+
     /// "covered", and by what, where it is not what the row is named after.
     [[nodiscard]] QString coveredWords(const plan::SlotCover& slot, const QString& state) const {
         const auto in = swappedIn(season_, view_.times, slot);
         if (in.stems > 0 && in.most)
-            return in.alone ? tr("%1, %2 by %3").arg(state, whole(in.stems), inPassing(season_, *in.most))
+            return in.alone ? tr("%1, %2 by %3").arg(state, whole(in.stems), standIn(in))
                             : tr("%1, %2 by other plants").arg(state, whole(in.stems));
         return hasPlenty(slot) ? tr("%1, %2 times enough").arg(state).arg(plentyTimes) : state;
     }
@@ -229,8 +235,8 @@ private:
         out.notes = coverNotes(view_, slot);
         if (shortBy(slot).value == 0)
             out.notes.prepend(
-                tr("%n stem(s) of it come only if the likely number does. To be sure of them:", nullptr,
-                   static_cast<int>(slot.at[plan::indexOf(promiseLevel(season_))].shortBy.value)));
+                tr("%n stem(s) of it (comes|come) only if the likely number does. To be sure of (it|them):",
+                   nullptr, static_cast<int>(slot.at[plan::indexOf(promiseLevel(season_))].shortBy.value)));
         out.ways = coverWays(view_, slot);
         if (!out.ways.empty() && shortBy(slot).value > 0 && !std::exchange(mainGiven_, true))
             out.ways.front().main = true; // one solid button a page
@@ -252,10 +258,11 @@ public:
     Answer answer() {
         if (view_.plan.lines.empty())
             return {{tr("Nothing is ordered yet. Add a piece on the Pieces page."), {}}};
-        out_ = stemCountsAnswer(view_.plan);
+        out_ = stemCountsAnswer(view_.season, view_.plan);
         state();
         if (const auto bought = boughtIn(sourcesOf(view_.season, view_.times, cover_)); bought > 0)
-            plain(tr(" %1 of them are bought in.").arg(whole(bought)));
+            plain(
+                tr(" %1 of them (is|are) bought in.", nullptr, static_cast<int>(bought)).arg(whole(bought)));
         return std::move(out_);
     }
 

@@ -40,17 +40,26 @@ CutTimes::CutTimes(const plan::Plan& plan, Id<model::Booking> booking) : plan_(&
     }
 }
 
+std::vector<std::pair<CutTime, std::int64_t>> CutTimes::stemsOf(Id<model::Patch> patch,
+                                                                Id<model::Plant> plant) const {
+    std::vector<std::pair<CutTime, std::int64_t>> out;
+    for (const auto& time : all_) {
+        if (!time.round) continue;
+        std::int64_t stems = 0;
+        for (const auto& row : plan_->runUp->rounds[*time.round].patches)
+            if (cutsFor(row, booking_, plant) && (!row.patch || *row.patch == patch))
+                stems += row.stems.value;
+        if (stems > 0) out.emplace_back(time, stems);
+    }
+    return out;
+}
+
 std::optional<CutTime> CutTimes::of(Id<model::Patch> patch, Id<model::Plant> plant, Day foretold) const {
     const CutTime* nearest = nullptr;
     const auto apart = [&](const CutTime& t) { return std::abs(t.from.day - foretold); };
-    for (const auto& time : all_) {
-        if (!time.round) continue;
-        const auto& rows = plan_->runUp->rounds[*time.round].patches;
-        const bool cuts = std::any_of(rows.begin(), rows.end(), [&](const plan::RoundPatch& row) {
-            return cutsFor(row, booking_, plant) && (!row.patch || *row.patch == patch);
-        });
-        if (cuts && (!nearest || apart(time) < apart(*nearest))) nearest = &time;
-    }
+    const auto cutting = stemsOf(patch, plant);
+    for (const auto& [time, stems] : cutting)
+        if (!nearest || apart(time) < apart(*nearest)) nearest = &time;
     for (const auto& time : all_)
         if (!nearest && time.from.day == foretold) nearest = &time;
     return nearest ? std::optional(*nearest) : std::nullopt;

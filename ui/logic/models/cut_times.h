@@ -8,6 +8,7 @@
 
 #include <compare>
 #include <optional>
+#include <utility>
 #include <vector>
 
 /// When a booking's stems are cut: the one answer for every page and paper.
@@ -42,6 +43,9 @@ public:
     /// first of that day. Blank: no round on that day.
     [[nodiscard]] std::optional<CutTime> of(Id<model::Patch> patch, Id<model::Plant> plant,
                                             Day foretold) const;
+    /// The run-up's rounds that cut the plant in the patch, with how many stems there (for all bookings).
+    [[nodiscard]] std::vector<std::pair<CutTime, std::int64_t>> stemsOf(Id<model::Patch> patch,
+                                                                        Id<model::Plant> plant) const;
     /// The rounds that cut the plant anywhere, in order of time.
     [[nodiscard]] std::vector<CutTime> of(Id<model::Plant> plant) const;
     /// The round of that day with most stems.

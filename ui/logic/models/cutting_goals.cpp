@@ -6,7 +6,9 @@
 #include "ui/logic/models/stem_sources.h"
 
 #include <algorithm>
+#include <cstdlib>
 #include <map>
+#include <utility>
 
 namespace withy::ui {
 
@@ -53,9 +55,9 @@ void addPart(std::vector<GoalPart>& parts, const GoalPart& part) {
 }
 
 /// Of a patch, the one that gives most; null when no patch gives any.
-GoalPart* largestPatch(std::vector<GoalPart>& parts) {
-    GoalPart* most = nullptr;
-    for (auto& p : parts)
+const GoalPart* largestPatch(const std::vector<GoalPart>& parts) {
+    const GoalPart* most = nullptr;
+    for (const auto& p : parts)
         if (p.patch && (!most || p.stems > most->stems)) most = &p;
     return most;
 }
@@ -71,10 +73,11 @@ public:
         readUses(slot, goal);
         const auto& likely = slot.at[plan::indexOf(plan::Level::likely)];
         for (const auto& piece : likely.pieces)
-            addPart(goal.parts,
-                    piece.source == cover::Source::patch
-                        ? timed(Id<model::Patch>(piece.from), piece.plant, piece.cut, piece.stems.value)
-                        : GoalPart{{}, piece.plant, piece.cut, piece.stems.value});
+            if (piece.source == cover::Source::patch)
+                addTimed(goal.parts,
+                         {Id<model::Patch>(piece.from), piece.plant, piece.cut, piece.stems.value});
+            else
+                addPart(goal.parts, GoalPart{{}, piece.plant, piece.cut, piece.stems.value});
         if (likely.shortBy.value > 0) addShortage(slot, likely.shortBy.value, goal);
         goal.personal = isWorn(slot.line);
         goal.orAll = slot.at[plan::indexOf(plan::Level::cautious)].shortBy.value > 0;
@@ -92,8 +95,24 @@ public:
         const bool inRound = need.round >= 0 && static_cast<std::size_t>(need.round) < booking_.rounds.size();
         const Day day = inRound ? booking_.rounds[static_cast<std::size_t>(need.round)].start.day
                                 : booking_.makeUpStart.day;
-        goal.parts.push_back(timed(*patch, need.plant, day, goal.all));
+        addTimed(goal.parts, {*patch, need.plant, day, goal.all});
         take(goal);
+    }
+
+    /// Stems that fill the last bunch are cut where most of their plant are.
+    void fillBunches() {
+        for (const auto& need : booking_.needs) {
+            const auto extra = (need.need.total - need.need.need - need.need.spare).value;
+            const CuttingGoal* most = nullptr;
+            for (const auto& g : goals_)
+                if (g.plant == need.plant && (!most || most->goal() < g.goal())) most = &g;
+            if (!most || extra <= 0) continue;
+            SlotGoal fill;
+            fill.personal = most->personal;
+            addTimed(fill.parts, {most->patch, most->plant, most->day, extra});
+            for (const auto& part : fill.parts)
+                put(part, 0, fill);
+        }
     }
 
     std::vector<CuttingGoal> inOrder() {
@@ -110,11 +129,29 @@ public:
     }
 
 private:
-    /// The cover foretells a day; the round that cuts the stems may be on another.
-    [[nodiscard]] GoalPart timed(Id<model::Patch> patch, Id<model::Plant> plant, Day foretold,
-                                 std::int64_t stems) const {
-        const auto when = times_.of(patch, plant, foretold);
-        return {patch, plant, when ? when->from.day : foretold, stems, when};
+    /// The cover foretells a day; the rounds that cut the stems may be on others. Each takes as many as the
+    /// run-up has on it, the nearest first; what no round has room for goes with the nearest.
+    void addTimed(std::vector<GoalPart>& parts, const GoalPart& foretold) {
+        const std::pair key(foretold.patch, foretold.plant);
+        const auto [known, isNew] = room_.try_emplace(key);
+        if (isNew) known->second = times_.stemsOf(foretold.patch, foretold.plant);
+        auto rounds = known->second;
+        std::stable_sort(rounds.begin(), rounds.end(), [&](const auto& a, const auto& b) {
+            const auto apart = [&](const auto& r) { return std::abs(r.first.from.day - foretold.day); };
+            return apart(a) < apart(b);
+        });
+        auto rest = foretold.stems;
+        for (const auto& [time, stems] : rounds) {
+            const auto taken = std::min(rest, stems);
+            if (taken <= 0) continue;
+            addPart(parts, {foretold.patch, foretold.plant, time.from.day, taken, time});
+            rest -= taken;
+            for (auto& [at, left] : known->second)
+                if (at == time) left -= taken;
+        }
+        if (rest <= 0) return;
+        const auto when = times_.of(foretold.patch, foretold.plant, foretold.day);
+        addPart(parts, {foretold.patch, foretold.plant, when ? when->from.day : foretold.day, rest, when});
     }
 
     static LocalTime timeOf(const CuttingGoal& goal) {
@@ -138,15 +175,13 @@ private:
             }
     }
 
-    void addShortage(const plan::SlotCover& slot, std::int64_t stems, SlotGoal& goal) const {
-        if (auto* most = largestPatch(goal.parts)) {
-            most->stems += stems;
-            return;
-        }
+    void addShortage(const plan::SlotCover& slot, std::int64_t stems, SlotGoal& goal) {
+        if (const auto* most = largestPatch(goal.parts))
+            return addTimed(goal.parts, {most->patch, most->plant, most->day, stems});
         for (const auto& choice : slot.choices) {
             const auto patch = firstPatchOf(walk_, choice.plant);
             if (!patch || choice.storeOnly) continue;
-            return addPart(goal.parts, timed(*patch, choice.plant, choice.best.value_or(choice.to), stems));
+            return addTimed(goal.parts, {*patch, choice.plant, choice.best.value_or(choice.to), stems});
         }
         addPart(goal.parts, GoalPart{{}, {}, {}, stems});
     }
@@ -180,6 +215,9 @@ private:
     const model::Season& season_;
     const plan::BookingPlan& booking_;
     CutTimes times_;
+    /// Stems that the rounds have and no goal has taken yet.
+    std::map<std::pair<Id<model::Patch>, Id<model::Plant>>, std::vector<std::pair<CutTime, std::int64_t>>>
+        room_;
     std::vector<const model::Patch*> walk_;
     std::vector<CuttingGoal> goals_;
 };
@@ -199,6 +237,7 @@ std::vector<CuttingGoal> cuttingGoals(const model::Season& season, const plan::P
         for (const auto& need : booking->needs)
             goals.add(need);
     }
+    goals.fillBunches();
     return goals.inOrder();
 }
 

@@ -16,7 +16,7 @@ struct CuttingGoal {
     Id<model::Plant> plant;
     Day day;                           ///< of the round that cuts it; else as the cover has it
     std::int64_t need = 0;             ///< what the pieces hold
-    std::int64_t spare = 0;            ///< declared once by the season's rule, beside the need
+    std::int64_t spare = 0;            ///< by the season's rule, once, and what fills the last bunch
     bool orAll = false;                ///< cautiously there are fewer: all there is
     bool personal = false;             ///< for pieces that are worn, and for nothing else: kept apart
     std::optional<Millimetres> length; ///< the longest cut of the slots it is for

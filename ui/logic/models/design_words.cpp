@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/models/design_words.h"
 
+#include "ui/logic/fields/field_text.h"
 #include "ui/logic/format.h"
 #include "ui/logic/measures.h"
 
@@ -80,10 +81,14 @@ QString stemsAndPrice(const model::Season& season, const model::Design& d) {
     return d.price ? DesignWordsSay::tr("%1, %2").arg(words, amount(*d.price, season.theSettings())) : words;
 }
 
+QString containerlessWords(model::PieceKind kind) {
+    return kind == model::PieceKind::table ? DesignWordsSay::tr("no container yet")
+                                           : wordText(model::wordOf(kind));
+}
+
 QString standsInWords(const model::Season& season, const model::Design& d) {
     const auto* c = d.container ? season.containers.find(*d.container) : nullptr;
-    QString words =
-        c ? text(c->name) : DesignWordsSay::tr("bound, %1").arg(text(std::string(model::wordOf(d.kind))));
+    const QString words = c ? text(c->name) : containerlessWords(d.kind);
     const auto* ribbon = d.finish == model::RibbonFinish::none ? nullptr : ribbonOf(season, d);
     return ribbon ? DesignWordsSay::tr("%1; %2 ribbon").arg(words, text(ribbon->name)) : words;
 }

@@ -24,7 +24,9 @@ QString groupWords(DesignGroup group); ///< "For tables"
 std::int64_t stemsOf(const model::Season& season, Id<model::Design> design);
 /// "10 stems, £9.50"; without a price only the stems.
 QString stemsAndPrice(const model::Season& season, const model::Design& design);
-/// "honey jar, 1 lb, moss ribbon": what it stands in or how it is bound.
+/// What a piece without a container is: "hand-tied", "garland"; "no container yet" of one for a table.
+QString containerlessWords(model::PieceKind kind);
+/// "honey jar, 1 lb; moss ribbon": what it stands in, or what it is.
 QString standsInWords(const model::Season& season, const model::Design& design);
 /// "Used by 3 bookings this season." or "No booking uses it yet."
 QString usedWords(const model::Season& season, Id<model::Design> design);
@@ -65,8 +67,9 @@ DesignFigure stemsFigure(const model::Season& season, Id<model::Design> design);
 std::vector<DesignFigure> designFigures(const model::Season& season, const plan::Plan& plan,
                                         Id<model::Design> design);
 
-/// What the plan noticed, sizes that contradict each other, water that runs dry, stems that grow on.
-QStringList designFindings(const model::Season& season, const plan::Plan& plan, Id<model::Design> design,
-                           std::optional<Day> today);
+/// What hangs on the booking it is next made for: water that runs dry, stems that grow on. The rest is among
+/// the findings.
+QStringList designNotes(const model::Season& season, const plan::Plan& plan, Id<model::Design> design,
+                        std::optional<Day> today);
 
 } // namespace withy::ui

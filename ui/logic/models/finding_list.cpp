@@ -5,6 +5,7 @@
 #include "core/plan/forecast_plan.h"
 #include "core/plan/run_up_plan.h"
 #include "core/plan/shed_plan.h"
+#include "core/plan/size_faults.h"
 #include "ui/logic/format.h"
 #include "ui/logic/wording.h"
 
@@ -33,7 +34,7 @@ std::string shortened(const std::string& facts) {
 }
 
 bool isDesigns(const plan::Finding& finding) {
-    return finding.place.table == model::TableKind::designs;
+    return finding.place.table == model::TableKind::designs || plan::sizeFaultOf(finding.code);
 }
 
 bool isOver(const model::Booking& b) {
@@ -42,9 +43,18 @@ bool isOver(const model::Booking& b) {
            b.standing == Standing::lost;
 }
 
+bool isNew(const std::vector<ListedFinding>& out, const plan::Finding& finding) {
+    return std::none_of(out.begin(), out.end(), [&](const ListedFinding& l) {
+        return l.finding.code == finding.code && l.finding.place == finding.place &&
+               l.finding.numbers == finding.numbers;
+    });
+}
+
 void add(std::vector<ListedFinding>& out, const model::Season& season, const plan::Finding& finding,
          std::optional<Id<model::Booking>> of) {
     if (isDesigns(finding)) of.reset();
+    // Two designs may stand in one container, whose sizes are told once.
+    if (plan::sizeFaultOf(finding.code) && !isNew(out, finding)) return;
     out.push_back({finding, of, accepted(season, finding, of)});
 }
 
@@ -129,6 +139,21 @@ std::vector<ListedFinding> findingsOf(const model::Season& season, const plan::P
     addRunUp(out, season, plan, booking);
     sortList(out);
     return out;
+}
+
+std::vector<ListedFinding> findingsOfDesign(const model::Season& season, const plan::Plan& plan,
+                                            Id<model::Design> design) {
+    std::vector<ListedFinding> out;
+    const auto found = plan.designs.find(design);
+    if (found == plan.designs.end() || !found->second) return out;
+    for (const auto& f : found->second->findings)
+        add(out, season, f, std::nullopt);
+    sortList(out);
+    return out;
+}
+
+int toMend(const model::Season& season, const plan::Plan& plan, Id<model::Booking> booking) {
+    return countAsking(findingsOf(season, plan, booking));
 }
 
 std::vector<ListedFinding> findingsOfGarden(const model::Season& season, const plan::Plan& plan) {

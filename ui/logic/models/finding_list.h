@@ -28,9 +28,15 @@ std::string findingFacts(const plan::Finding& finding);
 bool accepted(const model::Season& season, const plan::Finding& finding,
               std::optional<Id<model::Booking>> of = std::nullopt);
 
-/// Of one booking; empty when the plan does not know it (yet).
+/// Of one booking, the shed's and the run-up's about it among them; empty when the plan does not know it
+/// (yet). Whoever tells or counts what is wrong with a booking asks here.
 std::vector<ListedFinding> findingsOf(const model::Season& season, const plan::Plan& plan,
                                       Id<model::Booking> booking);
+/// Of one design: what its plan noticed, and sizes that contradict each other.
+std::vector<ListedFinding> findingsOfDesign(const model::Season& season, const plan::Plan& plan,
+                                            Id<model::Design> design);
+/// How many of a booking's findings want mending, rather than being worth a word; without those accepted.
+int toMend(const model::Season& season, const plan::Plan& plan, Id<model::Booking> booking);
 /// Of the garden: walks, weather, patches and what is known of the plants' heat.
 std::vector<ListedFinding> findingsOfGarden(const model::Season& season, const plan::Plan& plan);
 /// Of all bookings but those that are over or lost, of all designs (a design's own are told

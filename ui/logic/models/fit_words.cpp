@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/models/fit_words.h"
 
+#include "ui/logic/format.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/stem_sources.h"
+#include "ui/logic/models/week_steps.h"
 #include "ui/logic/wording.h"
 
 #include <QCoreApplication>
@@ -27,7 +29,7 @@ public:
     [[nodiscard]] Answer head() const {
         const auto weight = answer_.fit == Fit::no ? AnswerPart::Weight::asks : AnswerPart::Weight::strong;
         if (answer_.fit == Fit::yes) {
-            Answer yes{{tr("Yes. %1 fit.").arg(all()), weight}};
+            Answer yes{{tr("Yes. %1 (fits|fit).", nullptr, fitting()).arg(all()), weight}};
             if (const auto* kit = untold())
                 yes.push_back({tr(" %1: not known yet.").arg(kitName(*kit)), AnswerPart::Weight::plain});
             return yes;
@@ -157,9 +159,9 @@ private:
         return fitCount(season_, line(), pieces);
     }
 
-    static QString capital(QString words) {
-        if (!words.isEmpty()) words[0] = words[0].toUpper();
-        return words;
+    /// What "fits" or "fit" counts.
+    [[nodiscard]] int fitting() const {
+        return view_.draft.lines.size() == 1 ? static_cast<int>(countOf(line())) : 2;
     }
 
     [[nodiscard]] QString tablesOrPieces(const FitPieces& l, std::int64_t pieces) const {
@@ -266,6 +268,11 @@ private:
         return slot ? text(slot->label) : QString();
     }
 
+    /// "30 zinnias", by the slot's first plant.
+    [[nodiscard]] QString slotCounted(const plan::FitStems& s, std::int64_t stems) const {
+        return tr("%1 %2").arg(whole(stems), stems == 1 ? slotName(s) : pluralOf(slotName(s)));
+    }
+
     [[nodiscard]] QString stemsReason() const {
         const auto needed = sum(&plan::FitStems::needed).value;
         if (needed > 0 && there(Level::cautious) >= needed * plan::fitReach)
@@ -277,23 +284,15 @@ private:
         if (!s) s = worst(Level::cautious);
         if (!s) return words;
         const auto lacking = (s->needed - s->covered[plan::indexOf(level)]).value;
-        if (!s->supplyKnown)
-            return words + tr(" Of %1 %2 nothing is known yet.").arg(whole(lacking), slotName(*s));
-        words += tr(" %1 %2 (is|are) short.", nullptr, static_cast<int>(lacking))
-                     .arg(whole(lacking), slotName(*s));
+        if (!s->supplyKnown) return words + tr(" Of %1 nothing is known yet.").arg(slotCounted(*s, lacking));
+        words += tr(" %1 (is|are) short.", nullptr, static_cast<int>(lacking)).arg(slotCounted(*s, lacking));
         if (s->competitors.empty()) return words;
         const auto& c = s->competitors.front();
         const auto* b = season_.bookings.find(c.booking);
-        return b ? words + tr(" %1 (%2) has %3 %4.")
-                               .arg(text(b->title), shortDay(b->eventStart.day), whole(c.stems.value),
-                                    inPassing(season_, c.plant))
+        return b ? words + tr(" %1 (%2) has %3.")
+                               .arg(text(b->title), shortDay(b->eventStart.day),
+                                    countedPlant(season_, c.plant, c.stems.value))
                  : words;
-    }
-
-    static QString span(Minutes m) {
-        if (m.value < 60) return tr("%1 min").arg(m.value);
-        return m.value % 60 == 0 ? tr("%1 h").arg(m.value / 60)
-                                 : tr("%1 h %2").arg(m.value / 60).arg(m.value % 60, 2, 10, QLatin1Char('0'));
     }
 
     [[nodiscard]] SheetReach hours() const {
@@ -302,10 +301,11 @@ private:
 
     [[nodiscard]] QString hoursReason() const {
         const auto& w = answer_.work;
-        QString words = tr("%1 of work; %2 free from %3 to %4 beside what is promised")
-                            .arg(span(w.work), span(w.free), shortDay(w.from.day), shortDay(w.to.day));
+        QString words =
+            tr("%1 of work; %2 free from %3 to %4 beside what is promised")
+                .arg(workWords(w.work), workWords(w.free), shortDay(w.from.day), shortDay(w.to.day));
         return words + (w.freeBesideAll < w.free
-                            ? tr(", %1 if what is asked for comes too.").arg(span(w.freeBesideAll))
+                            ? tr(", %1 if what is asked for comes too.").arg(workWords(w.freeBesideAll))
                             : tr("."));
     }
 

@@ -6,7 +6,9 @@
 #include "core/plan/shed_plan.h"
 #include "ui/logic/edits/shed_edits.h"
 #include "ui/logic/measures.h"
+#include "ui/logic/shed/kit_working.h"
 #include "ui/logic/shed/shelf_rows.h"
+#include "ui/logic/shed_words.h"
 
 #include <QCoreApplication>
 
@@ -79,14 +81,11 @@ private:
             out.rows.push_back(std::move(row));
     }
 
-    /// Set close to its figure; pieces need none.
-    static QString sundryUnit(const QString& unit) {
-        if (unit == QStringLiteral("metre") || unit == QStringLiteral("m")) return QStringLiteral("\u00a0m");
-        return unit == QStringLiteral("piece") || unit.isEmpty() ? QString() : QChar(0x00a0) + unit;
-    }
-
-    static QString thousandths(std::int64_t value) {
-        return value % 1000 == 0 ? whole(value / 1000) : QString::number(static_cast<double>(value) / 1000);
+    /// Of what is reckoned in thousandths; a sundry in its unit.
+    [[nodiscard]] QString amountOf(const model::Ref& ref, std::int64_t value) const {
+        const bool isSundry = ref.table == TableKind::sundries;
+        return isSundry ? sundryAmount(season_.sundries.find(Id<model::Sundry>(ref.id)), value)
+                        : thousandths(value);
     }
 
     std::vector<SheetRow> containers() {
@@ -95,9 +94,9 @@ private:
             const model::Ref ref{TableKind::containers, c.container.value};
             const QString name = nameIn(season_.containers, c.container);
             auto row = rowOf(QStringLiteral("container%1").arg(ref.id), name, {});
-            row.cells = {total(c.total, name, ref, {}),
+            row.cells = {total(c.total, name, ref),
                          counted(c.total.onHand, {ref.table, "owned", ref.id, tr("count")})};
-            addShort(row, c.total.missing, name, ref, {});
+            addShort(row, &c.total, c.total.missing, name, ref);
             rows.push_back(std::move(row));
         }
         return rows;
@@ -109,19 +108,18 @@ private:
             const model::Ref ref{TableKind::sundries, s.sundry.value};
             const auto* sundry = season_.sundries.find(s.sundry);
             const QString name = sundry ? text(sundry->name) : QString();
-            const QString unit = sundry ? sundryUnit(text(sundry->unit)) : QString();
             auto row = rowOf(QStringLiteral("sundry%1").arg(ref.id), name, {});
-            row.cells = {total(s.total, name, ref, unit), left(s.total, name, ref, unit)};
-            addShort(row, s.total.missing, name, ref, unit);
+            row.cells = {total(s.total, name, ref), left(s.total, name, ref)};
+            addShort(row, &s.total, s.total.missing, name, ref);
             rows.push_back(std::move(row));
         }
         return rows;
     }
 
-    SheetCell total(const shed::KitTotal& t, const QString& name, model::Ref ref, const QString& unit) {
+    SheetCell total(const shed::KitTotal& t, const QString& name, model::Ref ref) {
         if (!t.onHand) ++uncounted_;
         SheetFigure f;
-        f.words = thousandths(t.needed) + unit + (t.unknownUses > 0 ? tr(" at least") : QString());
+        f.words = amountOf(ref, t.needed) + (t.unknownUses > 0 ? tr(" at least") : QString());
         f.means = tr("of %1 needed").arg(name);
         f.working = t.working;
         f.leadsTo = ref;
@@ -137,12 +135,12 @@ private:
     }
 
     /// Of what is used up: what is still on the shelf, as the shed has it.
-    SheetCell left(const shed::KitTotal& t, const QString& name, model::Ref ref, const QString& unit) const {
+    SheetCell left(const shed::KitTotal& t, const QString& name, model::Ref ref) const {
         if (!t.onHand) return counted(t.onHand, {ref.table, "on_hand", ref.id, tr("count")});
         const auto day = kitOnDay(shed_, ref, booking_);
         const std::int64_t there = day ? day->owned : *t.onHand;
         SheetFigure f;
-        f.words = thousandths(there) + unit;
+        f.words = amountOf(ref, there);
         f.means = tr("of %1 on the shelf").arg(name);
         const auto line = [&](Step step, const char* what, std::int64_t amount, Basis basis) {
             return lineOf(step, what, static_cast<double>(amount) / 1000, Unit::count, basis);
@@ -157,28 +155,52 @@ private:
         return {{}, {}, std::move(f)};
     }
 
-    /// With others then, and what that leaves short, as the shelves have it; alone until they are planned.
-    void addShort(SheetRow& row, const std::optional<std::int64_t>& alone, const QString& name,
-                  const model::Ref& ref, const QString& unit) {
+    /// With others then, and what that leaves short, as the shelves have it; alone until they are
+    /// planned.
+    void addShort(SheetRow& row, const shed::KitTotal* total, const std::optional<std::int64_t>& alone,
+                  const QString& name, const model::Ref& ref) {
         const std::int64_t scale = ref.table == TableKind::sundries ? 1 : 1000;
         const auto day = kitOnDay(shed_, ref, booking_);
-        SheetCell others;
-        if (day && day->others > 0) others.words = thousandths(day->others * scale) + unit;
-        if (day && day->broken > 0)
-            others.words = others.words.isEmpty() ? tr("%1 broken").arg(whole(day->broken))
-                                                  : tr("%1, %2 broken").arg(others.words, whole(day->broken));
-        if (others.words.isEmpty()) others = {QStringLiteral("–"), SheetCell::Tone::second};
-        row.cells.push_back(std::move(others));
+        row.cells.push_back(othersCell(day, name, ref, scale));
         const auto lacking = day ? std::optional(day->lacking * scale) : alone;
         if (!lacking) {
             row.cells.push_back({tr("not known"), SheetCell::Tone::second});
-        } else if (*lacking == 0) {
-            row.cells.push_back({tr("none"), SheetCell::Tone::second});
-        } else {
-            (day && day->needed <= day->owned ? beside_ : short_)
-                << tr("%1 %2").arg(thousandths(*lacking) + unit, name);
-            row.cells.push_back({thousandths(*lacking) + unit, SheetCell::Tone::asks});
+            return;
         }
+        if (*lacking > 0)
+            (day && day->needed <= day->owned ? beside_ : short_)
+                << tr("%1 %2").arg(amountOf(ref, *lacking), name);
+        const bool more = *lacking > 0 || (day && day->others + day->broken > 0);
+        if (!more) { // what is needed and what is there stand beside it
+            row.cells.push_back({tr("none"), SheetCell::Tone::second});
+            return;
+        }
+        SheetFigure f;
+        f.words = *lacking > 0 ? amountOf(ref, *lacking) : tr("none");
+        f.means = tr("of %1 short").arg(name);
+        if (day)
+            f.working = kitShortWorking(season_, *shed_, ref, booking_, *day);
+        else if (total)
+            f.working = total->working;
+        f.leadsTo = ref;
+        f.leadWords = tr("Show it in the shed");
+        row.cells.push_back(
+            {{}, *lacking > 0 ? SheetCell::Tone::asks : SheetCell::Tone::second, std::move(f)});
+    }
+
+    SheetCell othersCell(const std::optional<KitOnDay>& day, const QString& name, const model::Ref& ref,
+                         std::int64_t scale) const {
+        QString words;
+        if (day && day->others > 0) words = amountOf(ref, day->others * scale);
+        if (day && day->broken > 0)
+            words = words.isEmpty() ? tr("%1 broken").arg(whole(day->broken))
+                                    : tr("%1, %2 broken").arg(words, whole(day->broken));
+        if (words.isEmpty()) return {QStringLiteral("–"), SheetCell::Tone::second};
+        SheetFigure f;
+        f.words = words;
+        f.means = tr("of %1 with others then").arg(name);
+        f.working = kitOthersWorking(season_, *shed_, ref, booking_, *day);
+        return {{}, {}, std::move(f)};
     }
 
     std::vector<SheetRow> ribbons() {
@@ -228,22 +250,27 @@ private:
 
     SheetCell ribbonShort(const plan::RibbonNeed& need, const QString& name) {
         if (!need.missing) return {tr("not known"), SheetCell::Tone::second};
-        const auto lacking = ribbonLacking(need);
+        const auto lacking = ribbonLacking(season_, shed_, booking_, need);
         if (!lacking) return {tr("not planned"), SheetCell::Tone::second};
         if (lacking->value == 0) return {tr("none"), SheetCell::Tone::second};
         short_ << tr("%1 of %2").arg(reelWords(*lacking, season_), name);
-        return {reelWords(*lacking, season_), SheetCell::Tone::asks};
+        SheetFigure f;
+        f.words = reelWords(*lacking, season_);
+        f.means = tr("of %1 short").arg(name);
+        const auto* cut = cutOf(need.ribbon);
+        f.working = cut ? cut->working : need.working;
+        f.leadsTo = model::Ref{TableKind::ribbons, need.ribbon.value};
+        f.leadWords = tr("Show its reels and ends");
+        return {{}, SheetCell::Tone::asks, std::move(f)};
     }
 
-    /// As the shelf cuts it day by day; blank: not planned. Alone, until that is known.
-    [[nodiscard]] std::optional<Millimetres> ribbonLacking(const plan::RibbonNeed& need) const {
-        if (!shed_) return need.missing;
-        const auto* day = edits::ribbonDayOf(shed_, booking_);
-        if (!day || plan::ribbonIsOver(season_, *day, shed_->today)) return Millimetres(0);
-        for (const auto& cut : day->ribbons)
-            if (cut->ribbon == need.ribbon)
-                return plan::ribbonIsNotCut(*cut) ? std::nullopt : std::optional(cut->missingLength);
-        return Millimetres(0);
+    /// Null: not on the shelf's day, or over.
+    [[nodiscard]] const plan::RibbonCutPlan* cutOf(Id<model::Ribbon> ribbon) const {
+        const auto* day = shed_ ? edits::ribbonDayOf(shed_, booking_) : nullptr;
+        if (!day || plan::ribbonIsOver(season_, *day, shed_->today)) return nullptr;
+        const auto found = std::find_if(day->ribbons.begin(), day->ribbons.end(),
+                                        [&](const auto& cut) { return cut->ribbon == ribbon; });
+        return found == day->ribbons.end() ? nullptr : found->get();
     }
 
     std::vector<SheetRow> wet() {
@@ -288,7 +315,7 @@ private:
                 ref.table == TableKind::holders ? season_.holders.find(Id<model::Holder>(ref.id)) : nullptr;
             if (holder && holder->kind == model::HolderKind::bucket) shelf = ref;
         }
-        addShort(row, less, tr("buckets"), shelf, {});
+        addShort(row, nullptr, less, tr("buckets"), shelf);
         return row;
     }
 

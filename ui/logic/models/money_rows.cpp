@@ -2,6 +2,7 @@
 #include "ui/logic/models/money_rows.h"
 
 #include "core/base/working_lines.h"
+#include "core/model/origin.h"
 #include "ui/logic/wording.h"
 
 #include <QCoreApplication>
@@ -37,7 +38,7 @@ public:
         else
             out.push_back({tr(", and nothing owed."), {}});
         if (m.income.unpriced > 0)
-            out.push_back({tr(" %n kind(s) of piece have no price, so the true sum is higher.", nullptr,
+            out.push_back({tr(" %n kind(s) of piece (has|have) no price, so the true sum is higher.", nullptr,
                               m.income.unpriced),
                            AnswerPart::Weight::asks});
         return out;
@@ -106,17 +107,16 @@ private:
         SheetFigure f;
         f.words = in(all);
         f.means = tr("for all %1").arg(row.name);
-        f.lines = worded({lineOf(Step::given, "pieces", line.pieces.value, Unit::pieces, Basis::mine),
-                          lineOf(Step::times, "price a piece", one->minor, Unit::minorMoney, Basis::mine),
-                          lineOf(Step::result, "line", all.minor, Unit::minorMoney)});
+        const auto pieces = model::originOf(TableKind::lines, line.id.value);
+        f.working = {
+            from(pieces, lineOf(Step::given, "pieces", line.pieces.value, Unit::pieces, Basis::mine)),
+            lineOf(Step::times, "price a piece", one->minor, Unit::minorMoney, Basis::mine),
+            lineOf(Step::result, "line", all.minor, Unit::minorMoney)};
+        f.lines = lines(f.working, settings_);
         f.leadsTo = model::Ref{TableKind::designs, line.design.value};
         f.leadWords = tr("Change the design's own price");
         row.cells.push_back({{}, {}, std::move(f)});
         return row;
-    }
-
-    [[nodiscard]] QStringList worded(const Working& working) const {
-        return grouped(lines(working, settings_), working);
     }
 
     [[nodiscard]] SheetRow sumRow(const char* key, const QString& name, const QString& rest, Money value,
@@ -128,10 +128,18 @@ private:
         SheetFigure f;
         f.words = in(value);
         f.means = name;
-        f.lines = worded(working);
+        f.working = elsewhere(working);
+        f.lines = lines(working, settings_);
         f.leadsTo = ref;
         row.cells = {{{}, {}, std::move(f)}};
         return row;
+    }
+
+    /// What is typed on this very page needs no way there.
+    [[nodiscard]] Working elsewhere(Working working) const {
+        for (auto& line : working)
+            if (line.from == model::originOf(TableKind::bookings, plan_.booking.value)) line.from = {};
+        return working;
     }
 
     [[nodiscard]] Working paidWorking() const {

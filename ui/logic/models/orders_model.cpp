@@ -3,7 +3,6 @@
 
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_words.h"
-#include "ui/logic/papers/papers.h"
 
 #include <algorithm>
 
@@ -76,18 +75,17 @@ QString OrdersModel::cell(const Row* row, const review::OrderRow& order, int col
     case title:
         return row ? text(row->booking->title) : tr("lost ones left out");
     case kind:
-        return row ? text(std::string(model::wordOf(row->booking->kind))) : QString();
+        return row ? bookingKindWords(row->booking->kind) : QString();
     case standing:
         return row ? standingWords(row->booking->standing) : QString();
     case pieces:
-        return whole(order.pieces.value);
+        return pieceFigure({order.pieces.value, order.spare.value});
     case stems:
         return whole(order.stems.value);
     case asked:
         return amount(order.income, s) + (order.unpriced > 0 ? QStringLiteral(" +?") : QString());
     case owed:
-        if (row && row->booking->standing == model::Standing::lost) return QStringLiteral("–");
-        return amount(order.owed, s);
+        return row ? owedWords(s, row->booking->standing, order.owed, order.overpaid) : amount(order.owed, s);
     case given:
         return amount(order.gift, s);
     default:
@@ -101,8 +99,8 @@ QVariant OrdersModel::headerData(int section, Qt::Orientation orientation, int r
         return isFigure(section) ? QVariant(Qt::AlignRight | Qt::AlignVCenter)
                                  : QVariant(Qt::AlignLeft | Qt::AlignVCenter);
     if (role != Qt::DisplayRole) return {};
-    const QString heads[] = {tr("Day"),   tr("Booking"), tr("Kind"), tr("Standing"), tr("Pieces"),
-                             tr("Stems"), tr("Asked"),   tr("Owed"), tr("Given")};
+    const QString heads[] = {tr("Day"),   tr("Booking"), tr("Kind"), tr("Standing"), tr("Pieces + spare"),
+                             tr("Stems"), tr("To pay"),  tr("Owed"), tr("Given")};
     return section >= 0 && section < columns ? heads[section] : QVariant();
 }
 
@@ -151,20 +149,6 @@ bool OrdersModel::before(const Row& a, const Row& b) const {
     default:
         return a.booking->eventStart < b.booking->eventStart;
     }
-}
-
-QString OrdersModel::tsv() const {
-    QString out;
-    for (int row = -1; row < rowCount(); ++row) {
-        QStringList cells;
-        for (int column = 0; column < columns; ++column) {
-            const QString s =
-                (row < 0 ? headerData(column, Qt::Horizontal) : data(index(row, column))).toString();
-            cells << QString(s).replace(QLatin1Char('\t'), QLatin1Char(' '));
-        }
-        out += cells.join(QLatin1Char('\t')) + QLatin1Char('\n');
-    }
-    return out;
 }
 
 } // namespace withy::ui

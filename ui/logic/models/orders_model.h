@@ -39,9 +39,6 @@ public:
     QVariant headerData(int section, Qt::Orientation orientation, int role = Qt::DisplayRole) const override;
     void sort(int column, Qt::SortOrder order) override;
 
-    /// What is chosen, as a spreadsheet takes it: tabs between, amounts as shown, heads first.
-    [[nodiscard]] QString tsv() const;
-
 private:
     struct Row {
         const model::Booking* booking; ///< lives in season_

@@ -6,8 +6,6 @@
 #include <QCoreApplication>
 #include <QMimeData>
 
-#include <algorithm>
-
 /// What is done to whole rows and blocks of cells.
 namespace withy::ui {
 

@@ -103,8 +103,8 @@ QString RecordTableModel::paste(const QModelIndex& at, const QString& tsv) {
             if (fieldAt(c)) columns.emplace_back(fieldAt(c)->name);
         }
         rows.erase(rows.begin(), rows.begin() + static_cast<std::ptrdiff_t>(used));
-        const auto reading =
-            edits::pasteRows(season, spec_.kind, columns, givenToNew(), edits::joinTsv(rows));
+        const auto reading = edits::pasteRows(season, spec_.kind, columns, givenToNew(), edits::joinTsv(rows),
+                                              static_cast<int>(used) + 1);
         if (!reading.edit) return reading.sentence;
         edits::join(edit, *reading.edit);
     }

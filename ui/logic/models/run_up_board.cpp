@@ -7,6 +7,7 @@
 #include "core/runup/time_spans.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/week_steps.h"
+#include "ui/logic/run_up_stretches.h"
 #include "ui/logic/run_up_words.h"
 
 #include <QCoreApplication>
@@ -195,7 +196,7 @@ private:
         for (std::size_t i = 0; i < steps().size(); ++i) {
             const auto& s = steps()[i];
             if (!does(s, person.worker) || isThread(s)) continue;
-            work += addStep(lane, i, onDay(stretches(s, person, busy), out.day));
+            work += addStep(lane, i, onDay(workedAt(s, {&person}), out.day));
         }
         for (const auto& free : runup::without(lane.there, busy))
             out.room += free.to - free.from;
@@ -221,20 +222,6 @@ private:
             }
             lane.boxes.push_back(std::move(box));
         }
-    }
-
-    /// Where the step is really worked at: not in busy hours, nor outside working hours unless it must.
-    [[nodiscard]] static std::vector<TimeSpan> stretches(const RunUpStep& s, const plan::WorkerHours& person,
-                                                         const std::vector<TimeSpan>& busy) {
-        const std::vector<TimeSpan> all{{s.from, s.to}};
-        if (!s.splittable || s.done) return all;
-        auto open = runup::without(all, busy);
-        const auto there = runup::inBoth(open, person.there);
-        Minutes length;
-        for (const auto& t : there)
-            length += t.to - t.from;
-        const auto hands = static_cast<std::int64_t>(std::max<std::size_t>(1, s.who.size()));
-        return length.value * hands >= s.minutes.value ? there : open;
     }
 
     Minutes addStep(BoardLane& lane, std::size_t i, const std::vector<TimeSpan>& spans) const {
@@ -273,10 +260,7 @@ private:
     [[nodiscard]] QString detailOf(const RunUpStep& s, const plan::Worker& lane) const {
         if (isThread(s)) return {};
         const auto took = s.took.value_or(s.to - s.from);
-        const auto shown =
-            s.splittable && !s.took
-                ? Minutes(s.minutes.value / static_cast<std::int64_t>(std::max<std::size_t>(1, s.who.size())))
-                : took;
+        const auto shown = s.splittable && !s.took ? minutesEach(s) : took;
         QString words = workWords(shown);
         for (const auto& other : s.who) {
             if (other == lane) continue;

@@ -11,7 +11,6 @@
 
 #include <algorithm>
 #include <map>
-#include <set>
 
 namespace withy::ui {
 
@@ -64,8 +63,8 @@ QString spreadWords(const model::Season& season, const LineShare& line) {
     if (most == 1) return ShareWordsSay::tr("%1 with one %2 less %3").arg(all, name, where);
     const std::int64_t least = asked - slot.most.value;
     if (least == most)
-        return ShareWordsSay::tr("%1 with %2 %3 less %4").arg(all, numberWord(most), name, where);
-    return ShareWordsSay::tr("%1 with up to %2 %3 less %4").arg(all, numberWord(most), name, where);
+        return ShareWordsSay::tr("%1 with %2 %3 less %4").arg(all, numberWord(most), pluralOf(name), where);
+    return ShareWordsSay::tr("%1 with up to %2 %3 less %4").arg(all, numberWord(most), pluralOf(name), where);
 }
 
 QString faultOf(const model::Season& season, const shareout::ShareFault& f) {

@@ -21,7 +21,7 @@ struct SheetFigure {
     QString words; ///< "80"
     QString means; ///< for screen readers: "stems of dahlia to cut"
     Working working;
-    QStringList lines; ///< the working in words where a unit alone does not say it (money); else empty
+    QStringList lines; ///< a line each, where a unit alone does not say it (money); else empty
     std::optional<model::Ref> leadsTo;
     QString leadWords;
 };

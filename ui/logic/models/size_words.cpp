@@ -51,12 +51,10 @@ private:
         case SizeFault::headWiderThanSpread:
             return say(tr("%1: one head is %2 across, wider than the spread of %3. Give the spread again."));
         case SizeFault::tiersOutOfOrder:
-            return tr("A lower tier stands at %1, the next one at %2. Put the heights in order.")
-                .arg(number(f_.first), number(f_.second));
+            return say(tr("%1: a lower tier stands at %2, the next one at %3. Put the heights in order."));
         case SizeFault::tailOverGround:
-            return tr("Tails of %1 lie on the table: %2 are free below the knot. Shorten them, or mean "
-                      "it.")
-                .arg(number(f_.first), number(f_.second));
+            return say(tr("%1: tails of %2 lie on the table: %3 are free below the knot. Shorten them, or "
+                          "mean it."));
         default:
             return {};
         }
@@ -76,6 +74,21 @@ private:
 
 QString sizeWords(const plan::SizeFinding& finding, Units units) {
     return SizeWordsSay(finding, units).words();
+}
+
+QString sizeSentence(const plan::Finding& finding, Units units) {
+    const auto fault = plan::sizeFaultOf(finding.code);
+    if (!fault || finding.subjects.size() < 2 || finding.numbers.size() < 2) return {};
+    plan::SizeFinding size;
+    size.fault = *fault;
+    size.subject = finding.subjects.front();
+    size.first = finding.numbers[0];
+    size.second = finding.numbers[1];
+    // A container's own sizes are wrong in whatever stands in it.
+    const bool ofDesign = finding.place.table == model::TableKind::designs;
+    if (ofDesign && finding.subjects[1] != size.subject)
+        size.subject = finding.subjects[1] + ", " + size.subject;
+    return sizeWords(size, units);
 }
 
 } // namespace withy::ui

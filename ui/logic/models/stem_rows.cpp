@@ -2,6 +2,8 @@
 #include "ui/logic/models/stem_rows.h"
 
 #include "core/base/working_lines.h"
+#include "core/model/origin.h"
+#include "core/plan/heat_working.h"
 #include "core/plan/run_up_plan.h"
 #include "ui/logic/measures.h"
 #include "ui/logic/models/booking_words.h"
@@ -54,7 +56,7 @@ public:
     static Answer answer(const model::Season& season, const plan::BookingPlan& plan,
                          const std::vector<ListedFinding>& findings) {
         if (plan.lines.empty()) return {{tr("Nothing is ordered yet. Add a piece on the Pieces page."), {}}};
-        Answer out = stemCountsAnswer(plan);
+        Answer out = stemCountsAnswer(season, plan);
         const int asking = countAsking(findings);
         if (asking == 0) return out;
         out.push_back({sentence(findings.front().finding, season), AnswerPart::Weight::asks});
@@ -182,6 +184,7 @@ private:
         Working working;
         std::optional<double> celsius;
         std::vector<Id<model::Booking>> others; ///< on the same outing
+        Working stemsWorking = {};
     };
 
     [[nodiscard]] RoundFacts factsOf(std::size_t i) const {
@@ -190,8 +193,7 @@ private:
         RoundFacts facts{{}, round.stems.value, round.work.value, round.working, {}, {}};
         if (round.hour) facts.celsius = round.hour->celsius;
         for (const auto n : round.needs)
-            if (n < plan_.needs.size())
-                facts.what << counted(plan_.needs[n].need.total, plan_.needs[n].plant);
+            if (n < plan_.needs.size()) add(facts, plan_.needs[n].plant, plan_.needs[n].need.total);
         return facts;
     }
 
@@ -204,8 +206,17 @@ private:
         for (const auto& patch : round.patches)
             stems[patch.plant] += patch.stems;
         for (const auto& [plant, sum] : stems)
-            facts.what << counted(sum, plant);
+            add(facts, plant, sum);
         return facts;
+    }
+
+    void add(RoundFacts& facts, Id<model::Plant> plant, Stems stems) const {
+        facts.what << counted(stems, plant);
+        const auto* record = season_.plants.find(plant);
+        facts.stemsWorking.push_back(
+            from(model::originOf(TableKind::plants, plant.value),
+                 lineOf(facts.stemsWorking.empty() ? Step::given : Step::plus, "stems", stems.value,
+                        Unit::stems, Basis::computed, {}, record ? record->name : std::string())));
     }
 
     [[nodiscard]] QString counted(Stems stems, Id<model::Plant> plant) const {
@@ -230,10 +241,19 @@ private:
         f.leadWords = tr("Change how fast you cut");
         if (f.leadsTo->id == 0) f.leadsTo = model::Ref{TableKind::settings, 1};
         row.cells.push_back({planHours(time.from, time.to), {}});
-        row.cells.push_back({whole(facts.stems), {}});
+        row.cells.push_back(stemsCell(facts, i));
         row.cells.push_back({{}, {}, std::move(f)});
-        row.cells.push_back(heatCell(facts.celsius));
+        row.cells.push_back(heatCell(facts.celsius, time, i));
         return row;
+    }
+
+    [[nodiscard]] static SheetCell stemsCell(RoundFacts& facts, std::size_t i) {
+        SheetFigure f;
+        f.words = whole(facts.stems);
+        f.means = tr("stems to cut in round %1").arg(i + 1);
+        f.working = std::move(facts.stemsWorking);
+        f.working.push_back(lineOf(Step::result, "stems", facts.stems, Unit::stems));
+        return {{}, {}, std::move(f)};
     }
 
     [[nodiscard]] std::int64_t rateId() const {
@@ -242,11 +262,18 @@ private:
         return 0;
     }
 
-    [[nodiscard]] SheetCell heatCell(std::optional<double> celsius) const {
+    [[nodiscard]] SheetCell heatCell(std::optional<double> celsius, const CutTime& time,
+                                     std::size_t i) const {
         if (!celsius) return {tr("not known"), SheetCell::Tone::second};
-        return {temperatureWords(*celsius, season_, 0), *celsius > season_.theSettings().heatLimitCelsius
-                                                            ? SheetCell::Tone::asks
-                                                            : SheetCell::Tone::text};
+        const auto tone =
+            *celsius > season_.theSettings().heatLimitCelsius ? SheetCell::Tone::asks : SheetCell::Tone::text;
+        SheetFigure f;
+        f.words = temperatureWords(*celsius, season_, 0);
+        f.means = tr("at the warmest of round %1").arg(i + 1);
+        if (all_.days)
+            f.working = plan::warmestWorking(*all_.days, time.from, time.to, *celsius, season_.theSettings());
+        if (f.working.empty()) return {f.words, tone};
+        return {{}, tone, std::move(f)};
     }
 
     const model::Season& season_;

@@ -35,11 +35,6 @@ public:
     }
 };
 
-QString capitalised(QString words) {
-    if (!words.isEmpty()) words[0] = words[0].toUpper();
-    return words;
-}
-
 /// As a name stands within a sentence: "panic grass"; "Sweet William" and "Dahlia, plum" as they were typed.
 QString inSentence(const StripBand& band) {
     QString words = band.kind;
@@ -86,7 +81,7 @@ QString joined(const QStringList& parts) {
 
 StripReadout ofDay(const StripFigures& f, int day) {
     const auto& sum = f.sums[static_cast<std::size_t>(day)];
-    return {capitalised(StripWordsSay::readyOn(f, day, sum.likely)),
+    return {capital(StripWordsSay::readyOn(f, day, sum.likely)),
             joined({rangeAfter(f, day, sum), mostOf(f, day), leafOn(f, day)})};
 }
 

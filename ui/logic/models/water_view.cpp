@@ -10,6 +10,7 @@
 #include "ui/logic/models/colour_view.h"
 #include "ui/logic/models/week_steps.h"
 #include "ui/logic/run_up_words.h"
+#include "ui/logic/work_hours.h"
 
 #include <QCoreApplication>
 
@@ -41,30 +42,17 @@ struct Use {
 
 /// The booking's plan with the hours in which the run-up makes the design and drives: once the work is laid
 /// into time, the flowers stand from then on, not from when the booking alone would have them made.
-std::shared_ptr<const plan::BookingPlan> asLaid(const model::Season& season, const plan::RunUpPlan& runUp,
+std::shared_ptr<const plan::BookingPlan> asLaid(const model::Season& season, const plan::Plan& plan,
                                                 std::shared_ptr<const plan::BookingPlan> own,
                                                 Id<model::Design> design) {
-    std::optional<std::pair<LocalTime, LocalTime>> made, driven;
-    const auto widen = [](auto& span, const plan::RunUpStep& step) {
-        if (!span) span = {step.from, step.to};
-        span->first = std::min(span->first, step.from);
-        span->second = std::max(span->second, step.to);
-    };
-    for (const auto& step : runUp.steps) {
-        if (std::find(step.bookings.begin(), step.bookings.end(), own->booking) == step.bookings.end())
-            continue;
-        const auto* line = step.key.line ? season.lines.find(*step.key.line) : nullptr;
-        if (step.key.step == plan::StepKind::make && line && line->design == design) widen(made, step);
-        if (step.key.step == plan::StepKind::drive && !driven) widen(driven, step);
-    }
-    if (!made) return own;
+    const auto hours = workHours(season, plan, own->booking, design);
     auto laid = std::make_shared<plan::BookingPlan>(*own);
-    laid->makeUpStart = made->first;
-    laid->makeUpEnd = made->second;
-    if (!driven) return laid;
-    laid->driveStart = driven->first;
+    laid->makeUpStart = hours.makeUpStart;
+    laid->makeUpEnd = hours.makeUpEnd;
+    laid->driveStart = hours.driveStart;
     for (auto& step : laid->steps)
-        if (step.kind == plan::StepKind::drive) std::tie(step.from, step.to) = *driven;
+        if (step.kind == plan::StepKind::drive && hours.driveEnd)
+            std::tie(step.from, step.to) = std::pair(hours.driveStart, *hours.driveEnd);
     return laid;
 }
 
@@ -74,7 +62,7 @@ Use nextUse(const model::Season& season, const plan::Plan& plan, Id<model::Desig
     const auto found = id ? plan.bookings.find(*id) : plan.bookings.end();
     if (found == plan.bookings.end() || !found->second) return {};
     return {season.bookings.find(*id),
-            plan.runUp ? asLaid(season, *plan.runUp, found->second, design) : found->second};
+            plan.runUp ? asLaid(season, plan, found->second, design) : found->second};
 }
 
 /// Whom it is for, and how long it stands.
@@ -83,8 +71,10 @@ QString standsWords(const plan::PieceWater& w, const model::Booking* booking, Un
     for (const auto& phase : w.phases)
         hours += phase.hours;
     if (booking)
-        return WaterViewSay::tr("Stands %1, from the make-up to the end of %2.")
-            .arg(hoursWords(hours), text(booking->title));
+        return w.standing // to when it must still look well, which may be long after the guests have gone
+                   ? WaterViewSay::tr("Stands %1, from the make-up to %2, for %3.")
+                         .arg(hoursWords(hours), moment(w.standing->to), text(booking->title))
+                   : WaterViewSay::tr("Stands %1, for %2.").arg(hoursWords(hours), text(booking->title));
     return WaterViewSay::tr("No booking takes it yet: shown for two days at %1.")
         .arg(temperatureWords(w.phases.front().celsius, units));
 }
@@ -194,16 +184,16 @@ std::vector<designs::WaterPhase> nextStanding(const model::Season& season, const
 QString growingOnWords(const model::Season& season, const plan::Plan& plan, Id<model::Design> design,
                        std::optional<Day> today) {
     const auto use = nextUse(season, plan, design, today);
-    const auto stood = nextStanding(season, plan, design, today);
+    const auto time = use.booking ? plan::standingTime(season, *use.booking, *use.plan) : std::nullopt;
+    if (!time) return {};
     QStringList words;
     for (const auto* slot : edits::slotsOf(season, design)) {
         const auto* plant = plan::bestPlant(season, slot->id);
-        const auto grown = plant && use.booking ? std::lround(plan::grownOn(*plant, stood)) : 0;
+        const auto grown = plant ? std::lround(plan::grownOn(*plant, time->phases)) : 0;
         if (grown > 0)
-            words << WaterViewSay::tr("%1 grows on: %2 taller by the end of %3.")
-                         .arg(text(plant->name))
-                         .arg(lengthWords(static_cast<double>(grown), season))
-                         .arg(text(use.booking->title));
+            words << WaterViewSay::tr("%1 grows on: %2 taller by %3, for %4.")
+                         .arg(text(plant->name), lengthWords(static_cast<double>(grown), season),
+                              moment(time->to), text(use.booking->title));
     }
     words.removeDuplicates();
     return words.join(QLatin1Char(' '));

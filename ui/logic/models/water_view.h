@@ -40,7 +40,8 @@ struct WaterView {
 WaterView waterView(const model::Season& season, const plan::Plan& plan, Id<model::Design> design,
                     std::optional<Day> today);
 
-/// "Tulip, red grows on: 18 mm taller by the end of Library roof supper." Empty when nothing does.
+/// "Tulip, red grows on: 18 mm taller by Sun 12 Sep, 10:00, for Library roof supper." Empty when nothing
+/// does.
 QString growingOnWords(const model::Season& season, const plan::Plan& plan, Id<model::Design> design,
                        std::optional<Day> today);
 /// The stretches the design's pieces stand through for the booking it is next made for; empty without one.

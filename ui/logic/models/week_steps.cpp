@@ -13,7 +13,6 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <set>
 
 namespace withy::ui {
 
@@ -32,25 +31,18 @@ std::size_t dayIndex(Day day, Day monday) {
     return ahead < 0 || ahead > 6 ? 7 : static_cast<std::size_t>(ahead);
 }
 
-void addSteps(const model::Season& season, const plan::BookingPlan& plan, Day monday,
-              std::vector<WeekDay>& days) {
-    const auto* booking = season.bookings.find(plan.booking);
-    if (!booking || booking->standing == model::Standing::lost) return;
-    for (const auto& s : plan.steps) {
-        const auto at = dayIndex(s.from.day, monday);
-        if (at > 6 || (s.kind == plan::StepKind::place && s.minutes.value == 0)) continue;
-        WeekStep step;
-        step.from = s.from;
-        step.to = s.to;
-        step.nobody = needsNobody(s);
-        step.minutes = step.nobody ? Minutes{} : s.minutes;
-        step.words = stepTitle(season, plan, s);
-        step.detail = stepDetail(season, s);
-        step.bookingName = text(booking->title);
-        step.booking = plan.booking;
-        days[at].work += step.minutes;
-        days[at].steps.push_back(std::move(step));
-    }
+WeekStep ownStepOf(const model::Season& season, const plan::BookingPlan& plan, const plan::TimedStep& s) {
+    WeekStep step;
+    step.from = s.from;
+    step.to = s.to;
+    step.nobody = needsNobody(s);
+    step.minutes = step.nobody ? Minutes{} : s.minutes;
+    step.words = stepTitle(season, plan, s);
+    step.detail = stepDetail(season, s);
+    step.bookings = {plan.booking};
+    step.bookingName = bookingWords(season, step.bookings);
+    step.booking = plan.booking;
+    return step;
 }
 
 WeekStep weekStepOf(const model::Season& season, const plan::RunUpPlan& runUp, std::size_t i) {
@@ -63,6 +55,7 @@ WeekStep weekStepOf(const model::Season& season, const plan::RunUpPlan& runUp, s
     step.words = stepTitle(season, s);
     step.detail = stepDetail(season, s);
     step.bookingName = bookingWords(season, s.bookings);
+    step.bookings = s.bookings;
     if (!s.bookings.empty()) step.booking = s.bookings.front();
     step.key = s.key;
     step.step = i;
@@ -76,29 +69,21 @@ WeekStep weekStepOf(const model::Season& season, const plan::RunUpPlan& runUp, s
     return step;
 }
 
-/// A step is shown while one of its bookings is there.
-bool isShown(const model::Season& season, const plan::RunUpStep& s) {
-    return std::any_of(s.bookings.begin(), s.bookings.end(),
-                       [&](Id<model::Booking> b) { return season.bookings.find(b) != nullptr; });
-}
-
-/// The bookings whose work is laid together with others'; the delivered ones keep their own steps.
-std::set<Id<model::Booking>> laidTogether(const plan::Plan& plan) {
-    std::set<Id<model::Booking>> out;
-    if (!plan.runUp) return out;
-    for (const auto& s : plan.runUp->steps)
-        out.insert(s.bookings.begin(), s.bookings.end());
-    return out;
-}
-
-void addLaid(const model::Season& season, const plan::Plan& plan, Day monday, std::vector<WeekDay>& days) {
-    if (!plan.runUp) return;
-    for (std::size_t i = 0; i < plan.runUp->steps.size(); ++i) {
+void addSteps(const model::Season& season, const plan::Plan& plan, Day monday, std::vector<WeekDay>& days) {
+    const auto add = [&](std::size_t at, WeekStep step) {
+        days[at].work += step.minutes;
+        days[at].steps.push_back(std::move(step));
+    };
+    StepReader reader;
+    reader.laid = [&](std::size_t i) {
         const auto at = dayIndex(plan.runUp->steps[i].from.day, monday);
-        if (at > 6 || !isShown(season, plan.runUp->steps[i])) continue;
-        days[at].steps.push_back(weekStepOf(season, *plan.runUp, i));
-        days[at].work += days[at].steps.back().minutes;
-    }
+        if (at < 7) add(at, weekStepOf(season, *plan.runUp, i));
+    };
+    reader.own = [&](const plan::BookingPlan& own, const plan::TimedStep& step) {
+        const auto at = dayIndex(step.from.day, monday);
+        if (at < 7) add(at, ownStepOf(season, own, step));
+    };
+    readSteps(season, plan, reader);
 }
 
 void addBusy(const model::Season& season, Day monday, std::vector<WeekDay>& days) {
@@ -157,15 +142,10 @@ std::map<Day, Minutes> workByDay(const model::Season& season, const plan::Plan& 
     const auto add = [&](const auto& step) {
         if (!needsNobody(step)) days[step.from.day] += step.minutes;
     };
-    for (std::size_t i = 0; plan.runUp && i < plan.runUp->steps.size(); ++i)
-        if (isShown(season, plan.runUp->steps[i])) add(plan.runUp->steps[i]);
-    const auto laid = laidTogether(plan);
-    for (const auto& [id, booked] : plan.bookings) {
-        const auto* booking = season.bookings.find(id);
-        if (laid.count(id) > 0 || !booking || booking->standing == model::Standing::lost) continue;
-        for (const auto& step : booked->steps)
-            add(step);
-    }
+    StepReader reader;
+    reader.laid = [&](std::size_t i) { add(plan.runUp->steps[i]); };
+    reader.own = [&](const plan::BookingPlan&, const plan::TimedStep& step) { add(step); };
+    readSteps(season, plan, reader);
     for (auto& [day, work] : days)
         work = toldWork(work);
     return days;
@@ -185,10 +165,7 @@ std::vector<WeekDay> stepsOfWeek(const model::Season& season, const plan::Plan& 
         day.day = monday + i;
         day.sun = sunWords(season.theSettings(), day.day);
     }
-    const auto laid = laidTogether(plan);
-    for (const auto& [id, booking] : plan.bookings)
-        if (laid.count(id) == 0) addSteps(season, *booking, monday, days);
-    addLaid(season, plan, monday, days);
+    addSteps(season, plan, monday, days);
     addBusy(season, monday, days);
     for (auto& day : days)
         day.work = toldWork(day.work);
@@ -201,9 +178,15 @@ std::vector<WeekDay> stepsOfWeek(const model::Season& season, const plan::Plan& 
 Day nextWeekWithWork(const model::Season& season, const plan::Plan& plan, std::optional<Day> from) {
     const auto& s = season.theSettings();
     const Day monday = weekOf(std::clamp(from.value_or(s.firstDay), s.firstDay, s.lastDay));
-    for (const auto& step : runUpSteps(season, plan))
-        if (step.from.day >= monday) return weekOf(step.from.day);
-    return monday;
+    std::optional<Day> next;
+    const auto read = [&](Day day) {
+        if (day >= monday && (!next || day < *next)) next = day;
+    };
+    StepReader reader;
+    reader.laid = [&](std::size_t i) { read(plan.runUp->steps[i].from.day); };
+    reader.own = [&](const plan::BookingPlan&, const plan::TimedStep& step) { read(step.from.day); };
+    readSteps(season, plan, reader);
+    return next ? weekOf(*next) : monday;
 }
 
 std::vector<WeekDay> stepsOfBooking(const model::Season& season, const plan::Plan& plan,

@@ -19,11 +19,12 @@ class Workbench;
 struct WeekStep {
     LocalTime from;
     LocalTime to;
-    Minutes minutes;     ///< of work; nought when it needs nobody
-    QString words;       ///< "Cut 136 stems"
-    QString detail;      ///< "80 Zinnia, coral; 56 Ammi"
-    QString bookingName; ///< empty for busy hours
-    std::optional<Id<model::Booking>> booking;
+    Minutes minutes;                           ///< of work; nought when it needs nobody
+    QString words;                             ///< "Cut 136 stems"
+    QString detail;                            ///< "80 Zinnia, coral; 56 Ammi"
+    QString bookingName;                       ///< empty for busy hours
+    std::optional<Id<model::Booking>> booking; ///< the one it leads to
+    std::vector<Id<model::Booking>> bookings;  ///< all it is for
     std::optional<Id<model::BusyHours>> busy;
     bool nobody = false; ///< drinking, resting
     /// Of the run-up of all bookings, and what the grower has said of it; blank: busy hours, and the past.
@@ -108,6 +109,10 @@ public:
     QVariant headerData(int section, Qt::Orientation orientation, int role = Qt::DisplayRole) const override;
     Qt::ItemFlags flags(const QModelIndex& index) const override;
     bool setData(const QModelIndex& index, const QVariant& value, int role) override;
+
+Q_SIGNALS:
+    /// What was typed cannot be read, and how it would be.
+    void refused(const QString& sentence);
 
 private:
     struct Row {

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/model/schema.h"
 #include "ui/logic/edits/run_up_edits.h"
+#include "ui/logic/fields/field_text.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/week_steps.h"
 #include "ui/logic/run_up_words.h"
@@ -10,6 +12,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <variant>
 
 namespace withy::ui {
 
@@ -135,7 +138,7 @@ QVariant WeekStepsModel::stepData(const WeekStep& step, int column, int role) co
     if (role == Qt::CheckStateRole && step.key && !step.nobody && isTick(column))
         return checked(column == doneColumn ? step.done.has_value() : step.kept);
     if (role == Qt::EditRole && column == tookColumn)
-        return step.took ? QVariant(qlonglong(step.took->value)) : QVariant();
+        return step.took ? QVariant(workWords(*step.took)) : QVariant();
     if (role == Qt::AccessibleTextRole && step.key && isTick(column)) return spokenTick(step, column);
     if (role == Qt::ToolTipRole && column == stepColumn)
         return step.detail.isEmpty() ? QVariant() : QVariant(step.detail);
@@ -152,7 +155,7 @@ QVariant WeekStepsModel::stepData(const WeekStep& step, int column, int role) co
     case minutesColumn:
         return step.minutes.value > 0 ? workWords(step.minutes) : QString();
     case tookColumn:
-        return step.took ? tr("%1 min").arg(step.took->value) : QString();
+        return step.took ? workWords(*step.took) : QString();
     default:
         return {};
     }
@@ -199,11 +202,15 @@ bool WeekStepsModel::setData(const QModelIndex& index, const QVariant& value, in
         return bench_->take(on ? edits::keepStepAt(season, *step.key, step.from)
                                : edits::letStepGo(season, *step.key));
     if (role != Qt::EditRole || index.column() != tookColumn) return false;
-    bool number = false;
-    const auto minutes = value.toString().section(QLatin1Char(' '), 0, 0).toLongLong(&number);
-    if (!number && !value.toString().trimmed().isEmpty()) return false;
+    const auto* field = model::tableInfo(model::TableKind::stepMarks).field("minutes");
+    const auto reading = readField(season, model::TableKind::stepMarks, *field, value.toString());
+    if (!reading.ok()) {
+        Q_EMIT refused(reading.sentence);
+        return false;
+    }
+    const auto* minutes = std::get_if<std::int64_t>(&*reading.value);
     return bench_->take(
-        edits::setStepMinutes(season, *step.key, number ? std::optional(Minutes(minutes)) : std::nullopt));
+        edits::setStepMinutes(season, *step.key, minutes ? std::optional(Minutes(*minutes)) : std::nullopt));
 }
 
 QVariant WeekStepsModel::headerData(int section, Qt::Orientation orientation, int role) const {

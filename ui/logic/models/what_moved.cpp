@@ -4,6 +4,7 @@
 #include "ui/logic/format.h"
 #include "ui/logic/measures.h"
 #include "ui/logic/models/booking_words.h"
+#include "ui/logic/models/week_steps.h"
 
 #include <QCoreApplication>
 
@@ -30,11 +31,7 @@ public:
         return tr("%1 of ribbon").arg(reelWords(length, units, 1));
     }
 
-    static QString making(std::int64_t minutes) {
-        if (minutes < 60) return tr("%1 min of making").arg(minutes);
-        return minutes % 60 == 0 ? tr("%1 h of making").arg(minutes / 60)
-                                 : tr("%1 h %2 min of making").arg(minutes / 60).arg(minutes % 60);
-    }
+    static QString making(Minutes minutes) { return tr("%1 of making").arg(workWords(minutes)); }
 
     static QString fromTo(std::int64_t from, const QString& to) {
         return tr("%1 to %2").arg(whole(from), to);
@@ -143,9 +140,9 @@ QString whatMoved(const BookingThen& before, const BookingThen& after) {
         parts << WhatMovedSay::moreOrLess(WhatMovedSay::ribbon(Millimetres(std::abs(by.value)), after.season),
                                           by.value > 0);
     if (const auto by = makingOf(after.plan) - makingOf(before.plan); by != 0)
-        parts << WhatMovedSay::moreOrLess(WhatMovedSay::making(std::abs(by)), by > 0);
+        parts << WhatMovedSay::moreOrLess(WhatMovedSay::making(Minutes(std::abs(by))), by > 0);
     movedMoney(before, after, parts);
-    if (const int by = toMend(after.season, after.plan) - toMend(before.season, before.plan); by != 0)
+    if (const int by = after.toMend && before.toMend ? *after.toMend - *before.toMend : 0; by != 0)
         parts << (by > 0 ? WhatMovedSay::newlyToMend(by) : WhatMovedSay::mended(-by));
     const QStringList heads = movedPieces(before, after);
     if (heads.isEmpty() && parts.isEmpty()) return {};

@@ -14,8 +14,8 @@ int dotsOf(const Type& type) {
 QFont fontOf(const Type& type) {
     static const QStringList kSans{QStringLiteral("Lato"), QStringLiteral("Noto Sans"),
                                    QStringLiteral("Sans Serif")};
-    static const QStringList kSerif{QStringLiteral("Vollkorn"), QStringLiteral("Noto Serif"),
-                                    QStringLiteral("Serif")};
+    static const QStringList kSerif{QStringLiteral("Vollkorn Lining"), QStringLiteral("Vollkorn"),
+                                    QStringLiteral("Noto Serif"), QStringLiteral("Serif")};
     QFont font;
     font.setFamilies(type.face == Face::Sans ? kSans : kSerif);
     font.setStyleHint(type.face == Face::Sans ? QFont::SansSerif : QFont::Serif, QFont::PreferOutline);

@@ -8,7 +8,7 @@
 
 #include <QCoreApplication>
 
-#include <algorithm>
+#include <utility>
 
 namespace withy::ui {
 
@@ -144,21 +144,25 @@ private:
         auto row = [&](const QString& what, Money v, papers::RowKind kind = papers::RowKind::Body) {
             t.rows.push_back({{plain(utf8(what)), plain(utf8(amount(v, s)))}, kind});
         };
-        row(tr("At the prices given"), m.income.total);
+        row(tr("At the prices agreed"), m.income.total);
         if (m.split.given.minor != 0) row(tr("Given"), m.split.given);
-        row(tr("Asked"), m.split.asked);
+        row(tr("To pay"), m.split.asked);
         row(tr("Paid"), m.owed.paid);
-        row(tr("Owed"), m.owed.owed, papers::RowKind::Total);
+        if (m.owed.overpaid.minor > 0)
+            row(tr("To pay back"), m.owed.overpaid, papers::RowKind::Total);
+        else if (booking_.standing != model::Standing::lost)
+            row(tr("Owed"), m.owed.owed, papers::RowKind::Total);
         d.body.push_back(Block{std::move(t)});
     }
 
     void addFindings(papers::Document& d) {
-        const auto open = [&](const plan::Finding& f) { return !accepted(season_, f, plan_.booking); };
-        if (std::none_of(plan_.findings.begin(), plan_.findings.end(), open)) return;
-        d.body.push_back(Block{papers::SectionHead{utf8(tr("To look at")), {}}});
-        for (const auto& f : plan_.findings)
-            if (open(f))
-                d.body.push_back(Block{papers::TickRow{plain(utf8(sentence(f, season_))), {}, false}});
+        bool first = true;
+        for (const auto& f : findingsOf(season_, order_.plan, plan_.booking)) {
+            if (f.accepted) continue;
+            if (std::exchange(first, false))
+                d.body.push_back(Block{papers::SectionHead{utf8(tr("To look at")), {}}});
+            d.body.push_back(Block{papers::TickRow{plain(utf8(sentence(f.finding, season_))), {}, false}});
+        }
     }
 
     const PaperOrder& order_;
@@ -175,18 +179,25 @@ papers::Document bookingSummary(const PaperOrder& order) {
 }
 
 QString piecesInWords(const model::Season& season, const plan::BookingPlan& plan) {
+    constexpr std::size_t named = 2; // of more than three the rest is counted
     QStringList all;
-    for (const auto& l : plan.lines)
-        all << whole(season.lines.find(l.line)->pieces.value) + QLatin1Char(' ') +
-                   text(season.designs.find(l.design)->name);
-    if (all.size() > 3) {
-        std::int64_t rest = 0;
-        for (std::size_t i = 2; i < plan.lines.size(); ++i)
-            rest += season.lines.find(plan.lines[i].line)->pieces.value;
-        return all[0] + QStringLiteral(", ") + all[1] +
-               QCoreApplication::translate("Papers", " and %n more", nullptr, static_cast<int>(rest));
+    PieceCount rest;
+    for (std::size_t i = 0; i < plan.lines.size(); ++i) {
+        const auto& record = *season.lines.find(plan.lines[i].line);
+        if (i >= named && plan.lines.size() > 3) {
+            rest.pieces += record.pieces.value;
+            rest.spare += record.sparePieces.value;
+            continue;
+        }
+        const QString words = whole(record.pieces.value) + QLatin1Char(' ') +
+                              text(season.designs.find(plan.lines[i].design)->name);
+        all << andSpare(words, record.sparePieces.value);
     }
-    return all.join(QStringLiteral(", "));
+    const QString words = all.join(QStringLiteral(", "));
+    if (rest.pieces + rest.spare == 0) return words;
+    const QString more =
+        QCoreApplication::translate("Papers", " and %n more", nullptr, static_cast<int>(rest.pieces));
+    return alsoSpare(words + more, rest.spare);
 }
 
 } // namespace withy::ui

@@ -4,6 +4,7 @@
 #include "ui/logic/papers/cutting_outings.h"
 #include "ui/logic/papers/cutting_vessels.h"
 #include "ui/logic/papers/flower_in_line.h"
+#include "ui/logic/papers/paper_cautions.h"
 #include "ui/logic/papers/papers.h"
 #include "ui/logic/run_up_words.h"
 
@@ -130,13 +131,9 @@ private:
     }
 
     void addCaution(const model::Plant& plant, BucketLabel& out) const {
-        bool gloves = false, eaten = false, air = false;
-        for (const auto* h : plan::Index::of(index_.hazards, plant.id)) {
-            using enum model::HazardKind;
-            gloves |= h->kind == sap || h->kind == skin || h->kind == thorns;
-            eaten |= h->kind == poison || h->kind == pets || h->kind == food;
-            air |= h->kind == pollen || h->kind == scent;
-        }
+        const auto cautions = plantCautions(season_, index_, {plant.id});
+        const bool gloves = !cautions.gloves.isEmpty(), air = !cautions.air.isEmpty();
+        const bool eaten = !cautions.eaten.isEmpty() || !cautions.pets.isEmpty();
         QStringList words;
         if (gloves) words << tr("gloves");
         const bool all = gloves && eaten && air; // then each in one word

@@ -8,6 +8,7 @@
 #include "ui/logic/papers/cutting_hours.h"
 #include "ui/logic/papers/cutting_outings.h"
 #include "ui/logic/papers/cutting_vessels.h"
+#include "ui/logic/papers/paper_cautions.h"
 #include "ui/logic/papers/papers.h"
 #include "ui/logic/run_up_words.h"
 
@@ -164,44 +165,22 @@ private:
     }
 
     [[nodiscard]] bool wantsGloves(Id<model::Plant> plant) const {
-        const auto& hazards = plan::Index::of(index_.hazards, plant);
-        return std::any_of(hazards.begin(), hazards.end(), [](const auto* h) {
-            using enum model::HazardKind;
-            return h->kind == sap || h->kind == skin || h->kind == thorns;
-        });
-    }
-
-    [[nodiscard]] QStringList plantsWith(std::initializer_list<model::HazardKind> kinds) const {
-        QStringList names;
-        for (const auto& outing : outings_)
-            for (const auto& [booking, goal] : outing.goals)
-                for (const auto* h : plan::Index::of(index_.hazards, goal.plant)) {
-                    const auto* plant = season_.plants.find(goal.plant);
-                    const bool one = std::find(kinds.begin(), kinds.end(), h->kind) != kinds.end();
-                    if (one && plant && !names.contains(text(plant->name))) names << text(plant->name);
-                }
-        return names;
+        return !plantCautions(season_, index_, {plant}).gloves.isEmpty();
     }
 
     [[nodiscard]] papers::Cautions cautions() const {
-        using enum model::HazardKind;
+        std::vector<Id<model::Plant>> plants;
+        for (const auto& outing : outings_)
+            for (const auto& row : outing.goals)
+                plants.push_back(row.goal.plant);
         papers::Cautions out;
         out.title = utf8(tr("Take care"));
-        const auto add = [&](const QString& what, const QString& toDo) {
-            out.items.push_back({utf8(what), utf8(toDo)});
-        };
-        const QString between = QStringLiteral("; ");
-        if (const auto names = plantsWith({sap, skin, thorns}); !names.isEmpty())
-            add(tr("Gloves and sleeves"), tr("for %1. Wash hands after.").arg(names.join(between)));
-        if (const auto names = plantsWith({poison, pets}); !names.isEmpty())
-            add(tr("Harmful if eaten"),
-                tr("%1. Keep from food, children and animals; if swallowed, medical help or a vet at once.")
-                    .arg(names.join(between)));
-        if (const auto names = plantsWith({pollen, scent}); !names.isEmpty())
-            add(tr("Pollen or scent"), tr("%1. Hold them away from the face.").arg(names.join(between)));
-        add(tr("Blades and wet ground."),
-            tr("Cut away from the hand; sound shoes; carry half-full buckets, and no more than you lift with "
-               "ease."));
+        addPlants(plantCautions(season_, index_, plants), out);
+        out.items.push_back(
+            {utf8(tr("Blades and wet ground.")),
+             utf8(
+                 tr("Cut away from the hand; sound shoes; carry half-full buckets, and no more than you lift "
+                    "with ease."))});
         return out;
     }
 

@@ -62,8 +62,10 @@ QString backWords(const model::Season& season, const std::vector<ComingHome>& ho
 papers::Text careWords(const model::Season& season, const plan::BookingPlan& plan,
                        const model::Venue* venue) {
     papers::Text out = strong(utf8(DropAnswersSay::tr("decoration, not food")));
-    if (!plantCautions(season, plantsOf(plan)).gloves.isEmpty())
-        out = out + plain(utf8(DropAnswersSay::tr("; gloves for sap")));
+    const auto plants = plantCautions(season, plantsOf(plan));
+    if (!plants.gloves.isEmpty())
+        out = out + plain(utf8(plants.sap.isEmpty() ? DropAnswersSay::tr("; gloves")
+                                                    : DropAnswersSay::tr("; gloves for sap")));
     if (venue && !venue->stairs.empty() &&
         text(venue->stairs).compare(QStringLiteral("none"), Qt::CaseInsensitive) != 0)
         out = out + plain(utf8(DropAnswersSay::tr("; steps: %1").arg(text(venue->stairs))));
@@ -140,12 +142,13 @@ std::vector<ComingHome> comingHome(const model::Season& season, const model::Boo
         const auto* container =
             design && design->container ? season.containers.find(*design->container) : nullptr;
         if (!container || !container->returnable) continue;
+        const auto pieces = line->pieces.value + line->sparePieces.value; // the spare ones are carried in too
         const auto same =
             std::find_if(out.begin(), out.end(), [&](const auto& o) { return o.container == container->id; });
         if (same == out.end())
-            out.push_back({container->id, line->pieces.value});
+            out.push_back({container->id, pieces});
         else
-            same->out += line->pieces.value;
+            same->out += pieces;
     }
     return out;
 }

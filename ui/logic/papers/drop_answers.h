@@ -23,7 +23,8 @@ std::vector<papers::DropCard::Answer> dropAnswers(const model::Season& season, c
 /// "2 on each, 12 x Trestle": where a line's pieces stand; empty when nobody said.
 QString placesOf(const model::Season& season, Id<model::Line> line);
 
-/// A container that comes home, and how many are out with a booking's pieces (of one drop, or of all).
+/// A container that comes home, and how many are out with a booking's pieces, spare ones too (of one drop, or
+/// of all).
 struct ComingHome {
     Id<model::Container> container;
     std::int64_t out = 0;

@@ -39,7 +39,8 @@ public:
         papers::Document d;
         d.name = booking_.title;
         d.key = utf8(shortDay(booking_.eventStart.day));
-        if (const auto left = leftWithYou()) d.keyNote = utf8(tr("left with you at %1").arg(clock(*left)));
+        if (const auto left = leftWithYou())
+            d.keyNote = utf8(tr("left with you at %1").arg(planClock(*left)));
         d.facts = facts();
         d.body.push_back(Block{papers::SectionHead{utf8(tr("What we leave, and where")), {}}});
         addWhatAndWhere(d.body);
@@ -64,7 +65,6 @@ private:
                 if (step.to.day == booking_.eventStart.day) left = std::max(left.value_or(step.to), step.to);
         if (!left && !drops_.empty() && drops_.front()->time.day == booking_.eventStart.day)
             left = drops_.front()->time;
-        if (left) left = LocalTime::fromMinutes((left->minutesSinceEpoch() + 2) / 5 * 5);
         return left;
     }
 
@@ -85,6 +85,9 @@ private:
             if (!design) continue;
             body.push_back(
                 Block{papers::CountRow{utf8(whole(line->pieces.value)), design->name, utf8(whereOf(*line))}});
+            if (line->sparePieces.value > 0)
+                body.push_back(Block{papers::CountRow{utf8(whole(line->sparePieces.value)), design->name,
+                                                      utf8(tr("spare, for what breaks"))}});
         }
         if (body.size() == before) body.push_back(Block{papers::Paragraph{plain(utf8(tr("Nothing yet.")))}});
     }

@@ -5,6 +5,7 @@
 #include "ui/logic/models/week_steps.h"
 #include "ui/logic/papers/paper_cautions.h"
 #include "ui/logic/papers/papers.h"
+#include "ui/logic/run_up_stretches.h"
 #include "ui/logic/run_up_words.h"
 
 #include <QCoreApplication>
@@ -27,8 +28,17 @@ class HelperSheetMaker {
 public:
     HelperSheetMaker(const PaperOrder& order, Day monday, const model::Helper& helper)
         : order_(order), season_(order.season), monday_(monday), helper_(helper) {
-        for (auto& step : runUpSteps(season_, order.plan))
-            if (isHers(step)) steps_.push_back(std::move(step));
+        for (auto& step : runUpSteps(season_, order.plan)) {
+            if (!isHers(step)) continue;
+            const auto worked = workedAt(order.plan.runUp.get(), step);
+            if (std::none_of(worked.begin(), worked.end(), [&](const auto& w) { return inWeek(w.from.day); }))
+                continue;
+            for (std::size_t i = 0; i < worked.size(); ++i)
+                if (inWeek(worked[i].from.day)) worked_.push_back({steps_.size(), worked[i], i > 0});
+            steps_.push_back(std::move(step));
+        }
+        std::stable_sort(worked_.begin(), worked_.end(),
+                         [](const auto& a, const auto& b) { return a.span.from < b.span.from; });
         for (const auto& step : steps_)
             for (const auto id : step.bookings)
                 if (std::find(bookings_.begin(), bookings_.end(), id) == bookings_.end())
@@ -61,17 +71,24 @@ public:
     }
 
 private:
+    /// A stretch of a step, in the order of time; `again` after busy hours or a night.
+    struct Worked {
+        std::size_t step = 0;
+        runup::TimeSpan span;
+        bool again = false;
+    };
+
     [[nodiscard]] bool inWeek(Day day) const { return day >= monday_ && day < monday_ + 7; }
 
     [[nodiscard]] bool isHers(const RunUpStep& step) const {
-        return inWeek(step.from.day) && std::any_of(step.who.begin(), step.who.end(),
-                                                    [&](const auto& w) { return w.helper == helper_.id; });
+        return std::any_of(step.who.begin(), step.who.end(),
+                           [&](const auto& w) { return w.helper == helper_.id; });
     }
 
     [[nodiscard]] std::vector<Day> daysOfWork() const {
         std::vector<Day> days;
-        for (const auto& step : steps_)
-            days.push_back(step.from.day);
+        for (const auto& worked : worked_)
+            days.push_back(worked.span.from.day);
         for (const auto* hours : hours_)
             days.push_back(hours->from.day);
         std::sort(days.begin(), days.end());
@@ -87,7 +104,7 @@ private:
         for (const auto* hours : hours_)
             there += hours->to - hours->from;
         for (const auto& step : steps_)
-            work += step.to - step.from;
+            if (inWeek(step.from.day)) work += minutesEach(step); // as the week's board counts it
         if (there.value > 0) out.push_back(plain(utf8(tr("here "))) + strong(utf8(workWords(there))));
         if (work.value > 0) out.push_back(plain(utf8(tr("work "))) + strong(utf8(workWords(work))));
         QStringList can;
@@ -103,8 +120,8 @@ private:
         QStringList note{shortDay(day)};
         for (const auto* hours : hours_)
             if (hours->from.day == day) note << tr("here %1").arg(hoursWords(hours->from, hours->to));
-        const bool any =
-            std::any_of(steps_.begin(), steps_.end(), [&](const auto& step) { return step.from.day == day; });
+        const bool any = std::any_of(worked_.begin(), worked_.end(),
+                                     [&](const auto& worked) { return worked.span.from.day == day; });
         if (!any && !steps_.empty()) note << tr("nothing planned yet");
         body.push_back(Block{papers::SectionHead{utf8(longDay(day).section(QLatin1Char(' '), 0, 0)),
                                                  plain(utf8(note.join(QStringLiteral(", "))))}});
@@ -116,10 +133,10 @@ private:
                     body.push_back(Block{papers::BusyBand{
                         utf8(hoursWords(busy[next].span.from, busy[next].span.to)), busy[next].label}});
         };
-        for (const auto& step : steps_) {
-            if (step.from.day != day) continue;
-            busyUntil(step.from);
-            body.push_back(Block{task(step)});
+        for (const auto& worked : worked_) {
+            if (worked.span.from.day != day) continue;
+            busyUntil(worked.span.from);
+            body.push_back(Block{task(worked)});
         }
         busyUntil(LocalTime{day, 1439});
     }
@@ -130,12 +147,15 @@ private:
                            [&](const auto* hours) { return span.from < hours->to && hours->from < span.to; });
     }
 
-    [[nodiscard]] papers::TimedTask task(const RunUpStep& step) const {
+    [[nodiscard]] papers::TimedTask task(const Worked& worked) const {
+        const auto& step = steps_[worked.step];
         papers::TimedTask out;
-        out.time = utf8(planClock(step.from));
+        out.time = utf8(planClock(worked.span.from));
         out.beside = true;
-        out.title = utf8(stepTitle(season_, step));
-        QStringList detail{stepDetail(season_, step)};
+        const QString title = stepTitle(season_, step);
+        out.title = utf8(worked.again ? goesOnWords(title) : title);
+        QStringList detail;
+        if (!worked.again) detail << stepDetail(season_, step); // said where it begins
         if (step.round && order_.plan.runUp)
             detail << roundFrom(season_, order_.plan.runUp->rounds[*step.round]);
         if (bookings_.size() > 1) detail << bookingWords(season_, step.bookings);
@@ -177,10 +197,7 @@ private:
         papers::Cautions out;
         out.title = utf8(tr("Take care"));
         const auto plants = plantCautions(season_, plantsTouched());
-        if (does({cut, strip, sort, make})) {
-            addGloves(plants, out);
-            addEaten(plants, out);
-        }
+        if (does({cut, strip, sort, make})) addPlants(plants, out);
         if (does({cut, strip, make}))
             out.items.push_back(
                 {utf8(tr("Blades")), utf8(tr("cut away from the hand; closed when carried."))});
@@ -205,6 +222,7 @@ private:
     Day monday_;
     const model::Helper& helper_;
     std::vector<RunUpStep> steps_;
+    std::vector<Worked> worked_;
     std::vector<const model::HelperHours*> hours_;
     std::vector<Id<model::Booking>> bookings_; ///< that the steps are for
 };

@@ -8,8 +8,10 @@
 #include "ui/logic/models/design_words.h"
 #include "ui/logic/models/share_rows.h"
 #include "ui/logic/papers/make_up_drawing.h"
+#include "ui/logic/papers/paper_cautions.h"
 #include "ui/logic/papers/papers.h"
 #include "ui/logic/run_up_words.h"
+#include "ui/logic/work_hours.h"
 
 #include <QCoreApplication>
 
@@ -49,6 +51,7 @@ public:
         for (const auto& line : plan.lines)
             if (line.design == design.id) {
                 pieces_ += line.pieces.value;
+                if (const auto* record = season_.lines.find(line.line)) spare_ += record->sparePieces.value;
                 lines_.push_back(line.line);
             }
     }
@@ -56,9 +59,9 @@ public:
     papers::Document document() {
         papers::Document d;
         d.name = design_.name;
-        d.key = utf8(shortDay(plan_.makeUpStart.day));
-        d.keyNote =
-            utf8(MakeUpCardSay::tr("%1 to %2").arg(planClock(plan_.makeUpStart), planClock(plan_.makeUpEnd)));
+        const auto hours = workHours(season_, order_.plan, plan_.booking, design_.id);
+        d.key = utf8(shortDay(hours.makeUpStart.day));
+        d.keyNote = utf8(planHours(hours.makeUpStart, hours.makeUpEnd));
         d.facts = facts();
         const auto drawing = makeUpDrawing(season_, design_.id, drawingWide, drawingHigh);
         papers::Columns columns;
@@ -79,10 +82,12 @@ public:
 private:
     [[nodiscard]] std::vector<papers::Text> facts() const {
         std::vector<papers::Text> out;
-        out.push_back(strong(utf8(countedPieces(season_, design_, pieces_))) +
+        const auto asked = std::max<std::int64_t>(0, pieces_ - spare_);
+        out.push_back(strong(utf8(andSpare(countedPieces(season_, design_, asked), spare_))) +
                       plain(utf8(MakeUpCardSay::tr(" for %1").arg(text(booking_.title)))));
         out.push_back(strong(std::to_string(stemsOf(season_, design_.id))) +
-                      plain(utf8(MakeUpCardSay::tr(" stems each"))));
+                      plain(utf8(MakeUpCardSay::tr(" stem(s) each", nullptr,
+                                                   static_cast<int>(stemsOf(season_, design_.id))))));
         if (design_.minutes)
             out.push_back(strong(utf8(QString::number(*design_.minutes))) +
                           plain(utf8(MakeUpCardSay::tr(" min each, "))) +
@@ -218,29 +223,11 @@ private:
     }
 
     void addCautions(std::vector<Block>& body) const {
-        QStringList gloves;
-        QStringList poison;
+        std::vector<Id<model::Plant>> ids;
         for (const auto* plant : plants())
-            for (const auto* h : plan::Index::of(index_.hazards, plant->id)) {
-                using model::HazardKind;
-                const bool eaten = h->kind == HazardKind::poison || h->kind == HazardKind::pets ||
-                                   h->kind == HazardKind::food;
-                auto& list = eaten ? poison : gloves;
-                if (!list.contains(text(plant->name))) list << text(plant->name);
-            }
+            ids.push_back(plant->id);
         papers::Cautions cautions;
-        if (!gloves.isEmpty())
-            cautions.items.push_back(
-                {utf8(MakeUpCardSay::tr("Sleeves and gloves")),
-                 utf8(
-                     MakeUpCardSay::tr("for %1. Wash hands after.").arg(gloves.join(QStringLiteral("; "))))});
-        if (!poison.isEmpty())
-            cautions.items.push_back(
-                {utf8(MakeUpCardSay::tr("Harmful if eaten")),
-                 utf8(
-                     MakeUpCardSay::tr("%1. Keep from food, children and animals; if swallowed, medical help "
-                                       "at once.")
-                         .arg(poison.join(QStringLiteral("; "))))});
+        addPlants(plantCautions(season_, index_, ids), cautions);
         cautions.items.push_back(
             {utf8(MakeUpCardSay::tr("Decoration, not food.")),
              utf8(MakeUpCardSay::tr("Heads and water clear of plates; nobody drinks vase water. Knives and "
@@ -293,7 +280,8 @@ private:
     StemsByPlant tallied_;
     const model::Booking& booking_;
     const plan::DesignPlan* facts_ = nullptr;
-    std::int64_t pieces_ = 0;
+    std::int64_t pieces_ = 0; ///< spare ones included
+    std::int64_t spare_ = 0;
     std::vector<Id<model::Line>> lines_;
 };
 
@@ -306,7 +294,8 @@ struct SharedStems {
 /// The share-out, once anything is tallied and as long as it can be made.
 std::optional<SharedStems> shareFor(const PaperOrder& order, const plan::BookingPlan& plan) {
     if (!isTallied(order.season, plan.booking)) return std::nullopt;
-    const auto store = storeFor(order.season, order.plan.cover.get(), plan.booking, plan.makeUpStart.day);
+    const Day bench = workHours(order.season, order.plan, plan.booking).makeUpStart.day;
+    const auto store = storeFor(order.season, order.plan.cover.get(), plan.booking, bench);
     auto share = plan::planShare(order.season, plan.booking, store);
     if (!share.ok()) return std::nullopt;
     SharedStems out{std::move(share).value(), {}};

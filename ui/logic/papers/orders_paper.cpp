@@ -24,14 +24,20 @@ bool isLostOrder(const model::Season& season, const review::OrderRow& row) {
     return booking && booking->standing == model::Standing::lost;
 }
 
+QString owedOf(const model::Season& season, const review::OrderRow& row) {
+    const auto* booking = season.bookings.find(row.booking);
+    return booking ? owedWords(season.theSettings(), booking->standing, row.owed, row.overpaid)
+                   : amount(row.owed, season.theSettings());
+}
+
 papers::TableRow rowOf(const model::Season& season, const review::OrderRow& row, const std::string& first,
                        const std::string& title, const std::string& standing, papers::RowKind kind) {
     const auto& s = season.theSettings();
     const std::string mark = row.unpriced > 0 ? "+?" : "";
-    return {{plain(first), plain(title), plain(standing), plain(utf8(whole(row.pieces.value))),
+    return {{plain(first), plain(title), plain(standing),
+             plain(utf8(pieceFigure({row.pieces.value, row.spare.value}))),
              plain(utf8(whole(row.stems.value))), plain(utf8(amount(row.income, s)) + mark),
-             plain(utf8(isLostOrder(season, row) ? QStringLiteral("–") : amount(row.owed, s))),
-             plain(utf8(amount(row.gift, s)))},
+             plain(utf8(owedOf(season, row))), plain(utf8(amount(row.gift, s)))},
             kind};
 }
 
@@ -50,7 +56,7 @@ papers::Document ordersPaper(const PaperOrder& order) {
         papers::strong(std::to_string(taken)) + plain(utf8(taken == 1 ? say(" booking") : say(" bookings")));
     if (lost > 0) bookings = bookings + plain(utf8(say(", %1 lost").arg(lost)));
     d.facts = {std::move(bookings),
-               plain(utf8(say("asked "))) + papers::strong(utf8(amount(orders.sum.income, s))),
+               plain(utf8(say("to pay "))) + papers::strong(utf8(amount(orders.sum.income, s))),
                plain(utf8(say("owed "))) + papers::strong(utf8(amount(orders.sum.owed, s))),
                plain(utf8(say("given "))) + papers::strong(utf8(amount(orders.sum.gift, s)))};
     papers::Table t;
@@ -58,7 +64,7 @@ papers::Document ordersPaper(const PaperOrder& order) {
     t.columns = {
         {utf8(say("day")), Align::Left, 0, false},      {utf8(say("booking")), Align::Left, 1, false},
         {utf8(say("standing")), Align::Left, 0, false}, {utf8(say("pieces")), Align::Right, 0, true},
-        {utf8(say("stems")), Align::Right, 0, true},    {utf8(say("asked")), Align::Right, 0, true},
+        {utf8(say("stems")), Align::Right, 0, true},    {utf8(say("to pay")), Align::Right, 0, true},
         {utf8(say("owed")), Align::Right, 0, true},     {utf8(say("given")), Align::Right, 0, true}};
     for (const auto& row : orders.rows) {
         const auto& b = *order.season.bookings.find(row.booking);
@@ -71,6 +77,9 @@ papers::Document ordersPaper(const PaperOrder& order) {
     if (orders.sum.unpriced > 0)
         d.body.push_back(papers::Block{papers::Paragraph{
             plain(utf8(say("+? some pieces have no price yet: the true sum is higher."))), true}});
+    if (orders.sum.spare.value > 0)
+        d.body.push_back(papers::Block{papers::Paragraph{
+            plain(utf8(say("Behind a + among the pieces: spare ones, made for what breaks."))), true}});
     d.footWhat = s.seasonName;
     return d;
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/papers/paper_cautions.h"
 
-#include "core/plan/index.h"
 #include "ui/logic/format.h"
 #include "ui/logic/measures.h"
 
@@ -24,9 +23,13 @@ void keep(QStringList& names, const QString& name) {
 } // namespace
 
 PlantCautions plantCautions(const model::Season& season, const std::vector<Id<model::Plant>>& plants) {
+    return plantCautions(season, plan::Index(season), plants);
+}
+
+PlantCautions plantCautions(const model::Season& season, const plan::Index& index,
+                            const std::vector<Id<model::Plant>>& plants) {
     using enum model::HazardKind;
     PlantCautions out;
-    const plan::Index index(season);
     for (const auto id : plants) {
         const auto* plant = season.plants.find(id);
         if (!plant) continue;
@@ -66,6 +69,21 @@ void addEaten(const PlantCautions& plants, papers::Cautions& cautions) {
          utf8(PaperCautionsSay::tr(
                   "%1. Keep from food, children and animals; if swallowed, medical help or a vet at once.")
                   .arg(names.join(betweenNames)))});
+}
+
+void addAir(const PlantCautions& plants, papers::Cautions& cautions) {
+    if (plants.air.isEmpty()) return;
+    cautions.items.push_back(
+        {utf8(PaperCautionsSay::tr("Pollen or scent")),
+         utf8(PaperCautionsSay::tr("%1. Hold them away from the face, let air in; a tight chest is for a "
+                                   "doctor. Ask before they go near food or into a sickroom.")
+                  .arg(plants.air.join(betweenNames)))});
+}
+
+void addPlants(const PlantCautions& plants, papers::Cautions& cautions) {
+    addGloves(plants, cautions);
+    addEaten(plants, cautions);
+    addAir(plants, cautions);
 }
 
 void addLifting(const model::Season& season, papers::Cautions& cautions) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/papers/document.h"
+#include "core/plan/index.h"
 #include "core/plan/plan.h"
 
 #include <QStringList>
@@ -20,12 +21,18 @@ struct PlantCautions {
 };
 
 PlantCautions plantCautions(const model::Season& season, const std::vector<Id<model::Plant>>& plants);
+/// The same for who asks often.
+PlantCautions plantCautions(const model::Season& season, const plan::Index& index,
+                            const std::vector<Id<model::Plant>>& plants);
 /// The booking's plants, as its stems are counted.
 std::vector<Id<model::Plant>> plantsOf(const plan::BookingPlan& plan);
 
 /// "Gloves and sleeves: for Euphorbia; ...", where there are such plants.
 void addGloves(const PlantCautions& plants, papers::Cautions& cautions);
 void addEaten(const PlantCautions& plants, papers::Cautions& cautions);
+void addAir(const PlantCautions& plants, papers::Cautions& cautions);
+/// All three, on every paper that flowers are worked by.
+void addPlants(const PlantCautions& plants, papers::Cautions& cautions);
 /// Loads and lifting, for who carries: the limit is the season's own.
 void addLifting(const model::Season& season, papers::Cautions& cautions);
 void addDriving(papers::Cautions& cautions);

@@ -55,8 +55,6 @@ std::vector<papers::Block> stemsBesideRounds(const model::Season& season, const 
 /// A table of places, plants, days and stems.
 std::vector<papers::Block> stemOrigins(const model::Season& season, const CutTimes& times,
                                        const plan::BookingCover* cover);
-/// When the booking's make-up begins and ends, as the run-up has it.
-std::pair<LocalTime, LocalTime> makeUpHours(const PaperOrder& order);
 
 /// Whether this part is wanted on the paper.
 bool wants(const PaperOrder& order, PaperKind kind, PaperPart part);

@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/day_heat.h"
-#include "core/plan/index.h"
 #include "ui/logic/format.h"
 #include "ui/logic/measures.h"
 #include "ui/logic/models/booking_words.h"
+#include "ui/logic/models/design_words.h"
 #include "ui/logic/models/stem_sources.h"
+#include "ui/logic/papers/paper_cautions.h"
 #include "ui/logic/papers/papers.h"
 #include "ui/logic/run_up_words.h"
+#include "ui/logic/shed/shelf_rows.h"
+#include "ui/logic/shed_words.h"
+#include "ui/logic/work_hours.h"
 
 #include <QCoreApplication>
 
@@ -28,11 +32,10 @@ public:
     explicit Prep(const PaperOrder& order)
         : order_(order)
         , season_(order.season)
-        , index_(order.season)
         , plan_(*order.plan.bookings.at(*order.booking))
         , all_(order.plan)
         , booking_(*season_.bookings.find(*order.booking))
-        , makeUp_(makeUpHours(order)) {}
+        , hours_(workHours(order.season, order.plan, *order.booking)) {}
 
     papers::Document document() {
         papers::Document d;
@@ -58,7 +61,7 @@ public:
 
 private:
     /// The day the make-up begins.
-    [[nodiscard]] Day day() const { return makeUp_.first.day; }
+    [[nodiscard]] Day day() const { return hours_.makeUpStart.day; }
 
     [[nodiscard]] QString keyNote() const {
         const int ahead = booking_.eventStart.day - day();
@@ -87,7 +90,7 @@ private:
             else
                 out.push_back(plain(utf8(tr("not over %1").arg(degrees))));
         }
-        out.push_back(plain(utf8(tr("made by "))) + strong(utf8(planBy(makeUp_.second))));
+        out.push_back(plain(utf8(tr("made by "))) + strong(utf8(planBy(hours_.makeUpEnd))));
         return out;
     }
 
@@ -126,7 +129,7 @@ private:
             if (!slot.cutLength) continue;
             const QString length =
                 tr("%1 %2")
-                    .arg(text(std::string(model::wordOf(record.tier))))
+                    .arg(tierWords(record.tier))
                     .arg(lengthFigure(static_cast<double>(slot.cutLength->length.value), season_));
             const std::pair at{record.tier, length};
             if (std::find(lengths.begin(), lengths.end(), at) == lengths.end()) lengths.push_back(at);
@@ -154,8 +157,7 @@ private:
         if (kit.buckets) tick(right, whole(kit.buckets->total), tr("clean buckets"));
         for (const auto& s : kit.sundries) {
             const auto& sundry = *season_.sundries.find(s.sundry);
-            tick(right, QString::number(static_cast<double>(s.total.needed) / 1000),
-                 text(sundry.unit) + QLatin1Char(' ') + text(sundry.name));
+            tick(right, sundryAmount(&sundry, s.total.needed), text(sundry.name));
         }
     }
 
@@ -179,6 +181,7 @@ private:
     }
 
     void addRibbon(std::vector<Block>& right) const {
+        const auto* shed = all_.shed.get();
         for (const auto& need : plan_.kit.ribbons) {
             const auto& ribbon = *season_.ribbons.find(need.ribbon);
             right.push_back(Block{
@@ -191,8 +194,14 @@ private:
             QString stock = need.onHand
                                 ? tr("%1 on hand, in reels and ends.").arg(reelWords(*need.onHand, season_))
                                 : tr("Not counted yet.");
-            if (need.missing && need.missing->value > 0)
-                stock = tr("%1 missing: %2").arg(reelWords(*need.missing, season_), stock);
+            const auto lacking =
+                need.missing ? ribbonLacking(season_, shed, plan_.booking, need) : need.missing;
+            if (need.missing && !lacking) stock = tr("%1 How it is cut is not planned yet.").arg(stock);
+            if (lacking && lacking->value > 0) {
+                stock = tr("%1 missing: %2").arg(reelWords(*lacking, season_), stock);
+                if (*need.missing < *lacking)
+                    stock = tr("%1 Bookings cut before it take their share.").arg(stock);
+            }
             right.push_back(Block{papers::Paragraph{plain(utf8(stock)), true}});
         }
     }
@@ -215,28 +224,7 @@ private:
     void addCautions(std::vector<Block>& right) const {
         papers::Cautions cautions;
         cautions.title = utf8(tr("Take care"));
-        QStringList gloves;
-        QStringList poison;
-        for (const auto& need : plan_.needs) {
-            const QString name = text(season_.plants.find(need.plant)->name);
-            for (const auto* h : plan::Index::of(index_.hazards, need.plant)) {
-                using model::HazardKind;
-                auto& list = h->kind == HazardKind::poison || h->kind == HazardKind::pets ||
-                                     h->kind == HazardKind::food
-                                 ? poison
-                                 : gloves;
-                if (!list.contains(name)) list << name;
-            }
-        }
-        if (!gloves.isEmpty())
-            cautions.items.push_back(
-                {utf8(tr("Gloves and sleeves")),
-                 utf8(tr("for %1. Wash hands after.").arg(gloves.join(QStringLiteral("; "))))});
-        if (!poison.isEmpty())
-            cautions.items.push_back(
-                {utf8(tr("Harmful if eaten")),
-                 utf8(tr("%1. Keep from food, children and animals; if swallowed, medical help at once.")
-                          .arg(poison.join(QStringLiteral("; "))))});
+        addPlants(plantCautions(season_, plantsOf(plan_)), cautions);
         cautions.items.push_back({utf8(tr("Decoration, not food.")),
                                   utf8(tr("Heads and water clear of plates; nobody drinks vase water."))});
         if (!booking_.candles.empty())
@@ -262,11 +250,10 @@ private:
 
     const PaperOrder& order_;
     const model::Season& season_;
-    plan::Index index_;
     const plan::BookingPlan& plan_;
     const plan::Plan& all_;
     const model::Booking& booking_;
-    std::pair<LocalTime, LocalTime> makeUp_;
+    WorkHours hours_;
 };
 
 } // namespace

@@ -135,17 +135,6 @@ private:
 
 } // namespace
 
-std::pair<LocalTime, LocalTime> makeUpHours(const PaperOrder& order) {
-    std::optional<std::pair<LocalTime, LocalTime>> hours;
-    for (const auto& step : runUpSteps(order.season, order.plan, *order.booking)) {
-        if (step.key.step != StepKind::make) continue;
-        if (!hours) hours = {step.from, step.to};
-        hours->second = std::max(hours->second, step.to);
-    }
-    const auto& own = *order.plan.bookings.at(*order.booking);
-    return hours.value_or(std::pair(own.makeUpStart, own.makeUpEnd));
-}
-
 std::vector<papers::Block> prepSteps(const PaperOrder& order, Day mainDay) {
     return Steps(order, mainDay).blocks();
 }

@@ -13,6 +13,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <tuple>
 
 namespace withy::ui {
 
@@ -211,10 +212,17 @@ private:
 
     static bool isAtDrop(StepKind kind) { return kind == StepKind::place || kind == StepKind::handOver; }
 
+    /// The planned time and the latest. The latest is never told later than it is, nor the plan after it:
+    /// with nothing in hand both are the five minutes before.
+    [[nodiscard]] std::pair<std::string, std::string> told(LocalTime at, LocalTime latest) const {
+        if (!hasLatest()) return {utf8(planClock(at)), std::string()};
+        const bool within = toFive(at).minutesSinceEpoch() <= latest.minutesSinceEpoch() / 5 * 5;
+        return {utf8(within ? planClock(at) : planBy(at)), utf8(planBy(latest))};
+    }
+
     [[nodiscard]] papers::TimedTask task(const RunUpStep& step) const {
         papers::TimedTask out;
-        out.time = toFive(step.from).clock();
-        if (hasLatest()) out.latest = toFive(latestStart(step)).clock();
+        std::tie(out.time, out.latest) = told(step.from, latestStart(step));
         out.beside = true;
         out.title = utf8(stepTitle(season_, step));
         out.detail = plain(utf8(detailOf(step)));
@@ -232,7 +240,7 @@ private:
         QStringList words;
         if (venue && venue->distanceKm) words << distanceWords(*venue->distanceKm, season_);
         words << minutes;
-        if (home) words << tr("home %1").arg(clock(toFive(step.to)));
+        if (home) words << tr("home %1").arg(planClock(step.to));
         return words.join(QStringLiteral(", "));
     }
 
@@ -243,8 +251,7 @@ private:
         papers::DropCard out;
         out.number = std::to_string(numberOf(id));
         if (drive) {
-            out.time = toFive(drive->to).clock();
-            if (hasLatest()) out.latest = toFive(std::max(drive->to, drive->latest)).clock();
+            std::tie(out.time, out.latest) = told(drive->to, std::max(drive->to, drive->latest));
         } else if (drop) {
             out.time = drop->time.clock();
         }

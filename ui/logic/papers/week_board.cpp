@@ -6,6 +6,7 @@
 #include "ui/logic/models/week_steps.h"
 #include "ui/logic/papers/cutting_hours.h"
 #include "ui/logic/papers/papers.h"
+#include "ui/logic/run_up_stretches.h"
 #include "ui/logic/run_up_words.h"
 
 #include <QCoreApplication>
@@ -29,8 +30,12 @@ class WeekBoardMaker {
 public:
     explicit WeekBoardMaker(const PaperOrder& order)
         : order_(order), season_(order.season), monday_(weekOfPaper(order)), heat_(order.season) {
-        for (auto& step : runUpSteps(season_, order.plan))
+        for (auto& step : runUpSteps(season_, order.plan)) {
+            const auto worked = workedAt(order.plan.runUp.get(), step);
+            for (std::size_t i = 0; i < worked.size() && isOnBoard(step.key.step); ++i)
+                if (inWeek(worked[i].from.day)) shownSteps_.push_back({step, worked[i], i > 0});
             if (inWeek(step.from.day)) steps_.push_back(std::move(step));
+        }
         letter();
     }
 
@@ -58,6 +63,13 @@ private:
     struct Timed {
         LocalTime from;
         papers::BoardItem item;
+    };
+
+    /// A step where it is worked at; one laid down over busy hours or a night is there again afterwards.
+    struct Shown {
+        RunUpStep step;
+        runup::TimeSpan span;
+        bool again = false;
     };
 
     [[nodiscard]] bool inWeek(Day day) const { return day >= monday_ && day < monday_ + 7; }
@@ -137,6 +149,12 @@ private:
         return to <= from ? clock(from) : QStringLiteral("%1–%2").arg(clock(from), clock(to));
     }
 
+    /// Of what was worked out.
+    [[nodiscard]] static QString planTimesOf(const runup::TimeSpan& span) {
+        const QString from = planClock(span.from), to = planClock(span.to);
+        return from == to ? from : QStringLiteral("%1–%2").arg(from, to);
+    }
+
     /// What a board in the shed is looked at for; the rest is small and on the prep sheet.
     static bool isOnBoard(StepKind kind) {
         using enum StepKind;
@@ -144,18 +162,18 @@ private:
     }
 
     void addSteps(Day day, std::vector<Timed>& items) const {
-        for (const auto& step : steps_) {
-            const auto kind = step.key.step;
-            if (step.from.day != day || !isOnBoard(kind)) continue;
-            const bool round = kind == StepKind::cut;
+        for (const auto& [step, span, again] : shownSteps_) {
+            if (span.from.day != day) continue;
+            const bool round = step.key.step == StepKind::cut;
+            const QString title = stepTitle(season_, step);
             const QString who = whoWords(season_, step);
             QStringList detail;
             if (step.bookings.size() > 1) detail << lettersOf(step.bookings);
             if (!who.isEmpty()) detail << who;
-            items.push_back({step.from,
-                             {round ? BoardKind::round : BoardKind::step, utf8(timesOf(step.from, step.to)),
-                              markOf(step.bookings), utf8(stepTitle(season_, step)),
-                              utf8(detail.join(QStringLiteral(", ")))}});
+            items.push_back(
+                {span.from,
+                 {round ? BoardKind::round : BoardKind::step, utf8(planTimesOf(span)), markOf(step.bookings),
+                  utf8(again ? goesOnWords(title) : title), utf8(detail.join(QStringLiteral(", ")))}});
         }
     }
 
@@ -198,7 +216,8 @@ private:
     const model::Season& season_;
     Day monday_;
     plan::PlaceDays heat_;
-    std::vector<RunUpStep> steps_;
+    std::vector<RunUpStep> steps_; ///< that begin in the week
+    std::vector<Shown> shownSteps_;
     std::vector<Id<model::Booking>> shown_;
     std::map<Id<model::Booking>, QString> letters_;
 };

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/plan/shed/ribbon_days.h"
 #include "ui/logic/edits/shed_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/measures.h"
@@ -7,6 +6,8 @@
 #include "ui/logic/shed/ribbon_scene.h"
 #include "ui/logic/shed/shed_papers.h"
 #include "ui/logic/shed/shelf_rows.h"
+#include "ui/logic/shed_words.h"
+#include "ui/logic/work_hours.h"
 
 #include <QCoreApplication>
 
@@ -83,7 +84,8 @@ public:
         : season_(order.season)
         , booking_(*season_.bookings.find(*order.booking))
         , plan_(*order.plan.bookings.at(*order.booking))
-        , shed_(order.plan.shed.get()) {}
+        , shed_(order.plan.shed.get())
+        , bench_(workHours(season_, order.plan, *order.booking).makeUpStart.day) {}
 
     papers::Table table() const {
         papers::Table t;
@@ -100,9 +102,10 @@ public:
     }
 
 private:
-    static QString amountIn(model::Ref ref, std::int64_t amount) {
-        return ref.table == TableKind::sundries ? QString::number(static_cast<double>(amount) / 1000, 'g', 6)
-                                                : whole(amount);
+    [[nodiscard]] QString amountIn(model::Ref ref, std::int64_t amount) const {
+        return ref.table == TableKind::sundries
+                   ? sundryAmount(season_.sundries.find(Id<model::Sundry>(ref.id)), amount)
+                   : whole(amount);
     }
 
     void add(papers::Table& t, const QString& name, const QString& need, model::Ref ref, Day from) const {
@@ -120,31 +123,28 @@ private:
         t.rows.push_back(groupRow(tr("Containers")));
         for (const auto& need : plan_.kit.containers) {
             const model::Ref ref{TableKind::containers, need.container.value};
-            add(t, itemName(season_, ref), whole(shed::wholeUnits(need.total.needed)), ref,
-                plan_.makeUpStart.day);
+            add(t, itemName(season_, ref), whole(shed::wholeUnits(need.total.needed)), ref, bench_);
         }
     }
 
     void addRibbons(papers::Table& t) const {
         if (plan_.kit.ribbons.empty()) return;
         t.rows.push_back(groupRow(tr("Ribbon")));
-        const auto* day = edits::ribbonDayOf(shed_, booking_.id);
         for (const auto& need : plan_.kit.ribbons) {
-            const plan::RibbonCutPlan* cut = nullptr;
-            for (std::size_t i = 0; day && i < day->ribbons.size(); ++i)
-                if (day->ribbons[i]->ribbon == need.ribbon) cut = day->ribbons[i].get();
             const QString there = need.onHand ? reelWords(*need.onHand, season_) : tr("not measured");
             QString lacking;
-            if (need.onHand)
-                lacking = cut && plan::ribbonIsNotCut(*cut)     ? tr("not planned")
-                          : cut && cut->missingLength.value > 0 ? reelWords(cut->missingLength, season_)
-                                                                : tr("none");
+            if (need.onHand) {
+                const auto less = ribbonLacking(season_, shed_, booking_.id, need);
+                lacking = !less              ? tr("not planned")
+                          : less->value > 0 ? reelWords(*less, season_)
+                                            : tr("none");
+            }
             t.rows.push_back(rowOf({itemName(season_, {TableKind::ribbons, need.ribbon.value}),
                                     reelWords(need.needed, season_),
                                     there,
                                     {},
                                     lacking,
-                                    shortDay(plan_.makeUpStart.day)}));
+                                    shortDay(bench_)}));
         }
     }
 
@@ -153,11 +153,7 @@ private:
         t.rows.push_back(groupRow(tr("Sundries")));
         for (const auto& need : plan_.kit.sundries) {
             const model::Ref ref{TableKind::sundries, need.sundry.value};
-            const auto* sundry = season_.sundries.find(need.sundry);
-            const QString unit = sundry ? QLatin1Char(' ') + text(sundry->unit) : QString();
-            add(t, itemName(season_, ref),
-                QString::number(static_cast<double>(need.total.needed) / 1000, 'g', 6) + unit, ref,
-                plan_.makeUpStart.day);
+            add(t, itemName(season_, ref), amountIn(ref, need.total.needed), ref, bench_);
         }
     }
 
@@ -176,6 +172,7 @@ private:
     const model::Booking& booking_;
     const plan::BookingPlan& plan_;
     const plan::ShedPlan* shed_;
+    Day bench_; ///< the day of the make-up, as the run-up has it
 };
 
 void addBuying(const model::Season& season, const std::vector<plan::BuyingLine>& lines,
@@ -203,7 +200,7 @@ papers::Document kitListPaper(const PaperOrder& order) {
     const auto& plan = *order.plan.bookings.at(*order.booking);
     papers::Document d;
     d.name = booking.title;
-    d.key = utf8(shortDay(plan.makeUpStart.day));
+    d.key = utf8(shortDay(workHours(season, order.plan, booking.id).makeUpStart.day));
     d.keyNote = utf8(KitPapersSay::tr("laid out before the make-up"));
     d.facts.push_back(plain(utf8(piecesInWords(season, plan))));
     d.body.push_back(Block{KitList(order).table()});
@@ -272,7 +269,7 @@ papers::Document ribbonPlanPaper(const PaperOrder& order) {
     papers::Document d;
     d.name = booking.title;
     const auto* day = edits::ribbonDayOf(order.plan.shed.get(), booking.id);
-    d.key = utf8(shortDay(day ? day->day : order.plan.bookings.at(booking.id)->makeUpStart.day));
+    d.key = utf8(shortDay(day ? day->day : workHours(season, order.plan, booking.id).makeUpStart.day));
     d.keyNote = utf8(KitPapersSay::tr("ends first, longest cut first"));
     if (!day) {
         d.body.push_back(Block{papers::Paragraph{plain(utf8(KitPapersSay::tr(

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/format.h"
 #include "ui/logic/measures.h"
+#include "ui/logic/models/booking_words.h"
 #include "ui/logic/papers/papers.h"
 #include "ui/logic/run_up_words.h"
 #include "ui/logic/shed/packing_scenes.h"
 #include "ui/logic/shed/packing_words.h"
 #include "ui/logic/shed/shed_papers.h"
+#include "ui/logic/work_hours.h"
 
 #include <QCoreApplication>
 
@@ -47,8 +49,9 @@ public:
     papers::Document document() {
         papers::Document d;
         d.name = booking_.title;
-        d.key = utf8(shortDay(plan_.driveStart.day));
-        d.keyNote = utf8(tr("leave by %1").arg(planBy(plan_.driveStart)));
+        const LocalTime leave = workHours(season_, order_.plan, booking_.id).driveStart;
+        d.key = utf8(shortDay(leave.day));
+        d.keyNote = utf8(tr("leave by %1").arg(planBy(leave)));
         if (!packed_) {
             d.body.push_back(
                 Block{papers::Paragraph{plain(utf8(tr("Nothing is packed for this booking.")))}});
@@ -68,10 +71,7 @@ public:
 
 private:
     void addFacts(papers::Document& d) const {
-        std::int64_t pieces = 0;
-        for (const auto& line : plan_.lines)
-            pieces += line.pieces.value;
-        d.facts.push_back(strong(utf8(whole(pieces))) + plain(utf8(tr(" pieces, "))) +
+        d.facts.push_back(strong(utf8(pieceCountWords(pieceCount(season_, plan_)))) + plain(", ") +
                           strong(utf8(whole(asCount(packed_->drops.size())))) +
                           plain(utf8(packed_->drops.size() == 1 ? tr(" drop") : tr(" drops"))));
         d.facts.push_back(plain(utf8(tr("load "))) +
@@ -218,11 +218,8 @@ private:
             words = words + strong(utf8(waterOf(water.topUp))) +
                     plain(utf8(tr(" each on arrival = %1").arg(canOf(water.topUp.value * water.pieces))));
             if (water.checkAt)
-                words = words + plain(utf8(tr("; check at "))) +
-                        strong(utf8(water.checkAt->day == water.placed.day
-                                        ? planBy(*water.checkAt)
-                                        : shortDay(water.checkAt->day) + QLatin1Char(' ') +
-                                              planBy(*water.checkAt))) +
+                words = words + plain(utf8(tr("; check "))) +
+                        strong(utf8(checkWhen(booking_, *water.checkAt, water.placed.day))) +
                         plain(utf8(tr(", %1 for all").arg(canOf(water.course.toCarry.value))));
             body.push_back(Block{papers::Paragraph{words}});
         }

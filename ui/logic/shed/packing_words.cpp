@@ -159,24 +159,31 @@ QString carryWords(const plan::BookingPacking& packed, Units units) {
     return PackingWordsSay::tr("%1 to carry").arg(litresWords(packed.carryLitres, units));
 }
 
+QString checkWhen(const model::Booking& booking, LocalTime at, std::optional<Day> beside) {
+    const QString when =
+        beside == at.day ? planBy(at) : PackingWordsSay::tr("%1 on %2").arg(planBy(at), shortDay(at.day));
+    return at < booking.eventEnd ? PackingWordsSay::tr("at %1").arg(when)
+                                 : PackingWordsSay::tr("before you leave, by %1").arg(when);
+}
+
 std::vector<QString> waterLines(const model::Season& season, const plan::BookingPacking& packed) {
     std::vector<QString> out;
     const auto of = [&](Millilitres ml) { return millilitresWords(static_cast<double>(ml.value), season); };
     for (const auto& water : packed.waters) {
         const auto* line = season.lines.find(water.line);
         const auto* design = line ? season.designs.find(line->design) : nullptr;
-        if (!design) continue;
+        const auto* booking = line ? season.bookings.find(line->booking) : nullptr;
+        if (!design || !booking) continue;
         QString words = text(design->name) + QStringLiteral(": ");
         words += water.travel.value > 0
                      ? PackingWordsSay::tr("travels with %1, %2 each poured in on arrival")
                            .arg(of(water.travel), of(water.topUp))
                      : PackingWordsSay::tr("travels dry, %1 each poured in on arrival").arg(of(water.topUp));
         if (water.checkAt)
-            words += PackingWordsSay::tr("; check and top up at %1 on %2")
-                         .arg(planBy(*water.checkAt), shortDay(water.checkAt->day));
+            words += PackingWordsSay::tr("; check and top up %1").arg(checkWhen(*booking, *water.checkAt));
         if (water.dryAt)
-            words +=
-                PackingWordsSay::tr("; left alone, the stem ends are dry at %1").arg(planBy(*water.dryAt));
+            words += PackingWordsSay::tr("; left alone, the stem ends are dry at %1 on %2")
+                         .arg(planBy(*water.dryAt), shortDay(water.dryAt->day));
         if (water.course.unknownDrinkers > 0)
             words += PackingWordsSay::tr("; %n plant(s) whose thirst is not known", nullptr,
                                          water.course.unknownDrinkers);

@@ -33,7 +33,7 @@ public:
                       "home "
                       "earlier, or use another.",
                       nullptr, static_cast<int>(std::lround(number(1))))
-                .arg(subject(0), QString::number(number(0), 'g', 6), day(1));
+                .arg(subject(0), thousandths(std::llround(number(0) * 1000)), day(1));
         if (c == ShedCode::returnLate)
             return tr("%1: %2 were due home on %3, and nobody has counted them. Count what is back and what "
                       "broke.")

@@ -4,9 +4,11 @@
 #include "core/plan/shed/kit_through_time.h"
 #include "core/plan/shed/ribbon_days.h"
 #include "core/plan/shed/shed_codes.h"
+#include "ui/logic/edits/shed_edits.h"
 #include "ui/logic/format.h"
 #include "ui/logic/measures.h"
 #include "ui/logic/shed/shed_finding_wording.h"
+#include "ui/logic/shed_words.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -136,7 +138,7 @@ QString bookingTitles(const model::Season& season, const std::vector<Id<model::B
 }
 
 QString amountOf(const plan::KitItem& item, std::int64_t amount) {
-    return item.inThousandths ? QString::number(scaled(item, amount), 'g', 6) : whole(amount);
+    return item.inThousandths ? thousandths(amount) : whole(amount);
 }
 
 const plan::KitItem* firstShortOf(const plan::ShedPlan& shed, std::optional<model::TableKind> table) {
@@ -199,12 +201,24 @@ std::optional<KitOnDay> kitOnDay(const plan::ShedPlan* shed, const model::Ref& r
     const bool taken = shed->today && own->from <= *shed->today; // its share has left the shelf already
     const std::int64_t used = item->usedUp ? item->out - (taken ? own->amount : 0) : 0;
     KitOnDay on;
+    on.day = day;
     on.needed = own->amount;
     on.owned = *item->owned - std::max<std::int64_t>(0, used);
     on.broken = item->usedUp ? 0 : item->broken;
     on.others = std::max<std::int64_t>(0, plan::awayOn(*item, day) - own->amount - on.broken - used);
     if (!over) on.lacking = std::max<std::int64_t>(0, on.needed + on.others + on.broken - on.owned);
     return on;
+}
+
+std::optional<Millimetres> ribbonLacking(const model::Season& season, const plan::ShedPlan* shed,
+                                         Id<model::Booking> booking, const plan::RibbonNeed& need) {
+    if (!shed) return need.missing;
+    const auto* day = edits::ribbonDayOf(shed, booking);
+    if (!day || plan::ribbonIsOver(season, *day, shed->today)) return Millimetres(0);
+    for (const auto& cut : day->ribbons)
+        if (cut->ribbon == need.ribbon)
+            return plan::ribbonIsNotCut(*cut) ? std::nullopt : std::optional(cut->missingLength);
+    return Millimetres(0);
 }
 
 std::vector<ShelfRow> shelfRows(const model::Season& season, const plan::ShedPlan& shed, ShelfGroup group) {
@@ -312,16 +326,9 @@ QString shadeWords(const model::Season& season, const plan::RibbonShades& shades
 
 QString itemAmount(const model::Season& season, const plan::BuyingLine& line) {
     if (line.item.table == TableKind::ribbons) return reelWords(Millimetres(line.amount), season);
-    return line.inThousandths ? QString::number(static_cast<double>(line.amount) / 1000, 'g', 6)
-                              : whole(line.amount);
-}
-
-QString buyingWords(const model::Season& season, const plan::BuyingLine& line) {
-    QString words = ShelfRowsSay::tr("%1 %2 by %3")
-                        .arg(itemAmount(season, line), itemName(season, line.item), shortDay(line.neededBy));
-    if (line.cost) words += QStringLiteral(", ") + amount(*line.cost, season.theSettings());
-    if (!line.firm) words += ShelfRowsSay::tr(", if what is asked for is taken");
-    return words;
+    return line.inThousandths
+               ? sundryAmount(season.sundries.find(Id<model::Sundry>(line.item.id)), line.amount)
+               : whole(line.amount);
 }
 
 } // namespace withy::ui

@@ -58,6 +58,7 @@ Answer shelfAnswer(const model::Season& season, const plan::ShedPlan& shed);
 /// One thing on the day of a booking on which least is left of it, in the item's measure. What is short is
 /// what is needed, with the others' and the broken ones, beyond what is owned.
 struct KitOnDay {
+    Day day;
     std::int64_t needed = 0;
     std::int64_t owned = 0;  ///< of what is used up: what is left on the shelf
     std::int64_t others = 0; ///< out with other bookings then, or to be used by them before
@@ -68,6 +69,11 @@ struct KitOnDay {
 /// Blank: nobody counted it, or the booking has none of it.
 std::optional<KitOnDay> kitOnDay(const plan::ShedPlan* shed, const model::Ref& item,
                                  Id<model::Booking> booking);
+
+/// What of the ribbon a booking is short, as the shelf cuts it day by day: others may have cut before. None
+/// of what lies behind today. Blank: it is not planned; until the shelf is known, what it lacks alone.
+std::optional<Millimetres> ribbonLacking(const model::Season& season, const plan::ShedPlan* shed,
+                                         Id<model::Booking> booking, const plan::RibbonNeed& need);
 
 /// One ribbon's day in words.
 struct RibbonRow {
@@ -88,8 +94,6 @@ QString ribbonDayWords(const model::Season& season, const plan::RibbonDay& day);
 /// "Plum velvet, Dusk satin, Plum velvet ...": the order in which shades stand; empty for one shade alone.
 QString shadeWords(const model::Season& season, const plan::RibbonShades& shades);
 
-/// "14 Honey jar by Thu 10 Sep, £7.70".
-QString buyingWords(const model::Season& season, const plan::BuyingLine& line);
 QString itemName(const model::Season& season, const model::Ref& item);
 /// "Supper jars and Tea room": the first two, and how many more.
 QString bookingTitles(const model::Season& season, const std::vector<Id<model::Booking>>& ids);

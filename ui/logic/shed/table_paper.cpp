@@ -3,6 +3,7 @@
 #include "ui/logic/measures.h"
 #include "ui/logic/papers/papers.h"
 #include "ui/logic/run_up_words.h"
+#include "ui/logic/shed/packing_words.h"
 #include "ui/logic/shed/shed_papers.h"
 #include "ui/logic/shed/table_scenes.h"
 
@@ -115,8 +116,8 @@ private:
         if (packed_ && packed_->checkAt)
             cautions.items.push_back(
                 {utf8(tr("Water")),
-                 utf8(tr("check and top up at %1; %2 are carried.")
-                          .arg(shortDay(packed_->checkAt->day) + QLatin1Char(' ') + planBy(*packed_->checkAt),
+                 utf8(tr("check and top up %1; %2 are carried.")
+                          .arg(checkWhen(booking_, *packed_->checkAt),
                                litresWords(packed_->carryLitres, season_)))});
         if (!booking_.candles.empty())
             cautions.items.push_back(

@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/exchange/season_text.h"
+#pragma once
 
 #include "core/exchange/table_csv.h"
 #include "core/model/schema.h"
 
+#include <string>
+
 namespace withy::exchange {
 
-std::string exportSeason(const model::Season& season) {
+/// The whole season as text: each table in file order, empty ones too, as a line "[name]" and its CSV.
+/// Two seasons give the same bytes if and only if all their records are the same.
+inline std::string exportSeason(const model::Season& season) {
     std::string out;
     for (const auto& info : model::allTables()) {
         out += "[" + std::string(info.name) + "]\r\n";
