@@ -175,7 +175,9 @@ private:
                 say(design.name, f.figure + QLatin1Char('\n') + f.note);
                 say(design.name, f.working);
             }
-            say(design.name, designFindings(season_, plan_, design.id, today_).join(QLatin1Char('\n')));
+            for (const auto& f : findingsOfDesign(season_, plan_, design.id))
+                say(design.name + ", finding", sentence(f.finding, season_));
+            say(design.name, designNotes(season_, plan_, design.id, today_).join(QLatin1Char('\n')));
             const auto water = waterView(season_, plan_, design.id, today_);
             say(design.name + ", water", water.head + QLatin1Char('\n') + water.litres + QLatin1Char('\n') +
                                              water.means + water.sentences.join(QLatin1Char('\n')));

@@ -135,7 +135,7 @@ private:
             QString lacking;
             if (need.onHand) {
                 const auto less = ribbonLacking(season_, shed_, booking_.id, need);
-                lacking = !less              ? tr("not planned")
+                lacking = !less             ? tr("not planned")
                           : less->value > 0 ? reelWords(*less, season_)
                                             : tr("none");
             }

@@ -115,10 +115,9 @@ private:
         cautions.items.push_back({utf8(tr("Decoration, not food.")), utf8(first)});
         if (packed_ && packed_->checkAt)
             cautions.items.push_back(
-                {utf8(tr("Water")),
-                 utf8(tr("check and top up %1; %2 are carried.")
-                          .arg(checkWhen(booking_, *packed_->checkAt),
-                               litresWords(packed_->carryLitres, season_)))});
+                {utf8(tr("Water")), utf8(tr("check and top up %1; %2 are carried.")
+                                             .arg(checkWhen(booking_, *packed_->checkAt),
+                                                  litresWords(packed_->carryLitres, season_)))});
         if (!booking_.candles.empty())
             cautions.items.push_back(
                 {utf8(tr("Candles")), utf8(text(booking_.candles) + QLatin1Char(' ') +
