@@ -229,7 +229,7 @@ private:
         const auto& shed = *plan_.shed;
         say("shelves", shelfAnswer(season_, shed));
         for (const auto& line : shed.buying)
-            say("buying", buyingWords(season_, line));
+            say("buying", itemAmount(season_, line));
         for (const auto& day : shed.ribbon)
             for (const auto& cut : day->ribbons) {
                 const auto row = ribbonRow(season_, *cut, &shed, day->day);
