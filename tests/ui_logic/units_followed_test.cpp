@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/papers/text_render.h"
 #include "core/plan/cover_plan.h"
 #include "tests/ui_logic/laid_run_up.h"
 #include "tests/ui_logic/logic_fixture.h"
