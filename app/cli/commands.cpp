@@ -66,11 +66,11 @@ void printPlan(const model::Season& season, const plan::BookingPlan& b) {
           << ui::whole(b.stemsToCut.value) << say(" to cut") << "\n";
     for (const auto& need : b.needs) {
         out() << "    " << ui::text(season.plants.find(need.plant)->name) << "\n";
-        for (const auto& line : ui::lines(need.need.working))
+        for (const auto& line : ui::lines(need.need.working, season.theSettings()))
             out() << "        " << line << "\n";
     }
     for (const auto& f : b.findings)
-        out() << "  ! " << ui::sentence(f) << "\n";
+        out() << "  ! " << ui::sentence(f, season) << "\n";
 }
 
 } // namespace

@@ -324,7 +324,9 @@ struct CuttingGauge {
     };
 
     std::vector<Mark> marks;
-    std::string words; // along the edge
+    std::string words;   // along the edge
+    double tick = 10;    // millimetres
+    int ticksToLong = 5; // every so many is longer
 };
 
 /// A label for one bucket, to be cut out: eight of them to a sheet.

@@ -83,7 +83,8 @@ TEST(SizeFaults, AreNamedWithFieldAndMendAndDrawnAsTheyAre) {
             continue;
         }
         EXPECT_STREQ(at->field, row.field);
-        EXPECT_TRUE(sizeWords(*at).contains(QString::fromUtf8(row.says))) << sizeWords(*at).toStdString();
+        EXPECT_TRUE(sizeWords(*at, model::UnitSystem::metric).contains(QString::fromUtf8(row.says)))
+            << sizeWords(*at, model::UnitSystem::metric).toStdString();
         EXPECT_GT(inkedPixels(pieceDrawing(season, id)), 400);
     }
 }

@@ -52,7 +52,8 @@ TEST_F(AnswersAgree, YearsWithoutWeatherAreNotCalledNone) {
                                       plan::Severity::note,
                                       {},
                                       {"Tulip, blush"},
-                                      std::move(numbers)})
+                                      std::move(numbers)},
+                        season())
             .toStdString();
     };
     EXPECT_EQ(said({0, 4, 5}),

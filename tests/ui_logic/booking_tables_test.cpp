@@ -90,12 +90,13 @@ TEST(BookingTables, WhatCannotBeReadIsSaid) {
 TEST(BookingTables, ASizeNobodyMeasuredIsMarked) {
     auto tables = readTables(QStringLiteral("12 trestles of 8, 2 rounds of 10")).tables;
     const std::vector<const model::VenueTable*> both{&tables[0], &tables[1]};
-    const QString words = usualSizeWords(both);
+    const QString words = usualSizeWords(both, model::UnitSystem::metric);
     EXPECT_TRUE(words.contains(QStringLiteral("1,830 × 760 mm")));
     EXPECT_TRUE(words.contains(QStringLiteral("1,500 mm across")));
     EXPECT_TRUE(words.contains(QStringLiteral("common practice, no source")));
     tables[0].length = Millimetres(2440);
-    EXPECT_FALSE(usualSizeWords({&tables[0]}).contains(QStringLiteral("common practice")));
+    EXPECT_FALSE(
+        usualSizeWords({&tables[0]}, model::UnitSystem::metric).contains(QStringLiteral("common practice")));
 }
 
 } // namespace withy::ui

@@ -153,7 +153,7 @@ TEST(CuttingHours, HatchesWhatIsTooWarm) {
     day.garden.heat.maximum = 25;
     day.garden.heat.sunrise = 6.44;
     day.garden.heat.sunset = 19.4;
-    const auto dawn = cuttingHours(day, 22, 6 * 60 + 35);
+    const auto dawn = cuttingHours(day, 22, 6 * 60 + 35, model::UnitSystem::metric);
     ASSERT_EQ(dawn.cells.size(), 7U);
     EXPECT_EQ(dawn.cells.front().hour, "06");
     EXPECT_FALSE(dawn.cells.front().closed);
@@ -161,14 +161,14 @@ TEST(CuttingHours, HatchesWhatIsTooWarm) {
     EXPECT_EQ(dawn.closedNote, "too warm to cut from here");
     EXPECT_EQ(dawn.openNote, "sun up 06:26");
     EXPECT_NEAR(dawn.noteAt, 0.44, 1e-9);
-    const auto evening = cuttingHours(day, 22, 18 * 60);
+    const auto evening = cuttingHours(day, 22, 18 * 60, model::UnitSystem::metric);
     EXPECT_TRUE(evening.cells.front().closed);
     EXPECT_THAT(evening.closedNote, HasSubstr("too warm until"));
     EXPECT_EQ(evening.openNote, "sun down 19:24");
     EXPECT_FALSE(tooWarmFrom(day, 22, 395).isEmpty());
     EXPECT_TRUE(tooWarmFrom(day, 30, 395).isEmpty());
     day.basis.reset();
-    for (const auto& cell : cuttingHours(day, 22, std::nullopt).cells)
+    for (const auto& cell : cuttingHours(day, 22, std::nullopt, model::UnitSystem::metric).cells)
         EXPECT_TRUE(cell.value.empty() && !cell.closed) << "nothing known, nothing said";
 }
 

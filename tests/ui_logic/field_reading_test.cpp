@@ -224,8 +224,22 @@ TEST(FieldReading, LengthsInTheUnitPeopleType) {
                          {containers, "inner_rim", "2.95", n(75)},
                          {containers, "inner_rim", "75 mm", n(75)},
                          {plants, "spacing", "12", n(305)},
-                         {patches, "bed_length", "10", n(3048)}, // feet
+                         {patches, "bed_length", "10", n(3048)},        // feet
+                         {containers, "measured_volume", "12", n(355)}, // 354.88
+                         {containers, "measured_volume", "1 US gal", n(3785)},
+                         {containers, "measured_volume", "350 ml", n(350)},
+                         {plants, "storage_celsius", "41", Value(5.0)},
+                         {plants, "storage_celsius", "41°", Value(5.0)},
+                         {plants, "storage_celsius", "5 °C", Value(5.0)},
+                         {plants, "storage_celsius", "41 F", Value(5.0)},
                      });
+    expectRefused(seasonOf("GBP", UnitSystem::imperial),
+                  {
+                      // Two are called so: 28.41 ml in Britain, 29.57 ml in the States (SP 811, B.8).
+                      {containers, "measured_volume", "12 fl oz", "“fl oz” is no unit of this figure"},
+                      {containers, "measured_volume", "1 pint", "“pint” is no unit of this figure"},
+                      {plants, "storage_celsius", "-80", "-80 °F is too small. The least is -76 °F."},
+                  });
     expectRefused(seasonOf(),
                   {
                       {containers, "inner_rim", "75 kg", "“kg” is no unit of this figure"},

@@ -65,6 +65,11 @@ TEST(FieldText, ValuesAsPeopleReadThem) {
         {imperial, TableKind::containers, "inner_rim", std::int64_t{75}, "2.95 in"},
         {imperial, TableKind::patches, "bed_length", std::int64_t{3048}, "10 ft"},
         {imperial, TableKind::containers, "empty_weight", std::int64_t{454}, "16.01 oz"},
+        // 29.5735295625 ml to the US fluid ounce (NIST Handbook 44, appendix C); 9/5 t + 32 (SP 811, 4.2.1.1)
+        {imperial, TableKind::containers, "measured_volume", std::int64_t{350}, "11.83 US fl oz"},
+        {imperial, TableKind::settings, "heat_limit_celsius", 22.0, "71.6 °F"},
+        {imperial, TableKind::plants, "storage_celsius", -1.0, "30.2 °F"},
+        {imperial, TableKind::plants, "heat_units_to_flower", 500.0, "900 °F days"},
     };
 
     for (const auto& c : cases) {
@@ -115,6 +120,26 @@ void expectReadsBack(const Season& season) {
 
 TEST(FieldText, WhatIsShownReadsBackToTheSameValue) {
     expectReadsBack(demoSeason());
+}
+
+TEST(FieldText, VolumesWeightsAndTemperaturesSurviveToo) {
+    const auto imperial = withUnits(UnitSystem::imperial);
+    const auto back = [&](TableKind kind, const char* name, const Value& value) {
+        const auto& field = *model::tableInfo(kind).field(name);
+        const auto reading = readField(imperial, kind, field, fieldText(imperial, kind, field, value));
+        EXPECT_TRUE(reading.ok()) << reading.sentence.toStdString();
+        return reading.value.value_or(Value{});
+    };
+    for (std::int64_t n = 1; n <= 5000; ++n) {
+        SCOPED_TRACE(n);
+        ASSERT_EQ(std::get<std::int64_t>(back(TableKind::containers, "measured_volume", n)), n);
+        ASSERT_EQ(std::get<std::int64_t>(back(TableKind::containers, "empty_weight", n)), n);
+    }
+    for (int hundredth = -6000; hundredth <= 6000; hundredth += 7) {
+        const double celsius = hundredth / 100.0;
+        SCOPED_TRACE(celsius);
+        ASSERT_NEAR(std::get<double>(back(TableKind::plants, "storage_celsius", celsius)), celsius, 5e-4);
+    }
 }
 
 TEST(FieldText, EveryFieldAndTableHasALabelOfItsOwn) {

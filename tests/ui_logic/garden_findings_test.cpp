@@ -19,7 +19,7 @@ TEST(FindingWords, EveryCodeHasItsOwnSentence) {
         f.subjects = {"2027-09-06", "2027-09-07", "2027-09-08", "2027-09-09"};
         f.numbers = {3, 2};
         SCOPED_TRACE(std::string(plan::findingWord(f.code)));
-        const QString words = sentence(f);
+        const QString words = sentence(f, model::UnitSystem::metric);
         EXPECT_FALSE(words.isEmpty());
         EXPECT_FALSE(words.contains(QRegularExpression(QStringLiteral("%[0-9nL]")))) << words.toStdString();
         EXPECT_TRUE(seen.insert(words).second) << words.toStdString();

@@ -177,7 +177,7 @@ TEST_F(RunUpPages, WhatDoesNotFitIsSaid) {
         listed = listed || f.finding.code == plan::FindingCode::workTooMuch;
     EXPECT_TRUE(listed);
     for (const auto& f : bench_->plan().runUp->findings)
-        EXPECT_FALSE(sentence(f).isEmpty()) << static_cast<int>(f.code);
+        EXPECT_FALSE(sentence(f, model::UnitSystem::metric).isEmpty()) << static_cast<int>(f.code);
 }
 
 /// Every code of the run-up has a sentence with its mend, whatever its parts are.
@@ -190,7 +190,7 @@ TEST(RunUpFindings, EachHasItsSentence) {
           FindingCode::pinsAtOneTime, FindingCode::pinOutOfOrder, FindingCode::pinOutsideWindow,
           FindingCode::clocksChange, FindingCode::workInTheNight, FindingCode::coolStoreFull}) {
         plan::Finding f{code, plan::Severity::warning, {}, {"make", "2027-09-10T08:00", "pack"}, {75, 30}};
-        const auto words = sentence(f);
+        const auto words = sentence(f, model::UnitSystem::metric);
         EXPECT_GT(words.size(), 30) << findingWord(code);
         EXPECT_FALSE(words.contains(QLatin1Char('%'))) << words.toStdString();
         EXPECT_FALSE(findingWord(code).empty());

@@ -168,7 +168,7 @@ TEST(ShedFindings, EachHasItsSentence) {
         f.numbers = {3, 2, 12};
         SCOPED_TRACE(std::string(plan::findingWord(f.code)));
         EXPECT_FALSE(plan::findingWord(f.code).empty());
-        const QString words = sentence(f);
+        const QString words = sentence(f, model::UnitSystem::metric);
         EXPECT_GT(words.size(), 20);
         EXPECT_FALSE(words.contains(QLatin1Char('%')) && !words.contains(QStringLiteral(" %")))
             << words.toStdString();
@@ -256,7 +256,7 @@ TEST(RibbonBack, TellsWhatItWillWrite) {
         for (const auto& bar : plan->bars)
             if (!bar.cuts.empty()) {
                 ++cutInto;
-                EXPECT_TRUE(back.lines.join(QLatin1Char(' ')).contains(leftWords(bar)));
+                EXPECT_TRUE(back.lines.join(QLatin1Char(' ')).contains(leftWords(bar, demo.season)));
             }
     ASSERT_GT(cutInto, 0);
     ASSERT_GT(demo.plan.shed->ribbon.size(), 1u);

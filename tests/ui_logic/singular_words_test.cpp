@@ -28,7 +28,7 @@ protected:
         plan::Finding f;
         f.code = code;
         f.numbers = {number};
-        return sentence(f).toStdString();
+        return sentence(f, model::UnitSystem::metric).toStdString();
     }
 
     model::Season season = demoSeason();

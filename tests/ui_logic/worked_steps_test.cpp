@@ -208,8 +208,12 @@ TEST_F(WorkedSteps, WorkedOutTimesAreToldToFiveMinutes) {
             EXPECT_EQ(item.time, "06:35–07:50");
         }
     EXPECT_TRUE(told);
-    const auto night = sentence(plan::Finding{
-        plan::FindingCode::workInTheNight, plan::Severity::note, {}, {"The drive", "2027-06-05T06:33"}, {}});
+    const auto night = sentence(plan::Finding{plan::FindingCode::workInTheNight,
+                                              plan::Severity::note,
+                                              {},
+                                              {"The drive", "2027-06-05T06:33"},
+                                              {}},
+                                model::UnitSystem::metric);
     EXPECT_THAT(night.toStdString(), HasSubstr("is at Sat 5 Jun, 06:35"));
 }
 

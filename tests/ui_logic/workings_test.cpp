@@ -210,7 +210,7 @@ TEST(WeekWorking, AddsTheDaysAsTheyAreTold) {
     days[1].work = Minutes(20);
     const auto f = weekFigure(days);
     EXPECT_EQ(f.words.toStdString(), "1 h 40");
-    QStringList said = grouped(lines(f.working), f.working);
+    QStringList said = grouped(lines(f.working, model::UnitSystem::metric), f.working);
     EXPECT_EQ(
         said.join(QLatin1Char('|')).toStdString(),
         "50 min, work, Supper + 32 min, work, Lunch = 80 min, work of the day, to five minutes, Mon 6 Sep|"
@@ -229,7 +229,7 @@ TEST(WorkingLeads, StandOnceAPlaceBesideTheirLine) {
                           lineOf(Step::result, "total", 77, Unit::stems),
                           from(model::originOf(TableKind::rates, 0),
                                lineOf(Step::times, "minutes each", 2, Unit::minutes, Basis::commonPractice))};
-    const auto all = groups(lines(working), working);
+    const auto all = groups(lines(working, model::UnitSystem::metric), working);
     ASSERT_EQ(all.size(), 2u);
     ASSERT_EQ(all[0].leads.size(), 1u) << "two settings, one place";
     EXPECT_EQ(all[0].leads[0].place, (model::Ref{TableKind::settings, 1}));
@@ -262,7 +262,7 @@ TEST(SizeFindings, StandAmongAllOthers) {
     EXPECT_EQ(here[0].finding.place, (model::Ref{TableKind::designs, 1}));
     EXPECT_EQ(lifted(findingsOf(season, plan, Id<model::Booking>(1))).size(), 1u);
     EXPECT_EQ(lifted(findingsOfSeason(season, plan)).size(), 1u);
-    const auto words = sentence(here[0].finding).toStdString();
+    const auto words = sentence(here[0].finding, model::UnitSystem::metric).toStdString();
     EXPECT_THAT(words, HasSubstr(jar.name));
     EXPECT_THAT(words, HasSubstr("hang over the rim"));
     EXPECT_EQ(plan::findingWord(here[0].finding.code), "lift over rim");
@@ -295,7 +295,7 @@ TEST(SizeFindings, OfAJarAreToldOnceHoweverManyDesignsStandInIt) {
         if (plan::sizeFaultOf(l.finding.code) != plan::SizeFault::deeperThanHigh) continue;
         ++told;
         EXPECT_EQ(l.finding.place, (model::Ref{TableKind::containers, jar.id.value}));
-        EXPECT_THAT(sentence(l.finding).toStdString(), HasSubstr(jar.name));
+        EXPECT_THAT(sentence(l.finding, model::UnitSystem::metric).toStdString(), HasSubstr(jar.name));
         EXPECT_FALSE(l.booking) << "it is the jar's, in any booking";
     }
     EXPECT_EQ(told, 1);
@@ -316,7 +316,7 @@ TEST(SizeFindings, EachHasItsWordAndSentence) {
         SCOPED_TRACE(std::string(plan::findingWord(f.code)));
         EXPECT_FALSE(plan::findingWord(f.code).empty());
         EXPECT_EQ(plan::sizeFaultOf(f.code), size.fault);
-        const auto words = sentence(f);
+        const auto words = sentence(f, model::UnitSystem::metric);
         EXPECT_TRUE(words.startsWith(QStringLiteral("Supper jar, Moss"))) << words.toStdString();
         EXPECT_TRUE(words.endsWith(QLatin1Char('.')));
     }

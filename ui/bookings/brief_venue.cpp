@@ -66,7 +66,7 @@ void BriefVenue::refresh() {
     for (const auto& other : season.bookings)
         users += venue && other.venue == venue->id ? 1 : 0;
     setRemark(users > 1 ? tr("kept once, used by %n booking(s)", nullptr, users) : QString());
-    const QString usual = id_ ? usualSizeWords(tablesOf(season, *id_)) : QString();
+    const QString usual = id_ ? usualSizeWords(tablesOf(season, *id_), season) : QString();
     usual_->setText(usual);
     usual_->setVisible(!usual.isEmpty());
 }

@@ -5,6 +5,7 @@
 #include "ui/common/style.h"
 #include "ui/common/when_seen.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/paint/scale_rule.h"
 #include "ui/paint/spacing.h"
@@ -118,7 +119,8 @@ void LineUp::gather() {
 void LineUp::say() {
     QStringList words;
     for (const auto& s : stands_) {
-        QString one = tr("%1, top at %2 cm").arg(s.name, QString::number(s.topMm() / 10, 'f', 0));
+        QString one = tr("%1, top at %2")
+                          .arg(s.name, tapeWords(Millimetres(std::llround(s.topMm())), bench_.season(), 0));
         if (!s.more.isEmpty()) one += QStringLiteral(", ") + s.more;
         words << one;
     }
@@ -148,7 +150,7 @@ void LineUp::paintEvent(QPaintEvent*) {
     const QRectF area(grid(16), grid(1), width() - grid(16) - grid(28), ground - grid(1));
     const double scale = scaleFor(area);
     paintRule(p, {double(grid(2)), ground}, scale, area.height() - grid(3), palette,
-              typeFont(TypeRole::caption));
+              typeFont(TypeRole::caption), bench_.season().theSettings().units);
     double wide = 0;
     for (const auto& s : stands_)
         wide += (s.widthMm() + between) * scale;

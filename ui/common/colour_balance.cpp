@@ -198,7 +198,8 @@ void ColourBalance::fillFigures() {
                                band.working,
                                std::nullopt,
                                {},
-                               {}});
+                               {},
+                               view_.units});
         if (buttons_[i]->isChecked()) working_->setFacts(buttons_[i]->facts());
     }
     arrange();

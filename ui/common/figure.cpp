@@ -17,7 +17,7 @@ namespace withy::ui {
 namespace {
 
 QStringList linesOf(const FigureFacts& facts) {
-    return facts.words.isEmpty() ? lines(facts.working) : facts.words;
+    return facts.words.isEmpty() ? lines(facts.working, facts.units) : facts.words;
 }
 
 std::vector<WorkingGroup> groupsOf(const FigureFacts& facts) {

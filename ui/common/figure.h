@@ -26,6 +26,7 @@ struct FigureFacts {
     std::optional<model::Ref> leadsTo; ///< the record behind it, if one place can change it
     QString leadWords;                 ///< "Change the spare"
     QStringList words;                 ///< a line each, when their units do not say all (money); else empty
+    model::UnitSystem units = model::UnitSystem::metric; ///< of the working's lines
 };
 
 /// A computed figure: a small button with a dotted underline that opens its working.

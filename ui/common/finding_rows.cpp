@@ -144,7 +144,8 @@ void FindingRows::show() {
 void FindingRows::showRow(std::size_t index) {
     const auto& listed = list_[index];
     auto& row = rows_[index];
-    const QString words = names_ ? sentence(bench_.season(), listed) : sentence(listed.finding);
+    const QString words =
+        names_ ? sentence(bench_.season(), listed) : sentence(listed.finding, bench_.season());
     static_cast<FindingMark*>(row.mark)->asks =
         listed.finding.severity != plan::Severity::note && !listed.accepted;
     row.mark->update();

@@ -232,7 +232,9 @@ void RunUpDesk::fillFigure(const plan::RunUpStep* s) {
         return;
     }
     const auto f = stepFigure(bench_.season(), *s);
-    const FigureFacts facts{tr("%1 min").arg(f.words), f.means, f.working, f.leadsTo, f.leadWords, f.lines};
+    const FigureFacts facts{
+        tr("%1 min").arg(f.words),          f.means, f.working, f.leadsTo, f.leadWords, f.lines,
+        bench_.season().theSettings().units};
     minutes_->setFacts(facts);
     working_->setFacts(facts);
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/common/run_up_brush.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/models/week_steps.h"
 #include "ui/paint/spacing.h"
 
@@ -124,7 +125,7 @@ private:
 
     void nameHeat(const BoardDay& day, const LaidDay& laid, double limit) {
         const QRectF names(0, 0, layout_.left() - grid(2), grid(5));
-        words(names.translated(0, limit - grid(2.5)), QStringLiteral("%1 °C").arg(board_.heatLimit),
+        words(names.translated(0, limit - grid(2.5)), temperatureWords(board_.heatLimit, board_.units),
               TypeRole::caption, of(Role::osier), Qt::AlignRight | Qt::AlignVCenter);
         const auto peak = std::max_element(day.heat.begin(), day.heat.end());
         const double x = layout_.xOfHour(static_cast<double>(peak - day.heat.begin()) / 4);
@@ -133,8 +134,7 @@ private:
         p_.setPen(Qt::NoPen);
         p_.drawEllipse(QPointF(x, heatY(laid, *peak)), 2.5, 2.5);
         words(QRectF(x - grid(8), heatY(laid, *peak) - grid(5), grid(16), grid(4.5)),
-              QStringLiteral("%1 °C").arg(std::lround(*peak)), TypeRole::caption, of(Role::ink),
-              Qt::AlignCenter);
+              temperatureWords(*peak, board_.units, 0), TypeRole::caption, of(Role::ink), Qt::AlignCenter);
     }
 
     void paintLanes(const BoardDay& day, const LaidDay& laid) {

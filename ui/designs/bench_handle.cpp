@@ -60,7 +60,7 @@ BenchKnob::BenchKnob(BenchHandle handle, QWidget* parent) : QWidget(parent), han
 
 void BenchKnob::say(const QString& words) {
     setAccessibleName(words);
-    setAccessibleDescription(tr("Arrow keys move it by a millimetre, Page Up and Page Down by ten"));
+    setAccessibleDescription(tr("Arrow keys move it a little, Page Up and Page Down ten times as far"));
     setToolTip(tr("%1. Pull it, or use the arrow keys").arg(words));
 }
 

@@ -92,7 +92,7 @@ void DesignNumbers::showDesign(std::optional<Id<model::Design>> design) {
 void DesignNumbers::refresh() {
     const auto* d = design_ ? bench_.season().designs.find(*design_) : nullptr;
     if (!d) return;
-    stems_->setFigure(stemsFigure(bench_.season(), d->id));
+    stems_->setFigure(stemsFigure(bench_.season(), d->id), bench_.season().theSettings().units);
     fillUses();
     fillFigures();
     fillNotes();
@@ -156,7 +156,7 @@ void DesignNumbers::fillFigures() {
         rows_.push_back(figureRow(QStringLiteral("designs.figure.%1").arg(rows_.size())));
     for (std::size_t i = 0; i < rows_.size(); ++i) {
         rows_[i]->setVisible(i < figures.size());
-        if (i < figures.size()) rows_[i]->setFigure(figures[i]);
+        if (i < figures.size()) rows_[i]->setFigure(figures[i], bench_.season().theSettings().units);
     }
 }
 

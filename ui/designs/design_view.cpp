@@ -59,7 +59,7 @@ double DesignView::length(BenchHandle handle) const {
 }
 
 Elevation DesignView::elevation() const {
-    Elevation drawn(shown(), pulled_ ? frame_ : bounds(), rect(), currentPalette());
+    Elevation drawn(shown(), pulled_ ? frame_ : bounds(), rect(), currentPalette(), bench().season());
     drawn.setGrownTop(grownTop_);
     return drawn;
 }
@@ -67,7 +67,7 @@ Elevation DesignView::elevation() const {
 void DesignView::redrawn() {
     pulled_.reset();
     if (!isThere()) return;
-    setAccessibleDescription(elevationWords(piece()));
+    setAccessibleDescription(elevationWords(piece(), bench().season()));
     measureGrown();
     placeKnobs();
 }
@@ -93,7 +93,7 @@ void DesignView::placeKnobs() {
         knob->setVisible(at.has_value());
         if (!at) continue;
         knob->standAt(*at);
-        knob->say(handleWords(shown(), knob->handle()));
+        knob->say(handleWords(shown(), knob->handle(), bench().season()));
     }
 }
 

@@ -331,7 +331,7 @@ void DesignsWall::paintBoard(QPainter& painter, const WallBoard& board) const {
         painter.fillRect(layout_.cells[static_cast<std::size_t>(currentIndex().row())].box,
                          palette.of(Role::wash));
     paintRule(painter, QPointF(left + 0.5, board.y), board.scale, board.y - board.top - grid(3), palette,
-              caption);
+              caption, bench_.season().theSettings().units);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(palette.of(Role::ink), 2));
     painter.drawLine(QPointF(left, board.y + 1), QPointF(viewport()->width() - grid(6), board.y + 1));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/designs/elevation.h"
 
+#include "core/base/conversion.h"
 #include "ui/paint/spacing.h"
 
 #include <QCoreApplication>
@@ -22,9 +23,10 @@ QFont captionFont() {
     return typeFont(TypeRole::caption);
 }
 
-/// The first of 1, 2, 5, 10 ... millimetres that is at least `least` pixels.
-double roundStep(double scale, double least) {
-    for (double power = 1; power < 1e6; power *= 10) {
+/// The first of 1, 2, 5, 10 ... millimetres, or tenths of an inch, that is at least `least` pixels.
+double roundStep(double scale, double least, Units units) {
+    const double unit = units.imperial() ? millimetresInInch / 10 : 1;
+    for (double power = unit; power < 1e6; power *= 10) {
         for (const double step : {1.0, 2.0, 5.0}) {
             if (step * power * scale >= least) return step * power;
         }
@@ -45,8 +47,8 @@ void label(QPainter& painter, const QRectF& box, int align, const QString& words
 } // namespace
 
 Elevation::Elevation(const PieceDrawing& piece, const QRectF& boundsMm, const QRect& room,
-                     const Palette& palette)
-    : piece_(piece), mm_(boundsMm), room_(room), palette_(palette) {
+                     const Palette& palette, Units units)
+    : piece_(piece), mm_(boundsMm), room_(room), palette_(palette), units_(units) {
     const QRectF inner = QRectF(room).adjusted(grid(32), grid(9), -grid(27), -grid(4));
     scale_ = fittingScale(mm_, inner.size());
     foot_ = {inner.center().x() - mm_.center().x() * scale_, inner.bottom() - mm_.bottom() * scale_};
@@ -82,7 +84,7 @@ double Elevation::liftLine() const {
 std::vector<Elevation::Mark> Elevation::tiers() const {
     std::vector<Mark> all;
     if (!hasTiers()) return all;
-    const auto number = [](double mm) { return QString::number(std::lround(mm)); };
+    const auto number = [&](double mm) { return lengthFigure(mm, units_); };
     if (grownTop_ > 0)
         all.push_back({rim() + grownTop_, ElevationSay::tr("grown %1").arg(number(grownTop_))});
     all.push_back({rim() + piece_.tall, ElevationSay::tr("tall %1").arg(number(piece_.tall))});
@@ -115,7 +117,7 @@ void Elevation::paintBehind(QPainter& painter) const {
 void Elevation::paintRuleAtLeft(QPainter& painter) const {
     const double x = room_.left() + grid(12);
     const double top = mm_.height();
-    const double tick = roundStep(scale_, grid(1.25)), step = roundStep(scale_, grid(9));
+    const double tick = roundStep(scale_, grid(1.25), units_), step = roundStep(scale_, grid(9), units_);
     const QFontMetricsF metrics(captionFont());
     painter.setFont(captionFont());
     for (double mm = 0; mm <= top + 0.01; mm += tick) {
@@ -124,7 +126,7 @@ void Elevation::paintRuleAtLeft(QPainter& painter) const {
         painter.drawLine(QPointF(x, y(mm)), QPointF(x + (named ? grid(2) : grid(1)), y(mm)));
         if (!named) continue;
         painter.setPen(palette_.of(Role::ink3));
-        const QString words = mm == 0 ? ElevationSay::tr("0 mm") : QString::number(std::lround(mm));
+        const QString words = mm == 0 ? lengthWords(0, units_) : lengthFigure(mm, units_);
         painter.drawText(QRectF(room_.left(), y(mm) - metrics.height() / 2, grid(11), metrics.height()),
                          Qt::AlignRight | Qt::AlignVCenter, words);
     }
@@ -173,7 +175,7 @@ void Elevation::paintSpread(QPainter& painter) const {
     const double at = room_.top() + grid(4);
     level(painter, foot_.x() - half, foot_.x() + half, at, palette_.of(Role::ink2));
     label(painter, QRectF(foot_.x() - grid(30), at - metrics.height() / 2, grid(60), metrics.height()),
-          Qt::AlignCenter, ElevationSay::tr("spread %1 mm").arg(std::lround(piece_.spread)),
+          Qt::AlignCenter, ElevationSay::tr("spread %1").arg(lengthWords(piece_.spread, units_)),
           palette_.of(Role::ink2), palette_.of(Role::paper));
 }
 
@@ -184,8 +186,8 @@ void Elevation::paintHeight(QPainter& painter) const {
     if (y(top) < room_.top()) return;
     upright(painter, x, 0, top, palette_.of(Role::ink2));
     label(painter, QRectF(x - grid(12), y(top / 2) - metrics.height() / 2, grid(24), metrics.height()),
-          Qt::AlignCenter, ElevationSay::tr("%1 high").arg(std::lround(top)), palette_.of(Role::ink2),
-          palette_.of(Role::paper));
+          Qt::AlignCenter, ElevationSay::tr("%1 high").arg(lengthFigure(top, units_)),
+          palette_.of(Role::ink2), palette_.of(Role::paper));
 }
 
 void Elevation::paintWater(QPainter& painter) const {
@@ -197,8 +199,9 @@ void Elevation::paintWater(QPainter& painter) const {
     upright(painter, x, from, from + v.waterLevel, palette_.of(Role::waterEdge));
     label(painter,
           QRectF(x + grid(2), y(from + v.waterLevel / 2) - metrics.height() / 2, grid(30), metrics.height()),
-          Qt::AlignLeft | Qt::AlignVCenter, ElevationSay::tr("water %1 mm").arg(std::lround(v.waterLevel)),
-          palette_.of(Role::waterEdge), palette_.of(Role::paper));
+          Qt::AlignLeft | Qt::AlignVCenter,
+          ElevationSay::tr("water %1").arg(lengthWords(v.waterLevel, units_)), palette_.of(Role::waterEdge),
+          palette_.of(Role::paper));
 }
 
 void Elevation::paintLift(QPainter& painter) const {
@@ -207,10 +210,10 @@ void Elevation::paintLift(QPainter& painter) const {
     const double x = liftLine();
     const double from = v.stand + v.floor;
     if (piece_.lift <= 0) return;
-    const auto mm = std::lround(piece_.lift);
     const double room = x - grid(2) - (room_.left() + grid(24));
-    QString words = ElevationSay::tr("ends %1 mm off base").arg(mm);
-    if (metrics.horizontalAdvance(words) > room) words = ElevationSay::tr("ends %1").arg(mm);
+    QString words = ElevationSay::tr("ends %1 off base").arg(lengthWords(piece_.lift, units_));
+    if (metrics.horizontalAdvance(words) > room)
+        words = ElevationSay::tr("ends %1").arg(lengthFigure(piece_.lift, units_));
     upright(painter, x, from, from + piece_.lift, palette_.of(Role::ink2));
     const double up =
         std::max(from + piece_.lift / 2, metrics.height() * 0.6 / scale_); // clear of the ground
@@ -312,34 +315,35 @@ void setHandleLength(PieceDrawing& piece, BenchHandle handle, double mm) {
     lengthOf(piece, handle) = std::max(mm, mayBeNought ? 0.0 : leastDrawn);
 }
 
-QString handleWords(const PieceDrawing& piece, BenchHandle handle) {
-    const QString mm = QString::number(std::lround(handleLength(piece, handle)));
+QString handleWords(const PieceDrawing& piece, BenchHandle handle, Units units) {
+    const QString length = lengthWords(handleLength(piece, handle), units);
     switch (handle) {
     case BenchHandle::tall:
-        return ElevationSay::tr("Height of the tall heads, %1 mm").arg(mm);
+        return ElevationSay::tr("Height of the tall heads, %1").arg(length);
     case BenchHandle::middle:
-        return ElevationSay::tr("Height of the middle heads, %1 mm").arg(mm);
+        return ElevationSay::tr("Height of the middle heads, %1").arg(length);
     case BenchHandle::low:
-        return ElevationSay::tr("Height of the low heads, %1 mm").arg(mm);
+        return ElevationSay::tr("Height of the low heads, %1").arg(length);
     case BenchHandle::neck:
-        return ElevationSay::tr("Stems below the tie, %1 mm").arg(mm);
+        return ElevationSay::tr("Stems below the tie, %1").arg(length);
     case BenchHandle::spread:
-        return ElevationSay::tr("Spread, %1 mm").arg(mm);
+        return ElevationSay::tr("Spread, %1").arg(length);
     case BenchHandle::lift:
-        return ElevationSay::tr("Stem ends off the base, %1 mm").arg(mm);
+        return ElevationSay::tr("Stem ends off the base, %1").arg(length);
     }
     return {};
 }
 
-QString elevationWords(const PieceDrawing& piece) {
-    const auto number = [](double mm) { return QString::number(std::lround(mm)); };
-    QStringList words{ElevationSay::tr("spread %1 mm").arg(number(piece.spread)),
+QString elevationWords(const PieceDrawing& piece, Units units) {
+    const auto number = [&](double mm) { return lengthFigure(mm, units); };
+    const auto length = [&](double mm) { return lengthWords(mm, units); };
+    QStringList words{ElevationSay::tr("spread %1").arg(length(piece.spread)),
                       ElevationSay::tr("tall %1").arg(number(piece.tall)),
                       ElevationSay::tr("middle %1").arg(number(piece.middle)),
                       ElevationSay::tr("low %1").arg(number(piece.low))};
     if (piece.vessel && piece.vessel->glass())
-        words << ElevationSay::tr("water %1 mm").arg(number(piece.vessel->waterLevel))
-              << ElevationSay::tr("ends %1 mm off base").arg(number(piece.lift));
+        words << ElevationSay::tr("water %1").arg(length(piece.vessel->waterLevel))
+              << ElevationSay::tr("ends %1 off base").arg(length(piece.lift));
     if (piece.left > 0)
         words << ElevationSay::tr("%n stem(s) more than are drawn", nullptr, static_cast<int>(piece.left));
     return words.join(QStringLiteral(", "));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/logic/measures.h"
 #include "ui/paint/piece_painter.h"
 
 #include <QRect>
@@ -21,7 +22,8 @@ inline constexpr std::array benchHandles{BenchHandle::tall, BenchHandle::middle,
 /// Hairlines with slashed ends; labels keep clear of one another.
 class Elevation {
 public:
-    Elevation(const PieceDrawing& piece, const QRectF& boundsMm, const QRect& room, const Palette& palette);
+    Elevation(const PieceDrawing& piece, const QRectF& boundsMm, const QRect& room, const Palette& palette,
+              Units units);
 
     [[nodiscard]] double scale() const { return scale_; }
 
@@ -68,6 +70,7 @@ private:
     QRectF mm_;
     QRect room_;
     Palette palette_;
+    Units units_;
     double scale_ = 1;
     double rim_ = 0;
     double grownTop_ = 0;
@@ -78,9 +81,9 @@ private:
 const char* handleField(BenchHandle handle);
 double handleLength(const PieceDrawing& piece, BenchHandle handle);
 void setHandleLength(PieceDrawing& piece, BenchHandle handle, double mm);
-QString handleWords(const PieceDrawing& piece, BenchHandle handle);
+QString handleWords(const PieceDrawing& piece, BenchHandle handle, Units units);
 
 /// The same in a sentence, for those who cannot see the drawing.
-QString elevationWords(const PieceDrawing& piece);
+QString elevationWords(const PieceDrawing& piece, Units units);
 
 } // namespace withy::ui

@@ -40,11 +40,11 @@ FigureRow::FigureRow(const QString& id, Look look, QWidget* parent)
     connect(working_, &WorkingPanel::leadTo, this, &FigureRow::leadTo);
 }
 
-void FigureRow::setFigure(const DesignFigure& f) {
+void FigureRow::setFigure(const DesignFigure& f, model::UnitSystem units) {
     label_->setText(look_ == Look::leading ? f.means : f.label);
     note_->setText(f.note);
     note_->setVisible(!f.note.isEmpty());
-    const FigureFacts facts{f.figure, f.means, f.working, f.leadsTo, f.leadWords, {}};
+    const FigureFacts facts{f.figure, f.means, f.working, f.leadsTo, f.leadWords, {}, units};
     figure_->setFacts(facts);
     if (look_ == Look::leading) { // the style measures a tool button by its usual font
         const QFontMetrics large(typeFont(TypeRole::tally));

@@ -20,7 +20,7 @@ class FigureRow : public QWidget {
 public:
     enum class Look { line, leading }; ///< leading: the large figure a page begins with
     explicit FigureRow(const QString& id, Look look = Look::line, QWidget* parent = nullptr);
-    void setFigure(const DesignFigure& figure);
+    void setFigure(const DesignFigure& figure, model::UnitSystem units);
 
 Q_SIGNALS:
     void leadTo(const withy::model::Ref& ref);

@@ -30,8 +30,8 @@ void FromAbove::redrawn() {
     const auto on = nextTableOf(bench().season(), *design(), bench().today());
     table_ = on.table;
     perTable_ = on.perTable;
-    words_ = table_ ? onTableWords(*table_, perTable_)
-                    : offTableWords(acrossFromAbove(piece()), footFromAbove(piece()));
+    words_ = table_ ? onTableWords(*table_, perTable_, bench().season())
+                    : offTableWords(acrossFromAbove(piece()), footFromAbove(piece()), bench().season());
     setAccessibleName(
         tr("%1 from above, to scale").arg(text(bench().season().designs.find(*design())->name)));
     setAccessibleDescription(words_);

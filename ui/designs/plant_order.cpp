@@ -61,7 +61,7 @@ void PlantOrder::refresh() {
     for (const auto* choice : edits::plantsOf(season, slot_)) {
         const auto* p = season.plants.find(choice->plant);
         if (!p) continue;
-        const QString length = stemLengthWords(*p);
+        const QString length = stemLengthWords(*p, season);
         auto* item = new QListWidgetItem(
             dotIcon(*p), length.isEmpty() ? text(p->name) : tr("%1,  %2").arg(text(p->name), length));
         item->setData(Qt::UserRole, QVariant::fromValue<qlonglong>(choice->id.value));

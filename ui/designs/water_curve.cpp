@@ -4,6 +4,7 @@
 #include "ui/common/figure.h"
 #include "ui/common/style.h"
 #include "ui/common/text_label.h"
+#include "ui/logic/measures.h"
 #include "ui/paint/spacing.h"
 
 #include <QHBoxLayout>
@@ -110,7 +111,7 @@ void WaterCurve::paintFoot(QPainter& p) const {
     const auto beside = [&](double mm) {
         const double y = std::clamp(at(0, mm).y(), area.top() + metrics.height() / 2, area.bottom());
         p.drawText(QRectF(0, y - metrics.height() / 2, area.left() - grid(1), metrics.height()),
-                   Qt::AlignRight | Qt::AlignVCenter, QString::number(std::lround(mm)));
+                   Qt::AlignRight | Qt::AlignVCenter, lengthFigure(mm, view_.units));
     };
     if (!view_.curve.empty()) beside(view_.curve.front().level);
     if (view_.curve.empty() ||
@@ -167,7 +168,8 @@ void WaterPanel::setView(const WaterView& view) {
     head_->setText(view.head);
     head_->setInk(view.warns ? Ink::osier : Ink::text);
     litres_->setVisible(!view.litres.isEmpty());
-    const FigureFacts facts{view.litres, tr("to carry and top up with"), view.working, std::nullopt, {}, {}};
+    const FigureFacts facts{view.litres, tr("to carry and top up with"), view.working, std::nullopt, {}, {},
+                            view.units};
     litres_->setFacts(facts);
     working_->setFacts(facts);
     curve_->setView(view);

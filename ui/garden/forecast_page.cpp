@@ -224,9 +224,10 @@ void ForecastPage::refresh() {
         facts.figure = leadFigure(bench_.plan());
         facts.means = tr("is how the warmth stands against a usual year");
         facts.working = garden->lead->working;
+        facts.units = bench_.season().theSettings().units;
         lead_->setFacts(facts);
         leadWorking_->setFacts(facts);
-        warmth_->setText(leadWarmth(bench_.plan()));
+        warmth_->setText(leadWarmth(bench_.season(), bench_.plan()));
     }
     showAxis();
     const int row = chosen ? model_->rowOf(*chosen) : -1;
@@ -321,6 +322,7 @@ void ForecastPage::showChosen() {
         datesHead_->setText(whyHead(*outlook));
         FigureFacts facts;
         facts.working = outlook->datesWorking;
+        facts.units = bench_.season().theSettings().units;
         dates_->setFacts(facts);
     }
     if (!borne) return;
@@ -329,6 +331,7 @@ void ForecastPage::showChosen() {
             .arg(whole(std::llround(outlook->forecast->expected))));
     FigureFacts facts;
     facts.working = outlook->forecast->working;
+    facts.units = bench_.season().theSettings().units;
     stems_->setFacts(facts);
 }
 

@@ -197,6 +197,7 @@ void WalkChanges::showWorking(std::optional<Id<model::Patch>> inHand) {
     FigureFacts facts;
     facts.figure = whole(std::llround(outlook->forecast->expected));
     facts.working = outlook->forecast->working;
+    facts.units = bench_.season().theSettings().units;
     working_->setFacts(facts);
 }
 

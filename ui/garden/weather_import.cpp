@@ -149,7 +149,7 @@ void WeatherImport::show() {
 }
 
 void WeatherImport::showPreview(const exchange::WeatherChoice& choice) {
-    const auto rows = previewRows(sheet_, choice, previewed);
+    const auto rows = previewRows(bench_.season(), sheet_, choice, previewed);
     preview_->setRowCount(static_cast<int>(rows.size()));
     for (int r = 0; r < preview_->rowCount(); ++r)
         for (int c = 0; c < 3; ++c) {

@@ -3,6 +3,7 @@
 
 #include "core/plan/finding.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/wording.h"
 
 #include <cmath>
@@ -12,7 +13,7 @@ namespace withy::ui {
 /// What the sentences of findings are put together from. A part that is not there is an empty text or nought.
 class FindingParts {
 public:
-    explicit FindingParts(const plan::Finding& finding) : f_(finding) {}
+    FindingParts(const plan::Finding& finding, Units units) : f_(finding), units_(units) {}
 
 protected:
     [[nodiscard]] QString subject(std::size_t i) const {
@@ -26,6 +27,8 @@ protected:
 
     [[nodiscard]] double number(std::size_t i) const { return i < f_.numbers.size() ? f_.numbers[i] : 0; }
 
+    [[nodiscard]] QString length(std::size_t i) const { return lengthWords(number(i), units_); }
+
     [[nodiscard]] int count() const { return static_cast<int>(std::lround(number(0))); }
 
     /// Of a plant, from the second subject on.
@@ -37,6 +40,7 @@ protected:
     }
 
     const plan::Finding& f_;
+    Units units_;
 };
 
 } // namespace withy::ui

@@ -90,7 +90,7 @@ private:
         switch (f_.code) {
         case FindingCode::ribbonShort:
             return tr("%1: %2 are missing. Buy a reel, or tie some with another.")
-                .arg(subject(0), metres(Millimetres(std::llround(f_.numbers[0]))));
+                .arg(subject(0), reelWords(Millimetres(std::llround(f_.numbers[0])), units_));
         case FindingCode::containerShort:
             return tr("%1: %2 needed, %3 on the shelf.").arg(subject(0), figure(0), figure(1));
         case FindingCode::containerNotCounted:
@@ -122,9 +122,9 @@ private:
             return tr("%1 will not be open by the event. Cut it further open, or bring it on somewhere warm.")
                 .arg(subject(0));
         case FindingCode::cutInHeat:
-            return tr("The coolest hour to cut is still %1 °C, over the limit of %2 °C. Start earlier, or "
+            return tr("The coolest hour to cut is still %1, over the limit of %2. Start earlier, or "
                       "take shade with you.")
-                .arg(oneDecimal(0), oneDecimal(1));
+                .arg(temperatureWords(number(0), units_, 1), temperatureWords(number(1), units_, 1));
         case FindingCode::factsMissing:
             return tr("%1: %2 not known, so usual figures stand in.").arg(subject(0), facts());
         case FindingCode::noTemperatures:
@@ -155,14 +155,13 @@ private:
         case FindingCode::holdEnds:
             return tr("The hold ends on %1.").arg(day(0));
         default:
-            return gardenSentence(f_);
+            return gardenSentence(f_, units_);
         }
     }
 
     [[nodiscard]] QString reach() const {
-        QString s = tr("%1 is %2 mm too short for %3. ").arg(subject(0), figure(0), subject(1));
-        if (f_.numbers[1] > 0)
-            return s + tr("Use a lower tier, or a jar no deeper than %1 mm.").arg(figure(1));
+        QString s = tr("%1 is %2 too short for %3. ").arg(subject(0), length(0), subject(1));
+        if (f_.numbers[1] > 0) return s + tr("Use a lower tier, or a jar no deeper than %1.").arg(length(1));
         return s + tr("Use a lower tier, or pull the stems instead of cutting.");
     }
 
@@ -177,14 +176,14 @@ private:
 
 } // namespace
 
-QString sentence(const plan::Finding& finding) {
-    if (const QString words = shedSentence(finding); !words.isEmpty()) return words;
-    if (const QString words = sizeSentence(finding); !words.isEmpty()) return words;
-    return FindingWordingSay(finding).design();
+QString sentence(const plan::Finding& finding, Units units) {
+    if (const QString words = shedSentence(finding, units); !words.isEmpty()) return words;
+    if (const QString words = sizeSentence(finding, units); !words.isEmpty()) return words;
+    return FindingWordingSay(finding, units).design();
 }
 
 QString leadWords(const plan::Finding& finding) {
-    return FindingWordingSay(finding).way();
+    return FindingWordingSay(finding, model::UnitSystem::metric).way(); // says no figure
 }
 
 } // namespace withy::ui

@@ -69,14 +69,6 @@ QString thousandths(std::int64_t n) {
     return words;
 }
 
-QString metres(Millimetres length) {
-    return QString::number(static_cast<double>(length.value) / 1000, 'f', 2) + QStringLiteral(" m");
-}
-
-QString litres(double litres) {
-    return QString::number(litres, 'f', 1);
-}
-
 QString capital(QString words) {
     if (!words.isEmpty()) words[0] = words[0].toUpper();
     return words;

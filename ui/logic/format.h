@@ -21,8 +21,6 @@ QString clock(LocalTime time);       ///< "18:30"
 QString clockOf(int minutes);        ///< minutes of the day, "24:00" at most
 QString whole(std::int64_t n);       ///< "1,240"
 QString thousandths(std::int64_t n); ///< "1,500,000", "14.4"
-QString metres(Millimetres length);  ///< "11.04 m"
-QString litres(double litres);       ///< "6.6"
 
 /// "Two supper jars": as a sentence begins.
 QString capital(QString words);

@@ -181,15 +181,15 @@ private:
                       "days to come again.")
                 .arg(subject(0), day(1));
         default:
-            return runUpSentence(f_);
+            return runUpSentence(f_, units_);
         }
     }
 };
 
 } // namespace
 
-QString gardenSentence(const plan::Finding& finding) {
-    return GardenFindingWordingSay(finding).walk();
+QString gardenSentence(const plan::Finding& finding, Units units) {
+    return GardenFindingWordingSay(finding, units).walk();
 }
 
 } // namespace withy::ui

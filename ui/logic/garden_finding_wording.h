@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/plan/finding.h"
+#include "ui/logic/measures.h"
 
 #include <QString>
 
@@ -9,6 +10,6 @@ namespace withy::ui {
 
 /// What the forecast noticed of walks, weather and patches; empty for a finding of anything else. Part of
 /// sentence() in ui/logic/wording.h, which is what pages ask.
-QString gardenSentence(const plan::Finding& finding);
+QString gardenSentence(const plan::Finding& finding, Units units);
 
 } // namespace withy::ui

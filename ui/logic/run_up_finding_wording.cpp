@@ -166,8 +166,8 @@ private:
 
 } // namespace
 
-QString runUpSentence(const plan::Finding& finding) {
-    return RunUpFindingWordingSay(finding).hands();
+QString runUpSentence(const plan::Finding& finding, Units units) {
+    return RunUpFindingWordingSay(finding, units).hands();
 }
 
 QString workWord(plan::StepKind kind) {

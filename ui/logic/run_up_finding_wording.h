@@ -3,6 +3,7 @@
 
 #include "core/plan/finding.h"
 #include "core/plan/plan.h"
+#include "ui/logic/measures.h"
 
 #include <QString>
 
@@ -10,7 +11,7 @@ namespace withy::ui {
 
 /// What the run-up noticed, with what mends it; empty for a finding of anything else. Part of sentence() in
 /// ui/logic/wording.h, which is what pages ask.
-QString runUpSentence(const plan::Finding& finding);
+QString runUpSentence(const plan::Finding& finding, Units units);
 
 /// "Washing containers": the work of a step without its figures.
 QString workWord(plan::StepKind kind);

@@ -5,6 +5,7 @@
 #include "core/plan/convert.h"
 #include "ui/logic/answers/shed_answers.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/wording.h"
 
 #include <QCoreApplication>
@@ -30,18 +31,20 @@ VolumeWords containerVolume(const model::Season& season, Id<model::Container> id
                     .arg(fieldWords(volume.error().field))};
     }
     VolumeWords words;
-    words.figure = ShedWordsSay::tr("%1 ml").arg(whole(volume->millilitres.value));
+    words.figure = millilitresWords(static_cast<double>(volume->millilitres.value), season);
     words.working = volume->working;
-    words.note = c->measuredVolume ? ShedWordsSay::tr("from its sizes; the %1 ml written down count.")
-                                         .arg(whole(c->measuredVolume->value))
-                                   : ShedWordsSay::tr("from its sizes. Fill one from a jug to be sure.");
+    words.note = c->measuredVolume
+                     ? ShedWordsSay::tr("from its sizes; the %1 written down count.")
+                           .arg(millilitresWords(static_cast<double>(c->measuredVolume->value), season))
+                     : ShedWordsSay::tr("from its sizes. Fill one from a jug to be sure.");
     return words;
 }
 
 QString volumeWords(const model::Season& season, Id<model::Container> id) {
     const auto* c = season.containers.find(id);
     if (c && c->measuredVolume)
-        return ShedWordsSay::tr("%1 ml, as noted").arg(whole(c->measuredVolume->value));
+        return ShedWordsSay::tr("%1, as noted")
+            .arg(millilitresWords(static_cast<double>(c->measuredVolume->value), season));
     return containerVolume(season, id).figure;
 }
 
@@ -67,7 +70,7 @@ QString ribbonOnHand(const model::Season& season, Id<model::Ribbon> ribbon) {
         ++pieces;
     }
     if (pieces == 0) return ShedWordsSay::tr("none");
-    return ShedWordsSay::tr("%1 in %n piece(s)", nullptr, pieces).arg(metres(Millimetres(length)));
+    return ShedWordsSay::tr("%1 in %n piece(s)", nullptr, pieces).arg(reelWords(Millimetres(length), season));
 }
 
 QString mixShares(const model::Season& season, Id<model::RibbonMix> mix) {

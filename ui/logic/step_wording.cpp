@@ -2,6 +2,7 @@
 #include "ui/logic/step_wording.h"
 
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/run_up_words.h"
 
 #include <QCoreApplication>
@@ -74,7 +75,7 @@ public:
         case StepKind::drink:
             return tr("Until %1. Cool, dark, deep water.").arg(planClock(s.to));
         case StepKind::fillWater:
-            return tr("%1 litres in all, to the mark on the jug.").arg(litres(s.litres));
+            return tr("%1 in all, to the mark on the jug.").arg(litresWords(s.litres, season_));
         case StepKind::tieRibbon:
             return tr("All of them before the first stem goes in.");
         case StepKind::sort:
@@ -82,7 +83,8 @@ public:
         case StepKind::make:
             return tr("About %n minute(s). Tick each.", nullptr, static_cast<int>(s.minutes.value));
         case StepKind::restCool:
-            return tr("%1 °C or less. Door shut, lights out.").arg(season_.theSettings().storeCelsius);
+            return tr("%1 or less. Door shut, lights out.")
+                .arg(temperatureWords(season_.theSettings().storeCelsius, season_));
         case StepKind::load:
             return tr("Last drop in first. Nothing able to shift.");
         case StepKind::drive:

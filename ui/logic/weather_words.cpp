@@ -4,6 +4,7 @@
 #include "core/garden/warmth.h"
 #include "core/plan/forecast_plan_weather.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 
 #include <QCoreApplication>
 #include <QStringDecoder>
@@ -103,9 +104,12 @@ QStringList importTroubles(const model::Season& season, const exchange::WeatherS
                    nullptr, asCount(reading.minAboveMax.size()))
                    .arg(rowsNamed(sheet, reading.minAboveMax));
     if (!reading.impossible.empty())
-        out << Weather::tr("%n row(s) beyond −60 to 60 °C (is|are) left out: %1. Check the unit.", nullptr,
+        out << Weather::tr("%n row(s) beyond %2 (is|are) left out: %1. Check the unit.", nullptr,
                            asCount(reading.impossible.size()))
-                   .arg(rowsNamed(sheet, reading.impossible));
+                   .arg(rowsNamed(sheet, reading.impossible),
+                        Weather::tr("%1 to %2")
+                            .arg(temperatureFigure(-60, season).replace(QLatin1Char('-'), QChar(0x2212)),
+                                 temperatureWords(60, season)));
     if (!reading.badDates.empty())
         out << Weather::tr(
                    "%n row(s) without a date that can be read: %1. Check the order of day, month and year.",
@@ -142,7 +146,7 @@ QStringList columnNames(const exchange::WeatherSheet& sheet) {
     return names;
 }
 
-std::vector<QStringList> previewRows(const exchange::WeatherSheet& sheet,
+std::vector<QStringList> previewRows(const model::Season& season, const exchange::WeatherSheet& sheet,
                                      const exchange::WeatherChoice& choice, std::size_t most) {
     std::vector<QStringList> rows;
     const auto cell = [](const std::vector<std::string>& row, int column) {
@@ -154,7 +158,7 @@ std::vector<QStringList> previewRows(const exchange::WeatherSheet& sheet,
         auto t = exchange::readTemperature(words);
         if (!t) return QStringLiteral("?");
         if (choice.unit == exchange::TemperatureUnit::fahrenheit) t = exchange::celsiusOf(*t);
-        return Weather::tr("%1 °C").arg(QString::number(*t, 'f', 1));
+        return temperatureWords(*t, season, 1);
     };
     for (std::size_t r = 0; r < std::min(most, sheet.rows.size()); ++r) {
         const auto day = exchange::readStationDate(cell(sheet.rows[r], choice.date), choice.order);

@@ -20,7 +20,7 @@ QStringList importTroubles(const model::Season& season, const exchange::WeatherS
 /// Names of the columns for choosing: their heads, or "Column 2".
 QStringList columnNames(const exchange::WeatherSheet& sheet);
 /// The first rows as they would be read: day, lowest, highest; "?" where one cannot be.
-std::vector<QStringList> previewRows(const exchange::WeatherSheet& sheet,
+std::vector<QStringList> previewRows(const model::Season& season, const exchange::WeatherSheet& sheet,
                                      const exchange::WeatherChoice& choice, std::size_t most);
 
 /// The bytes of a file as text: UTF-8, or Latin-1 where they are not.

@@ -6,6 +6,7 @@
 #include "core/model/edit.h"
 #include "core/plan/finding.h"
 #include "core/store/store_error.h"
+#include "ui/logic/measures.h"
 
 #include <QString>
 #include <QStringList>
@@ -22,15 +23,16 @@ QString sentences(const Problems& problems);
 QString sentence(const store::StoreError& error);
 /// Of whatever was thrown, for the outermost catch (...) of a thread; to be called inside it.
 QString caughtWords();
-QString sentence(const plan::Finding& finding);
+QString sentence(const plan::Finding& finding, Units units);
 /// Where its mend is: "Go to the design".
 QString leadWords(const plan::Finding& finding);
 /// "stem length max" for "stem_length_max".
 QString fieldWords(const std::string& field);
-/// The lines of a working, one each: "24 pieces, Supper jar", "× 5 stems a piece", "= 120 stems, need".
-QStringList lines(const Working& working);
-/// The same with sums of money in the season's currency.
+/// The lines of a working, one each: "24 pieces, Supper jar", "× 5 stems a piece", "= 120 stems, need"; sums
+/// of money in the season's currency, what is measured in its units. Sources are quoted as they stand.
 QStringList lines(const Working& working, const model::Settings& settings);
+/// Of a working without money.
+QStringList lines(const Working& working, model::UnitSystem units);
 /// The lines of a working with what makes one result on one line, where it fits: "24 pieces × 3 stems a piece
 /// = 72 stems, need". `lines` are those of `working`, one each.
 QStringList grouped(const QStringList& lines, const Working& working);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/conversion.h"
 #include "core/model/origin.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/wording.h"
 
 #include <QCoreApplication>
@@ -12,36 +14,24 @@ namespace withy::ui {
 
 namespace {
 
+/// Areas bear their unit in their name.
+constexpr const char* squareMillimetres = "square millimetres";
+
 class WorkingWordingSay {
     Q_DECLARE_TR_FUNCTIONS(Working)
 
 public:
-    /// Whole numbers as they are; of others no more places than the eye can use.
-    static QString number(double value) {
-        const double size = std::abs(value);
-        const double places = size >= 100 ? 10 : size >= 10 ? 100 : 0;
-        const QString plain =
-            QString::number(places > 0 ? std::round(value * places) / places : value, 'g', 7);
-        if (size < 1000 || plain.contains(QLatin1Char('e'))) return plain;
-        const auto point = plain.indexOf(QLatin1Char('.'));
-        const QString digits = point < 0 ? plain : plain.left(point);
-        return whole(digits.toLongLong()) + (point < 0 ? QString() : plain.mid(point));
-    }
-
-    /// Litres from one on.
-    static QString volume(double millilitres) {
-        if (std::abs(millilitres) < 1000) return tr("%1 ml").arg(number(millilitres));
-        return tr("%1 litres").arg(number(std::round(millilitres / 10) / 100));
-    }
-
     /// What a line is called; the core names it in English.
-    static QString called(const QString& key) {
-        return QCoreApplication::translate("WorkingKeys", key.toUtf8().constData());
+    static QString called(const QString& key, Units units) {
+        QString words = QCoreApplication::translate("WorkingKeys", key.toUtf8().constData());
+        if (!units.imperial()) return words;
+        return words.replace(QStringLiteral("20 C"), temperatureWords(20, units))
+            .replace(QLatin1String(squareMillimetres), tr("square inches"));
     }
 
     /// `tenths`: another temperature of the same working has them, and they stand under each other.
-    static QString figure(const WorkingLine& line, bool tenths) {
-        const QString n = number(line.value);
+    static QString figure(const WorkingLine& line, Units units, bool tenths) {
+        const QString n = workingNumber(line.value);
         const int form = n == QLatin1String("1") ? 1 : 2;
         switch (line.unit) {
         case Unit::stems:
@@ -49,11 +39,11 @@ public:
         case Unit::pieces:
             return tr("%1 piece(s)", nullptr, form).arg(n);
         case Unit::millimetres:
-            return tr("%1 mm").arg(n);
+            return workingLength(line.value, units);
         case Unit::millilitres:
-            return volume(line.value);
+            return workingVolume(line.value, units);
         case Unit::grams:
-            return tr("%1 g").arg(n);
+            return workingWeight(line.value, units);
         case Unit::minutes:
             return tr("%1 min").arg(n);
         case Unit::hours:
@@ -61,7 +51,7 @@ public:
         case Unit::days:
             return tr("%1 day(s)", nullptr, form).arg(n);
         case Unit::celsius:
-            return tr("%1 °C").arg(tenths ? QString::number(line.value, 'f', 1) : n);
+            return workingTemperature(line.value, units, tenths);
         case Unit::percent:
             return tr("%1 %").arg(n);
         case Unit::time: {
@@ -69,6 +59,12 @@ public:
             return t.minute == 0 ? shortDay(t.day) : shortDay(t.day) + QLatin1Char(' ') + clock(t);
         }
         case Unit::none:
+            if (!units.imperial()) break;
+            // Warmth is summed up over a base in degrees: bare figures would not fit that.
+            if (line.what.starts_with("heat sum")) return warmthWords(line.value, units);
+            if (line.what.ends_with(squareMillimetres))
+                return workingNumber(line.value / (millimetresInInch * millimetresInInch));
+            break;
         case Unit::count:
         case Unit::minorMoney:
             break;
@@ -109,24 +105,24 @@ public:
     }
 
     /// Figure and key without saying the unit twice: "24 pieces", "× 5 stems a piece", "= 120 stems, need".
-    static QString figureAndKey(const WorkingLine& l, const model::Settings* settings, bool tenths) {
+    static QString figureAndKey(const WorkingLine& l, const model::Settings& settings, bool tenths) {
         const QString key = text(l.what);
         const QString unit = unitWord(l.unit);
         if (!unit.isEmpty() && key.startsWith(unit)) {
             const bool one = l.value == 1 && unit != QLatin1String("minutes");
             const QString words = one ? unit.chopped(1) + key.mid(unit.size()) : key;
-            return number(l.value) + QLatin1Char(' ') + called(words);
+            return workingNumber(l.value) + QLatin1Char(' ') + called(words, settings);
         }
-        if (l.unit == Unit::count && (key == QLatin1String("count") || key.isEmpty())) return number(l.value);
-        const QString figure_ = l.unit == Unit::minorMoney && settings
-                                    ? amount(Money{std::llround(l.value)}, *settings)
-                                    : figure(l, tenths);
-        return figure_ + QStringLiteral(", ") + called(key);
+        if (l.unit == Unit::count && (key == QLatin1String("count") || key.isEmpty()))
+            return workingNumber(l.value);
+        const QString figure_ = l.unit == Unit::minorMoney ? amount(Money{std::llround(l.value)}, settings)
+                                                           : figure(l, settings, tenths);
+        return figure_ + QStringLiteral(", ") + called(key, settings);
     }
 
-    static bool hasTenths(const Working& working) {
-        return std::any_of(working.begin(), working.end(), [](const WorkingLine& l) {
-            return l.unit == Unit::celsius && l.value != std::round(l.value);
+    static bool hasTenths(const Working& working, Units units) {
+        return std::any_of(working.begin(), working.end(), [&](const WorkingLine& l) {
+            return l.unit == Unit::celsius && temperatureFigure(l.value, units).contains(QLatin1Char('.'));
         });
     }
 
@@ -136,7 +132,7 @@ public:
         return l.basis == Basis::computed || (l.basis == Basis::mine && count && l.source.empty());
     }
 
-    static QString line(const WorkingLine& l, const model::Settings* settings, bool tenths) {
+    static QString line(const WorkingLine& l, const model::Settings& settings, bool tenths) {
         QString s = sign(l.step) + figureAndKey(l, settings, tenths);
         if (!l.subject.empty()) s += QStringLiteral(", ") + text(l.subject);
         if (basisGoesWithoutSaying(l)) return s;
@@ -215,20 +211,18 @@ QString basisWords(Basis basis) {
     return WorkingWordingSay::basis(basis);
 }
 
-QStringList lines(const Working& working) {
+QStringList lines(const Working& working, const model::Settings& settings) {
     QStringList out;
-    const bool tenths = WorkingWordingSay::hasTenths(working);
+    const bool tenths = WorkingWordingSay::hasTenths(working, settings);
     for (const auto& l : working)
-        out << WorkingWordingSay::line(l, nullptr, tenths);
+        out << WorkingWordingSay::line(l, settings, tenths);
     return out;
 }
 
-QStringList lines(const Working& working, const model::Settings& settings) {
-    QStringList out;
-    const bool tenths = WorkingWordingSay::hasTenths(working);
-    for (const auto& l : working)
-        out << WorkingWordingSay::line(l, &settings, tenths);
-    return out;
+QStringList lines(const Working& working, model::UnitSystem units) {
+    model::Settings settings;
+    settings.units = units;
+    return lines(working, settings);
 }
 
 std::vector<WorkingGroup> groups(const QStringList& lines, const Working& working) {

@@ -85,8 +85,13 @@ void ContainersPage::showVolume() {
         volume_->setChecked(false);
         return;
     }
-    const FigureFacts facts{
-        figure.figure, tr("when filled to the rim"), figure.working, std::nullopt, {}, {}};
+    const FigureFacts facts{figure.figure,
+                            tr("when filled to the rim"),
+                            figure.working,
+                            std::nullopt,
+                            {},
+                            {},
+                            bench_.season().theSettings().units};
     volume_->setFacts(facts);
     working_->setFacts(facts);
 }

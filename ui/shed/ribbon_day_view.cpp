@@ -56,7 +56,8 @@ QWidget* ribbonView(Workbench& bench, Day day, std::shared_ptr<const plan::Ribbo
                             row.working,
                             model::Ref{model::TableKind::ribbons, plan->ribbon.value},
                             RibbonDayView::tr("Show its reels and ends"),
-                            {}};
+                            {},
+                            bench.season().theSettings().units};
     figure->setFacts(facts);
     working->setFacts(facts);
     figure->setVisible(!row.figure.isEmpty());

@@ -100,7 +100,7 @@ QWidget* WelcomePage::makeQuestions() {
     near_->setCompleter(completer(places, near_));
     first_ = dateField("first.first", tr("First thing to cut"), proposed_.first);
     last_ = dateField("first.last", tr("Last thing to cut"), proposed_.last);
-    units_ = new Segments(tr("Measured in"), {tr("mm, litres, °C"), tr("inches, pints, °F")});
+    units_ = new Segments(tr("Measured in"), {tr("mm, litres, °C"), tr("inches, US fl oz, °F")});
     units_->setObjectName(QStringLiteral("first.units"));
     units_->setCurrent(proposed_.units == model::UnitSystem::metric ? 0 : 1);
     currency_ = field("first.currency", tr("Money"));

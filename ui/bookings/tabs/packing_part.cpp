@@ -142,8 +142,13 @@ void PackingPart::fillWater() {
         carry_->setChecked(false);
         return;
     }
-    const FigureFacts facts{
-        carryWords(*packed_), tr("of water to carry"), packed_->carryWorking, std::nullopt, {}, {}};
+    const FigureFacts facts{carryWords(*packed_, bench_.season()),
+                            tr("of water to carry"),
+                            packed_->carryWorking,
+                            std::nullopt,
+                            {},
+                            {},
+                            bench_.season().theSettings().units};
     carry_->setFacts(facts);
     working_->setFacts(facts);
     for (const auto& words : waterLines(bench_.season(), *packed_)) {

@@ -110,7 +110,9 @@ void SheetTable::fillRow(std::size_t index) {
         }
         fillCover(cell, said);
         if (!cell.figure) continue;
-        cell.figure->setFacts(factsOf(*said.figure));
+        auto facts = factsOf(*said.figure);
+        facts.units = bench_.season().theSettings().units;
+        cell.figure->setFacts(facts);
         markAs(cell.figure, "asks", said.tone == SheetCell::Tone::asks);
         const bool words = !sheet_.columns[static_cast<std::size_t>(c)].right; // rather than a number
         markAs(cell.figure, "quiet", words || said.tone == SheetCell::Tone::second);

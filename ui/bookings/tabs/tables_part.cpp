@@ -177,10 +177,11 @@ void TablesPart::fillKinds() {
         button->setVisible(record != nullptr);
         button->setChecked(t == chosen_);
         if (!record) continue;
-        const QString fits = fitWords(table);
+        const QString fits = fitWords(table, bench_.season());
         button->setWords(
             tr("%1 × %2").arg(record->howMany).arg(text(record->label)),
-            tr(", %1: %2").arg(tableSize(table), fits.isEmpty() ? tr("nothing stands there") : fits));
+            tr(", %1: %2")
+                .arg(tableSize(table, bench_.season()), fits.isEmpty() ? tr("nothing stands there") : fits));
     }
 }
 
@@ -225,13 +226,19 @@ void TablesPart::showChosen() {
     end_->setVisible(table.onEach > 0);
     fit_->setVisible(table.fit.has_value());
     if (table.fit) {
-        const FigureFacts facts{
-            fitWords(table), tr("at %1").arg(text(record->label)), table.fit->working, std::nullopt, {}, {}};
+        const FigureFacts facts{fitWords(table, season),
+                                tr("at %1").arg(text(record->label)),
+                                table.fit->working,
+                                std::nullopt,
+                                {},
+                                {},
+                                season.theSettings().units};
         fit_->setFacts(facts);
         working_->setFacts(facts);
     }
     QStringList words;
-    for (const auto& one : {standingWords(season, table), sightWords(table), largestWords(season, table)})
+    for (const auto& one :
+         {standingWords(season, table), sightWords(table, season), largestWords(season, table)})
         if (!one.isEmpty()) words << one;
     facts_->setText(breakable(words.join(QLatin1Char('\n'))));
     facts_->setVisible(!words.isEmpty());

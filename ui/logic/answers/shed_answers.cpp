@@ -4,6 +4,7 @@
 #include "core/plan/shed/ribbon_days.h"
 #include "core/plan/shed_plan.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/shed/shelf_rows.h"
 
 #include <QCoreApplication>
@@ -46,9 +47,10 @@ std::optional<Want> firstRibbon(const model::Season& season, const plan::Plan& p
         for (const auto& cut : day->ribbons) {
             const auto* r = season.ribbons.find(cut->ribbon);
             if (!r || cut->missingLength.value <= 0) continue;
-            return Want{day->day,
-                        ShedAnswersSay::tr("%1, %2 short").arg(text(r->name), metres(cut->missingLength)),
-                        bookingTitles(season, day->bookings)};
+            return Want{
+                day->day,
+                ShedAnswersSay::tr("%1, %2 short").arg(text(r->name), reelWords(cut->missingLength, season)),
+                bookingTitles(season, day->bookings)};
         }
     }
     return std::nullopt;
@@ -105,10 +107,11 @@ Answer ribbonsAnswer(const model::Season& season, const plan::Plan& plan) {
     for (const auto& l : season.ribbonLengths)
         all += l.length.value;
     const int kinds = static_cast<int>(season.ribbons.size());
-    return {{ShedAnswersSay::tr("%1 of %n ribbon(s)", nullptr, kinds).arg(metres(Millimetres(all))),
-             Weight::strong},
-            {plan.shed ? ShedAnswersSay::tr(" on the reels and in ends; nothing runs short.")
-                       : ShedAnswersSay::tr(" on the reels and in ends.")}};
+    return {
+        {ShedAnswersSay::tr("%1 of %n ribbon(s)", nullptr, kinds).arg(reelWords(Millimetres(all), season)),
+         Weight::strong},
+        {plan.shed ? ShedAnswersSay::tr(" on the reels and in ends; nothing runs short.")
+                   : ShedAnswersSay::tr(" on the reels and in ends.")}};
 }
 
 Answer sundriesAnswer(const model::Season& season, const plan::Plan& plan) {

@@ -5,6 +5,7 @@
 #include "ui/logic/fields/colour_reading.h"
 #include "ui/logic/fields/units.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -43,7 +44,7 @@ QString rounded(double x, int decimals) {
 
 QString figureText(const Season& season, TableKind kind, const FieldInfo& field, double stored) {
     const Measure m = measureOf(kind, field, season.theSettings().units);
-    const double x = m.worth == 1 ? stored : stored / m.worth;
+    const double x = m.worth == 1 ? stored : stored / m.worth + m.nought;
     const bool counts = field.kind == FieldKind::whole && m.worth == 1; // then a comma cannot be a point
     const QString figure = counts           ? whole(std::llround(x))
                            : m.decimals < 0 ? text(exchange::decimalText(x))
@@ -104,7 +105,7 @@ QString shownText(const Season& season, TableKind kind, const FieldInfo& field, 
     if (field.kind == FieldKind::colour) return colourName(words);
     const auto* real = std::get_if<double>(&value);
     if (!real || field.unit != "C") return words;
-    return QString::number(*real, 'f', 1) + words.mid(words.indexOf(QLatin1Char(' '))); // as its neighbours
+    return temperatureWords(*real, season, 1); // as its neighbours
 }
 
 Value valueOf(const Season& season, model::Ref ref, std::string_view name) {

@@ -27,9 +27,8 @@ QString wordText(std::string_view word);
 QString recordWords(const model::Season& season, model::TableKind kind, std::int64_t id);
 
 /// The value as shown and typed: "Sat 11 Sep 2027", "Sat 11 Sep 2027, 18:30", "£9.50", "75 mm",
-/// "2.95 in", "5 days", "18:30"; empty when blank. Lengths and weights in the season's system of units:
-/// 1 in = 25.4 mm and 1 lb = 0.45359237 kg exactly (international yard and pound agreement of 1959).
-/// Volumes stay metric: the imperial and the US fluid ounce differ.
+/// "2.95 in", "5 days", "18:30"; empty when blank. In the season's system of units, fine enough that every
+/// millimetre, gram and millilitre and a hundredth of a degree come back as they were when typed again.
 QString fieldText(const model::Season& season, model::TableKind kind, const model::FieldInfo& field,
                   const model::Value& value);
 

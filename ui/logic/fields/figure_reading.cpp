@@ -115,7 +115,9 @@ private:
 
     [[nodiscard]] FieldReading readMeasure(const QString& typed, const Split& parts) const {
         const Measure own = measureOf(kind_, field_, season_.theSettings().units);
-        const bool fahrenheit = isFahrenheit(field_.unit, parts.unit);
+        const bool fahrenheit =
+            isFahrenheit(field_.unit, parts.unit) ||
+            (own.nought != 0 && (parts.unit.isEmpty() || parts.unit == QStringLiteral("°")));
         const auto worth = parts.unit.isEmpty() ? std::optional(own.worth)
                            : fahrenheit         ? std::optional(1.0)
                                                 : worthOf(field_.unit, parts.unit);

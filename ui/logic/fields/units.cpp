@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/fields/units.h"
 
+#include "core/base/conversion.h"
 #include "ui/logic/format.h"
 
 #include <QCoreApplication>
@@ -15,11 +16,11 @@ using model::FieldInfo;
 using model::TableKind;
 using model::UnitSystem;
 
-constexpr double inch = 25.4;
-constexpr double foot = 304.8;
-constexpr double yard = 914.4;
-constexpr double mile = 1.609344;
-constexpr double pound = 453.59237;
+constexpr double inch = millimetresInInch;
+constexpr double foot = millimetresInFoot;
+constexpr double yard = millimetresInYard;
+constexpr double mile = kilometresInMile;
+constexpr double pound = gramsInPound;
 
 QString unitWord(const char* word) {
     return QCoreApplication::translate("Unit", word);
@@ -74,10 +75,24 @@ const Worths& lengths() {
 }
 
 const Worths& volumes() {
-    static const Worths w{{QStringLiteral("ml"), 1},       {QStringLiteral("cl"), 10},
-                          {QStringLiteral("dl"), 100},     {QStringLiteral("l"), 1000},
-                          {QStringLiteral("litre"), 1000}, {QStringLiteral("litres"), 1000},
-                          {QStringLiteral("liter"), 1000}, {QStringLiteral("liters"), 1000}};
+    static const Worths w{{QStringLiteral("ml"), 1},
+                          {QStringLiteral("cl"), 10},
+                          {QStringLiteral("dl"), 100},
+                          {QStringLiteral("l"), 1000},
+                          {QStringLiteral("litre"), 1000},
+                          {QStringLiteral("litres"), 1000},
+                          {QStringLiteral("liter"), 1000},
+                          {QStringLiteral("liters"), 1000},
+                          {QStringLiteral("us fl oz"), millilitresInUsFluidOunce},
+                          {QStringLiteral("us pt"), millilitresInUsPint},
+                          {QStringLiteral("us pint"), millilitresInUsPint},
+                          {QStringLiteral("us pints"), millilitresInUsPint},
+                          {QStringLiteral("us qt"), millilitresInUsQuart},
+                          {QStringLiteral("us quart"), millilitresInUsQuart},
+                          {QStringLiteral("us quarts"), millilitresInUsQuart},
+                          {QStringLiteral("us gal"), millilitresInUsGallon},
+                          {QStringLiteral("us gallon"), millilitresInUsGallon},
+                          {QStringLiteral("us gallons"), millilitresInUsGallon}};
     return w;
 }
 
@@ -121,7 +136,10 @@ const Worths& plain(std::string_view stored) {
         {QStringLiteral("°"), 1}, {QStringLiteral("degrees"), 1}, {QStringLiteral("deg"), 1}};
     static const Worths stems{{QStringLiteral("stems"), 1}, {QStringLiteral("stem"), 1}};
     static const Worths pieces{{QStringLiteral("pieces"), 1}, {QStringLiteral("piece"), 1}};
-    static const Worths warmth{{QStringLiteral("c days"), 1}, {QStringLiteral("°c days"), 1}};
+    static const Worths warmth{{QStringLiteral("c days"), 1},
+                               {QStringLiteral("°c days"), 1},
+                               {QStringLiteral("f days"), 5.0 / 9},
+                               {QStringLiteral("°f days"), 5.0 / 9}};
     if (stored == "%") return percent;
     if (stored == "C") return celsius;
     if (stored == "degrees") return degrees;
@@ -149,7 +167,10 @@ std::pair<const Worths*, double> tableFor(std::string_view stored) {
 Measure measureOf(TableKind kind, const FieldInfo& field, UnitSystem system) {
     const bool imperial = system == UnitSystem::imperial;
     if (field.unit == "mm") return lengthOf(kind, field, system);
-    if (field.unit == "ml") return symbol(QStringLiteral("ml"));
+    if (field.unit == "ml")
+        return imperial
+                   ? symbol(unitWord(QT_TRANSLATE_NOOP("Unit", "US fl oz")), millilitresInUsFluidOunce, 2)
+                   : symbol(QStringLiteral("ml"));
     if (field.unit == "g")
         return imperial ? symbol(QStringLiteral("oz"), pound / 16, 2) : symbol(QStringLiteral("g"));
     if (field.unit == "kg")
@@ -158,8 +179,13 @@ Measure measureOf(TableKind kind, const FieldInfo& field, UnitSystem system) {
         return imperial ? symbol(unitWord(QT_TRANSLATE_NOOP("Unit", "miles")), mile, 2)
                         : symbol(QStringLiteral("km"));
     if (field.unit == "%") return symbol(QStringLiteral("%"));
-    if (field.unit == "C") return symbol(QStringLiteral("°C"));
-    if (field.unit == "C days") return symbol(QStringLiteral("°C days"));
+    if (field.unit == "C") {
+        Measure degrees = symbol(imperial ? QStringLiteral("°F") : QStringLiteral("°C"));
+        if (imperial) degrees.worth = 5.0 / 9, degrees.nought = 32, degrees.decimals = 3;
+        return degrees;
+    }
+    if (field.unit == "C days")
+        return imperial ? symbol(QStringLiteral("°F days"), 5.0 / 9, 2) : symbol(QStringLiteral("°C days"));
     if (field.unit == "minutes") return symbol(QStringLiteral("min"));
     if (field.unit == "hours")
         return counted(QT_TRANSLATE_NOOP("Unit", "hours"), QT_TRANSLATE_NOOP("Unit", "hour"));

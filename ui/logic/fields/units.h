@@ -16,13 +16,14 @@ struct Measure {
     QString one;       ///< for exactly one: "day"; the same as `unit` for symbols
     double worth = 1;  ///< stored units in one shown
     int decimals = -1; ///< at most so many; -1: as many as it takes
+    double nought = 0; ///< what is shown for nought: 32 °F
 };
 
 Measure measureOf(model::TableKind kind, const model::FieldInfo& field, model::UnitSystem system);
 
 /// What one `typed` unit is worth in the field's stored unit; nothing for a unit of something else.
-/// 1 in = 25.4 mm, 1 ft = 304.8 mm, 1 yd = 914.4 mm, 1 mile = 1.609344 km and 1 lb = 0.45359237 kg are
-/// exact (international yard and pound agreement of 1959); 1 oz is a sixteenth of a pound.
+/// Exact, see core/base/conversion.h. A pint or an ounce of water without a "US" is refused: there are
+/// others.
 std::optional<double> worthOf(std::string_view storedUnit, const QString& typed);
 
 /// Degrees Fahrenheit were typed for a field in degrees Celsius.

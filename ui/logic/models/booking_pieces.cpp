@@ -243,7 +243,7 @@ PieceAsked readDesign(const model::Season& season, std::int64_t count, const QSt
 const model::VenueTable* tableSaid(const model::Season& season, Id<model::Booking> booking,
                                    const QString& said) {
     const QString wanted = foldedForFinding(said);
-    for (const auto* t : tablesOf(season, booking)) {
+    for (const auto* t : ui::tablesOf(season, booking)) {
         const QString label = foldedForFinding(text(t->label));
         const QString several = foldedForFinding(tableWords(*t)).section(QLatin1Char(' '), 1);
         if (wanted == label || wanted == several) return t;

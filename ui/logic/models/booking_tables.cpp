@@ -2,6 +2,7 @@
 #include "ui/logic/models/booking_tables.h"
 
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>
@@ -33,7 +34,7 @@ public:
         return tr("%1 of %2").arg(tables, covers);
     }
 
-    static QString across(const QString& mm) { return tr("%1 mm across").arg(mm); }
+    static QString across(const QString& size) { return tr("%1 across").arg(size); }
 
     static QString usual(const QString& which) {
         return tr("%1: a usual size, common practice, no source. Measure one and mend it here.").arg(which);
@@ -213,10 +214,10 @@ QString tablesWords(const std::vector<model::VenueTable>& tables) {
     return list.join(QStringLiteral(", "));
 }
 
-QString tableSizeWords(const model::VenueTable& t) {
-    if (t.shape == model::TableShape::round) return BookingTablesSay::across(whole(t.length.value));
-    return QStringLiteral("%1 × %2 mm")
-        .arg(whole(t.length.value), whole(t.width.value_or(Millimetres{}).value));
+QString tableSizeWords(const model::VenueTable& t, Units units) {
+    if (t.shape == model::TableShape::round)
+        return BookingTablesSay::across(tableLengthWords(t.length, units));
+    return sidesWords(t.length, t.width.value_or(Millimetres{}), units);
 }
 
 bool hasUsualSize(const model::VenueTable& t) {
@@ -224,10 +225,11 @@ bool hasUsualSize(const model::VenueTable& t) {
     return t.length == usualTrestleLength && t.width == usualTrestleWidth;
 }
 
-QString usualSizeWords(const std::vector<const model::VenueTable*>& tables) {
+QString usualSizeWords(const std::vector<const model::VenueTable*>& tables, Units units) {
     QStringList sizes;
     for (const auto* t : tables) {
-        if (hasUsualSize(*t) && !sizes.contains(tableSizeWords(*t))) sizes << tableSizeWords(*t);
+        if (hasUsualSize(*t) && !sizes.contains(tableSizeWords(*t, units)))
+            sizes << tableSizeWords(*t, units);
     }
     return sizes.isEmpty() ? QString() : BookingTablesSay::usual(sizes.join(QStringLiteral(", ")));
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/model/bookings.h"
+#include "ui/logic/measures.h"
 
 #include <QString>
 
@@ -33,10 +34,10 @@ QString tableWords(const model::VenueTable& table);
 /// A table that stands alone: "the top table", "St Anne's table".
 QString loneTableWords(const model::VenueTable& table);
 /// "1830 x 760 mm", "1500 mm across"
-QString tableSizeWords(const model::VenueTable& table);
+QString tableSizeWords(const model::VenueTable& table, Units units);
 /// The table has the size taken for want of a better.
 bool hasUsualSize(const model::VenueTable& table);
 /// What to say while some table of the venue has a size nobody measured; empty when none has.
-QString usualSizeWords(const std::vector<const model::VenueTable*>& tables);
+QString usualSizeWords(const std::vector<const model::VenueTable*>& tables, Units units);
 
 } // namespace withy::ui

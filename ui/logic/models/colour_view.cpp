@@ -83,6 +83,7 @@ struct ColourWriter {
         const auto wishes =
             booking ? coloursOf(season, *booking) : std::vector<const model::BookingColour*>{};
         view.wished = !wishes.empty();
+        view.units = season.theSettings().units;
         view.other = shown.balance.otherShare;
         for (std::size_t i = 0; i < wishes.size() && i < shown.balance.wishes.size(); ++i)
             addWish(*wishes[i], shown.balance.wishes[i], shown);
@@ -94,6 +95,7 @@ struct ColourWriter {
 
     void writeOwn(std::vector<ShownPart> parts) {
         const auto own = ownColours(parts);
+        view.units = season.theSettings().units;
         std::vector<designs::ColourWish> asked;
         for (const auto& [colour, name] : own)
             asked.push_back({colour, std::nullopt});

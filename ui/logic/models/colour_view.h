@@ -37,6 +37,7 @@ struct ColourView {
     QStringList sentences;         ///< what is short and why, what is not counted
     std::optional<ColourMendOffer> mend;
     QString means; ///< the drawing in words
+    model::UnitSystem units = model::UnitSystem::metric; ///< of the workings
     bool wished = false;
     bool real = false; ///< counted stems, not the design
 

@@ -2,6 +2,7 @@
 #include "ui/logic/models/cover_words.h"
 
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/stem_sources.h"
 
@@ -103,7 +104,7 @@ private:
     [[nodiscard]] QString leftOut(const plan::LeftOut& out) const {
         const QString plant = nameIn(season_.plants, out.plant);
         return out.reason == plan::LeftOutReason::tooShort
-                   ? tr("%1 is %2 mm too short for it.").arg(plant, whole(out.missing.value))
+                   ? tr("%1 is %2 too short for it.").arg(plant, lengthWords(out.missing, season_))
                    : tr("%1 has no day on which it may be cut for this.").arg(plant);
     }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/models/design_words.h"
 
 #include <QCoreApplication>
@@ -31,10 +32,11 @@ void addCutLengths(std::vector<DesignFigure>& out, const model::Season& season,
         const auto& cut = by[static_cast<std::size_t>(tier)];
         if (!cut) continue;
         if (!f.figure.isEmpty()) {
-            others << DesignFiguresSay::tr("%1 %2").arg(tierWords(tier), whole(cut->length.value));
+            others << DesignFiguresSay::tr("%1 %2").arg(
+                tierWords(tier), lengthFigure(static_cast<double>(cut->length.value), season));
             continue;
         }
-        f.figure = DesignFiguresSay::tr("%1 mm").arg(cut->length.value);
+        f.figure = lengthWords(cut->length, season);
         f.working = cut->working;
         f.note = DesignFiguresSay::tr("%1 tier").arg(tierWords(tier));
     }
@@ -53,7 +55,8 @@ void addWater(std::vector<DesignFigure>& out, const model::Season& season, const
               const plan::DesignPlan& plan) {
     if (!plan.water) return;
     const auto* c = d.container ? season.containers.find(*d.container) : nullptr;
-    out.push_back({DesignFiguresSay::tr("Water"), DesignFiguresSay::tr("%1 ml").arg(plan.water->water.value),
+    out.push_back({DesignFiguresSay::tr("Water"),
+                   millilitresWords(static_cast<double>(plan.water->water.value), season),
                    c ? DesignFiguresSay::tr("into the %1, with the stems in").arg(text(c->name)) : QString(),
                    DesignFiguresSay::tr("of water for a piece"), plan.water->working,
                    c ? std::optional(model::Ref{model::TableKind::containers, c->id.value}) : std::nullopt,
@@ -75,10 +78,10 @@ QString finishWords(const model::Design& d) {
     return {};
 }
 
-void addRibbon(std::vector<DesignFigure>& out, const model::Design& d, const plan::DesignPlan& plan) {
+void addRibbon(std::vector<DesignFigure>& out, const model::Season& season, const model::Design& d,
+               const plan::DesignPlan& plan) {
     if (!plan.ribbon) return;
-    out.push_back({DesignFiguresSay::tr("Ribbon"),
-                   DesignFiguresSay::tr("%1 mm").arg(plan.ribbon->length.value), finishWords(d),
+    out.push_back({DesignFiguresSay::tr("Ribbon"), lengthWords(plan.ribbon->length, season), finishWords(d),
                    DesignFiguresSay::tr("of ribbon for a piece"), plan.ribbon->working,
                    d.ribbonMix ? std::optional(model::Ref{model::TableKind::ribbonMixes, d.ribbonMix->value})
                                : std::nullopt,
@@ -96,11 +99,11 @@ void addNeck(std::vector<DesignFigure>& out, const plan::DesignPlan& plan) {
                    {}});
 }
 
-void addWeight(std::vector<DesignFigure>& out, const plan::DesignPlan& plan) {
+void addWeight(std::vector<DesignFigure>& out, const model::Season& season, const plan::DesignPlan& plan) {
     if (!plan.weight) return;
     const double kg = static_cast<double>(plan.weight->total.value) / 1000;
     out.push_back({DesignFiguresSay::tr("Weight"),
-                   DesignFiguresSay::tr("%1 kg").arg(QString::number(kg, 'f', 2)),
+                   weightWords(kg, season, 2),
                    plan.weight->containerUnknown
                        ? DesignFiguresSay::tr("and the empty container, which was not weighed")
                        : QString(),
@@ -159,9 +162,9 @@ std::vector<DesignFigure> designFigures(const model::Season& season, const plan:
     const auto& p = *found->second;
     addCutLengths(out, season, p);
     addWater(out, season, *d, p);
-    addRibbon(out, *d, p);
+    addRibbon(out, season, *d, p);
     addNeck(out, p);
-    addWeight(out, p);
+    addWeight(out, season, p);
     addMinutes(out, *d, p);
     return out;
 }

@@ -3,6 +3,7 @@
 
 #include "ui/logic/fields/field_text.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 
 #include <QCoreApplication>
 
@@ -168,13 +169,11 @@ QString tierWords(model::Tier tier) {
     return {};
 }
 
-QString stemLengthWords(const model::Plant& p) {
-    const auto cm = [](Millimetres mm) {
-        return QString::number(static_cast<double>(mm.value) / 10, 'g', 4);
-    };
+QString stemLengthWords(const model::Plant& p, Units units) {
     if (p.stemLengthMin && p.stemLengthMax)
-        return DesignWordsSay::tr("%1 to %2 cm").arg(cm(*p.stemLengthMin), cm(*p.stemLengthMax));
-    if (p.stemLengthMax) return DesignWordsSay::tr("up to %1 cm").arg(cm(*p.stemLengthMax));
+        return DesignWordsSay::tr("%1 to %2")
+            .arg(tapeFigure(*p.stemLengthMin, units), tapeWords(*p.stemLengthMax, units));
+    if (p.stemLengthMax) return DesignWordsSay::tr("up to %1").arg(tapeWords(*p.stemLengthMax, units));
     return {};
 }
 

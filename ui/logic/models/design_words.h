@@ -3,6 +3,7 @@
 
 #include "core/plan/plan.h"
 #include "ui/logic/edits/design_edits.h"
+#include "ui/logic/measures.h"
 
 #include <QString>
 #include <QStringList>
@@ -41,7 +42,7 @@ QString slotWords(const model::Season& season, const model::Slot& slot, int numb
 QString purposeWords(model::Purpose purpose);
 QString tierWords(model::Tier tier);
 /// "35 to 55 cm"; empty when neither is known.
-QString stemLengthWords(const model::Plant& plant);
+QString stemLengthWords(const model::Plant& plant, Units units);
 
 /// What was typed for a plant is no plant's name, or the start of several.
 QString noPlantWords(const QString& typed, int alike);

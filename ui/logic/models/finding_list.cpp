@@ -191,7 +191,7 @@ std::vector<ListedFinding> findingsOfSeason(const model::Season& season, const p
 }
 
 QString sentence(const model::Season& season, const ListedFinding& listed) {
-    const QString words = sentence(listed.finding);
+    const QString words = sentence(listed.finding, season);
     const auto* booking = listed.booking ? season.bookings.find(*listed.booking) : nullptr;
     return booking ? QCoreApplication::translate("Finding", "%1: %2").arg(text(booking->title), words)
                    : words;

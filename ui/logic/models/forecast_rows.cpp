@@ -4,6 +4,7 @@
 #include "ui/logic/answers/garden_answers.h"
 #include "ui/logic/format.h"
 #include "ui/logic/garden_words.h"
+#include "ui/logic/measures.h"
 
 #include <QCoreApplication>
 
@@ -149,12 +150,12 @@ QString leadFigure(const plan::Plan& plan) {
                     : ForecastRowsSay::tr("%n day(s) behind", nullptr, -days);
 }
 
-QString leadWarmth(const plan::Plan& plan) {
+QString leadWarmth(const model::Season& season, const plan::Plan& plan) {
     if (!plan.garden || !plan.garden->lead) return {};
     const auto& lead = *plan.garden->lead;
-    QString words = ForecastRowsSay::tr("Warmth since %1: %2 °C days, and %3 in a usual year by now.")
-                        .arg(shortDay(lead.origin), whole(std::llround(lead.heatSum)),
-                             whole(std::llround(lead.normalSum)));
+    QString words = ForecastRowsSay::tr("Warmth since %1: %2, and %3 in a usual year by now.")
+                        .arg(shortDay(lead.origin), warmthWords(lead.heatSum, season),
+                             warmthFigure(lead.normalSum, season));
     words += QLatin1Char(' ') + ForecastRowsSay::tr("%n day(s) measured", nullptr, plan.garden->measuredDays);
     if (plan.garden->forecastDays > 0)
         words += ForecastRowsSay::tr(", %n forecast", nullptr, plan.garden->forecastDays);

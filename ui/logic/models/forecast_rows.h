@@ -54,7 +54,7 @@ Answer forecastAnswer(const model::Season& season, const plan::Plan& plan);
 /// "6 days ahead", "as in a usual year"; empty without a lead.
 QString leadFigure(const plan::Plan& plan);
 /// "Heat so far 1,318 °C days; a usual year has 1,244 by now. 158 days measured, 7 forecast."
-QString leadWarmth(const plan::Plan& plan);
+QString leadWarmth(const model::Season& season, const plan::Plan& plan);
 /// "Why 6 days early", "Why its dates stand"; empty for a patch without dates.
 QString whyHead(const plan::PatchOutlook& outlook);
 /// "First stems between 3 and 12 July in six years of ten."

@@ -5,6 +5,7 @@
 #include "core/plan/shed/ribbon_days.h"
 #include "core/plan/shed_plan.h"
 #include "ui/logic/edits/shed_edits.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/shed/kit_working.h"
 #include "ui/logic/shed/shelf_rows.h"
 #include "ui/logic/shed_words.h"
@@ -212,7 +213,7 @@ private:
             if (ribbon) row.dot = ribbon->colour;
             QStringList cuts;
             for (const auto& cut : need.cuts)
-                cuts << tr("%1 × %2 mm").arg(whole(cut.pieces.value), whole(cut.each.value));
+                cuts << tr("%1 × %2").arg(whole(cut.pieces.value), lengthWords(cut.each, season_));
             row.under = cuts.join(QStringLiteral(" · "));
             row.cells = {ribbonNeeded(need, name),
                          ribbonOnHand(need),
@@ -223,9 +224,9 @@ private:
         return rows;
     }
 
-    static SheetCell ribbonNeeded(const plan::RibbonNeed& need, const QString& name) {
+    [[nodiscard]] SheetCell ribbonNeeded(const plan::RibbonNeed& need, const QString& name) const {
         SheetFigure f;
-        f.words = metres(need.needed);
+        f.words = reelWords(need.needed, season_);
         f.means = tr("of %1 needed").arg(name);
         f.working = need.working;
         f.leadsTo = model::Ref{TableKind::ribbons, need.ribbon.value};
@@ -234,12 +235,17 @@ private:
     }
 
     SheetCell ribbonOnHand(const plan::RibbonNeed& need) {
-        if (need.onHand) return {metres(*need.onHand), {}};
+        if (need.onHand) return {reelWords(*need.onHand, season_), {}};
         ++uncounted_;
         SheetCell cell{tr("nobody has measured it yet"), SheetCell::Tone::asks};
-        cell.field =
-            SheetField{TableKind::ribbonLengths, "length", need.ribbon.value, tr("a reel, such as 9.4 m")};
+        cell.field = SheetField{TableKind::ribbonLengths, "length", need.ribbon.value,
+                                tr("a reel, such as %1").arg(reelExample())};
         return cell;
+    }
+
+    [[nodiscard]] QString reelExample() const {
+        return Units(season_).imperial() ? reelWords(Millimetres(9144), season_, 0)
+                                         : reelWords(Millimetres(9400), season_, 1);
     }
 
     SheetCell ribbonShort(const plan::RibbonNeed& need, const QString& name) {
@@ -247,9 +253,9 @@ private:
         const auto lacking = ribbonLacking(season_, shed_, booking_, need);
         if (!lacking) return {tr("not planned"), SheetCell::Tone::second};
         if (lacking->value == 0) return {tr("none"), SheetCell::Tone::second};
-        short_ << tr("%1 of %2").arg(metres(*lacking), name);
+        short_ << tr("%1 of %2").arg(reelWords(*lacking, season_), name);
         SheetFigure f;
-        f.words = metres(*lacking);
+        f.words = reelWords(*lacking, season_);
         f.means = tr("of %1 short").arg(name);
         const auto* cut = cutOf(need.ribbon);
         f.working = cut ? cut->working : need.working;
@@ -316,7 +322,7 @@ private:
     SheetRow water() const {
         auto row = rowOf(QStringLiteral("water"), tr("Water for the pieces"), {});
         SheetFigure f;
-        f.words = tr("%1 litres").arg(litres(kit_.water.litres)) +
+        f.words = litresWords(kit_.water.litres, season_) +
                   (kit_.water.unknownUses > 0 ? tr(" at least") : QString());
         f.means = tr("of water to fill in");
         f.working = kit_.water.working;

@@ -43,6 +43,7 @@ public:
     Board board(const std::vector<Day>& days) {
         Board out;
         out.heatLimit = season_.theSettings().heatLimitCelsius;
+        out.units = season_.theSettings().units;
         for (const Day day : days)
             out.days.push_back(dayOf(day));
         setHours(out);
@@ -133,9 +134,7 @@ private:
             else
                 words << RunUpBoardSay::tr("%n day(s) after", nullptr, -ahead);
         }
-        if (!out.heat.empty())
-            words << RunUpBoardSay::tr("up to %1 °C")
-                         .arg(std::lround(*std::max_element(out.heat.begin(), out.heat.end())));
+        if (!out.heat.empty()) words << warmestWords(out, season_);
         out.rest = words.join(QStringLiteral(" · "));
     }
 

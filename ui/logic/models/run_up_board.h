@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/plan/run_up_plan.h"
+#include "ui/logic/measures.h"
 
 #include <QString>
 
@@ -66,6 +67,7 @@ struct Board {
     int firstHour = 6;
     int lastHour = 20;
     double heatLimit = 0;
+    model::UnitSystem units = model::UnitSystem::metric; ///< in which temperatures are said
     std::vector<BoardDay> days;
     std::vector<std::pair<QString, QString>> key; ///< letter and booking, where several are shown
 };
@@ -80,5 +82,7 @@ Board weekBoard(const model::Season& season, const plan::Plan& plan, Day monday,
 LocalTime toFive(LocalTime t);
 /// "Cut 133", "Ribbon": a step in a word or two.
 QString shortStep(const plan::RunUpStep& step);
+/// "up to 24 °C", of a day whose heat is known.
+QString warmestWords(const BoardDay& day, Units units);
 
 } // namespace withy::ui

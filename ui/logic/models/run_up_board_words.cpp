@@ -4,6 +4,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace withy::ui {
 
 namespace {
@@ -19,6 +21,11 @@ struct BoardWordsSay {
 
 LocalTime toFive(LocalTime t) {
     return LocalTime::fromMinutes((t.minutesSinceEpoch() + 2) / 5 * 5);
+}
+
+QString warmestWords(const BoardDay& day, Units units) {
+    const double most = *std::max_element(day.heat.begin(), day.heat.end());
+    return BoardWordsSay::tr("up to %1").arg(temperatureWords(most, units, 0));
 }
 
 QString shortStep(const RunUpStep& s) {

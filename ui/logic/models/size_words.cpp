@@ -2,6 +2,7 @@
 #include "ui/logic/models/size_words.h"
 
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 
 #include <QCoreApplication>
 
@@ -15,29 +16,26 @@ class SizeWordsSay {
     Q_DECLARE_TR_FUNCTIONS(SizeFaults)
 
 public:
-    explicit SizeWordsSay(const plan::SizeFinding& f) : f_(f) {}
+    SizeWordsSay(const plan::SizeFinding& f, Units units) : f_(f), units_(units) {}
 
     [[nodiscard]] QString words() const {
         using plan::SizeFault;
         switch (f_.fault) {
         case SizeFault::deeperThanHigh:
-            return say(tr("%1: %2 mm deep inside, but only %3 mm high outside. Measure both again."));
+            return say(tr("%1: %2 deep inside, but only %3 high outside. Measure both again."));
         case SizeFault::widerInsideThanOut:
-            return say(tr("%1: %2 mm across inside, but only %3 mm outside. Measure both again."));
+            return say(tr("%1: %2 across inside, but only %3 outside. Measure both again."));
         case SizeFault::neckTallerThanJar:
-            return say(
-                tr("%1: a neck of %2 mm on a jar of %3 mm. Give the height of the straight neck alone."));
+            return say(tr("%1: a neck of %2 on a jar of %3. Give the height of the straight neck alone."));
         case SizeFault::ribbonWiderThanNeck:
-            return say(tr("%1: %2 mm wide on a neck of %3 mm, so it will ride over the rim or the shoulder. "
+            return say(tr("%1: %2 wide on a neck of %3, so it will ride over the rim or the shoulder. "
                           "Take a narrower one, or tie it lower."));
         case SizeFault::liftOverRim:
-            return say(
-                tr("%1: stem ends lifted by %2 mm, but it is only %3 mm deep: they would hang over the rim. "
-                   "Lift them less, or take a deeper jar."));
+            return say(tr("%1: stem ends lifted by %2, but it is only %3 deep: they would hang over the rim. "
+                          "Lift them less, or take a deeper jar."));
         case SizeFault::endsOverWater:
-            return say(
-                tr("%1: stem ends lifted by %2 mm, the water stands at %3 mm: they are dry from the start. "
-                   "Fill it higher, or lift them less."));
+            return say(tr("%1: stem ends lifted by %2, the water stands at %3: they are dry from the start. "
+                          "Fill it higher, or lift them less."));
         default:
             return heads();
         }
@@ -48,18 +46,15 @@ private:
         using plan::SizeFault;
         switch (f_.fault) {
         case SizeFault::headsNarrowerThanJar:
-            return say(tr(
-                "%1 is %2 mm across, wider than the heads' spread of %3 mm: the jar decides how it fits."));
+            return say(
+                tr("%1 is %2 across, wider than the heads' spread of %3: the jar decides how it fits."));
         case SizeFault::headWiderThanSpread:
-            return say(
-                tr("%1: one head is %2 mm across, wider than the spread of %3 mm. Give the spread again."));
+            return say(tr("%1: one head is %2 across, wider than the spread of %3. Give the spread again."));
         case SizeFault::tiersOutOfOrder:
-            return say(
-                tr("%1: a lower tier stands at %2 mm, the next one at %3 mm. Put the heights in order."));
+            return say(tr("%1: a lower tier stands at %2, the next one at %3. Put the heights in order."));
         case SizeFault::tailOverGround:
-            return say(
-                tr("%1: tails of %2 mm lie on the table: %3 mm are free below the knot. Shorten them, or "
-                   "mean it."));
+            return say(tr("%1: tails of %2 lie on the table: %3 are free below the knot. Shorten them, or "
+                          "mean it."));
         default:
             return {};
         }
@@ -69,18 +64,19 @@ private:
         return pattern.arg(text(f_.subject), number(f_.first), number(f_.second));
     }
 
-    static QString number(double mm) { return whole(std::lround(mm)); }
+    [[nodiscard]] QString number(double mm) const { return lengthWords(mm, units_); }
 
     const plan::SizeFinding& f_;
+    Units units_;
 };
 
 } // namespace
 
-QString sizeWords(const plan::SizeFinding& finding) {
-    return SizeWordsSay(finding).words();
+QString sizeWords(const plan::SizeFinding& finding, Units units) {
+    return SizeWordsSay(finding, units).words();
 }
 
-QString sizeSentence(const plan::Finding& finding) {
+QString sizeSentence(const plan::Finding& finding, Units units) {
     const auto fault = plan::sizeFaultOf(finding.code);
     if (!fault || finding.subjects.size() < 2 || finding.numbers.size() < 2) return {};
     plan::SizeFinding size;
@@ -92,7 +88,7 @@ QString sizeSentence(const plan::Finding& finding) {
     const bool ofDesign = finding.place.table == model::TableKind::designs;
     if (ofDesign && finding.subjects[1] != size.subject)
         size.subject = finding.subjects[1] + ", " + size.subject;
-    return sizeWords(size);
+    return sizeWords(size, units);
 }
 
 } // namespace withy::ui

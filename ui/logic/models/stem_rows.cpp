@@ -5,6 +5,7 @@
 #include "core/model/origin.h"
 #include "core/plan/heat_working.h"
 #include "core/plan/run_up_plan.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/stem_sources.h"
 #include "ui/logic/run_up_words.h"
@@ -58,7 +59,7 @@ public:
         Answer out = stemCountsAnswer(season, plan);
         const int asking = countAsking(findings);
         if (asking == 0) return out;
-        out.push_back({sentence(findings.front().finding), AnswerPart::Weight::asks});
+        out.push_back({sentence(findings.front().finding, season), AnswerPart::Weight::asks});
         if (asking > 1)
             out.push_back(
                 {tr(" And %n more to look at, below.", nullptr, asking - 1), AnswerPart::Weight::plain});
@@ -115,7 +116,7 @@ private:
             row.cells.push_back({tr("in the %1").arg(whole(need.need.total.value)), SheetCell::Tone::second});
         }
         row.cells.push_back(whenCell(need));
-        row.cells.push_back({use.cutLength ? tr("%1 mm").arg(use.cutLength->value) : QString(), {}});
+        row.cells.push_back({use.cutLength ? lengthWords(*use.cutLength, season_) : QString(), {}});
         row.cells.push_back(windowCell(need, row.rest));
         return row;
     }
@@ -267,7 +268,7 @@ private:
         const auto tone =
             *celsius > season_.theSettings().heatLimitCelsius ? SheetCell::Tone::asks : SheetCell::Tone::text;
         SheetFigure f;
-        f.words = tr("%1 °C").arg(*celsius, 0, 'f', 0);
+        f.words = temperatureWords(*celsius, season_, 0);
         f.means = tr("at the warmest of round %1").arg(i + 1);
         if (all_.days)
             f.working = plan::warmestWorking(*all_.days, time.from, time.to, *celsius, season_.theSettings());

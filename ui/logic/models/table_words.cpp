@@ -2,6 +2,7 @@
 #include "ui/logic/models/table_words.h"
 
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/models/colour_view.h"
 
 #include <QCoreApplication>
@@ -39,20 +40,18 @@ NextTable nextTableOf(const model::Season& season, Id<model::Design> design, std
     return {};
 }
 
-QString onTableWords(const model::VenueTable& t, std::int64_t pieces) {
-    const QString size =
-        t.shape == model::TableShape::round || !t.width
-            ? TableWordsSay::tr("%1 mm across").arg(whole(t.length.value))
-            : TableWordsSay::tr("%1 × %2 mm").arg(whole(t.length.value), whole(t.width->value));
+QString onTableWords(const model::VenueTable& t, std::int64_t pieces, Units units) {
+    const QString size = t.shape == model::TableShape::round || !t.width
+                             ? TableWordsSay::tr("%1 across").arg(tableLengthWords(t.length, units))
+                             : sidesWords(t.length, *t.width, units);
     return TableWordsSay::tr("On %1, %2, %3, %4")
         .arg(text(t.label), size, TableWordsSay::tr("%n setting(s)", nullptr, static_cast<int>(t.covers)),
              TableWordsSay::tr("%n piece(s)", nullptr, static_cast<int>(pieces)));
 }
 
-QString offTableWords(double spread, double foot) {
-    return TableWordsSay::tr("From above: spread %1 mm, foot %2 mm. No table carries it yet.")
-        .arg(std::lround(spread))
-        .arg(std::lround(foot));
+QString offTableWords(double spread, double foot, Units units) {
+    return TableWordsSay::tr("From above: spread %1, foot %2. No table carries it yet.")
+        .arg(lengthWords(spread, units), lengthWords(foot, units));
 }
 
 } // namespace withy::ui

@@ -6,6 +6,7 @@
 #include "core/plan/run_up_plan.h"
 #include "ui/logic/edits/design_edits.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/models/colour_view.h"
 #include "ui/logic/models/week_steps.h"
 #include "ui/logic/run_up_words.h"
@@ -65,7 +66,7 @@ Use nextUse(const model::Season& season, const plan::Plan& plan, Id<model::Desig
 }
 
 /// Whom it is for, and how long it stands.
-QString standsWords(const plan::PieceWater& w, const model::Booking* booking) {
+QString standsWords(const plan::PieceWater& w, const model::Booking* booking, Units units) {
     double hours = 0;
     for (const auto& phase : w.phases)
         hours += phase.hours;
@@ -74,11 +75,11 @@ QString standsWords(const plan::PieceWater& w, const model::Booking* booking) {
                    ? WaterViewSay::tr("Stands %1, from the make-up to %2, for %3.")
                          .arg(hoursWords(hours), moment(w.standing->to), text(booking->title))
                    : WaterViewSay::tr("Stands %1, for %2.").arg(hoursWords(hours), text(booking->title));
-    return WaterViewSay::tr("No booking takes it yet: shown for two days at %1 °C.")
-        .arg(QString::number(w.phases.front().celsius, 'g', 3));
+    return WaterViewSay::tr("No booking takes it yet: shown for two days at %1.")
+        .arg(temperatureWords(w.phases.front().celsius, units));
 }
 
-void sayLevel(WaterView& view, const plan::PieceWater& w, const model::Booking* booking) {
+void sayLevel(WaterView& view, const plan::PieceWater& w, const model::Booking* booking, Units units) {
     const auto& c = w.course;
     const auto when = [](const std::optional<LocalTime>& at, double hours) {
         return at ? WaterViewSay::tr("by %1").arg(moment(*at))
@@ -103,16 +104,15 @@ void sayLevel(WaterView& view, const plan::PieceWater& w, const model::Booking* 
                                : WaterViewSay::tr("Left alone, the stem ends stand dry after %1.")
                                      .arg(hoursWords(*c.dryAfter)));
     } else if (!c.curve.empty()) {
-        const auto over = std::lround(c.curve.back().level - w.stemEnds);
-        view.sentences << WaterViewSay::tr("%1 mm still stand over the stem ends then.").arg(over);
+        const QString over = lengthWords(c.curve.back().level - w.stemEnds, units);
+        view.sentences << WaterViewSay::tr("%1 still stand over the stem ends then.").arg(over);
     }
 }
 
-void sayLitres(WaterView& view, const plan::PieceWater& w) {
+void sayLitres(WaterView& view, const plan::PieceWater& w, Units units) {
     if (w.course.toCarry.value <= 0) return;
     const double l = static_cast<double>(w.course.toCarry.value) / 1000;
-    const QString amount = l < 1 ? WaterViewSay::tr("%1 ml").arg(w.course.toCarry.value)
-                                 : WaterViewSay::tr("%1 litres").arg(litres(l));
+    const QString amount = l < 1 ? millilitresWords(l * 1000, units) : litresWords(l, units);
     view.litres = w.pieces > 1 ? WaterViewSay::tr("%1 for %2").arg(amount, whole(w.pieces)) : amount;
 }
 
@@ -157,19 +157,19 @@ WaterView waterView(const model::Season& season, const plan::Plan& plan, Id<mode
     const auto w = plan::pieceWater(season, design, use.booking, use.plan.get());
     if (!w) return view;
     drawCourse(view, *w);
-    sayLevel(view, *w, w->booking ? use.booking : nullptr);
-    sayLitres(view, *w);
-    view.sentences << standsWords(*w, w->booking ? use.booking : nullptr);
+    sayLevel(view, *w, w->booking ? use.booking : nullptr, season);
+    sayLitres(view, *w, season);
+    view.sentences << standsWords(*w, w->booking ? use.booking : nullptr, season);
     if (w->course.unknownDrinkers > 0)
         view.sentences << WaterViewSay::tr(
             "%n plant(s) (has|have) no figure for what a stem drinks, so it falls "
             "faster in truth.",
             nullptr, w->course.unknownDrinkers);
     view.working = w->course.working;
-    view.means = WaterViewSay::tr("Water from %1 mm down to %2 mm; the stem ends at %3 mm")
-                     .arg(std::lround(view.curve.front().level))
-                     .arg(std::lround(view.curve.back().level))
-                     .arg(std::lround(view.stemEnds));
+    view.means = WaterViewSay::tr("Water from %1 down to %2; the stem ends at %3")
+                     .arg(lengthWords(view.curve.front().level, season),
+                          lengthWords(view.curve.back().level, season), lengthWords(view.stemEnds, season));
+    view.units = season.theSettings().units;
     return view;
 }
 
@@ -191,10 +191,9 @@ QString growingOnWords(const model::Season& season, const plan::Plan& plan, Id<m
         const auto* plant = plan::bestPlant(season, slot->id);
         const auto grown = plant ? std::lround(plan::grownOn(*plant, time->phases)) : 0;
         if (grown > 0)
-            words << WaterViewSay::tr("%1 grows on: %2 mm taller by %3, for %4.")
-                         .arg(text(plant->name))
-                         .arg(grown)
-                         .arg(moment(time->to), text(use.booking->title));
+            words << WaterViewSay::tr("%1 grows on: %2 taller by %3, for %4.")
+                         .arg(text(plant->name), lengthWords(static_cast<double>(grown), season),
+                              moment(time->to), text(use.booking->title));
     }
     words.removeDuplicates();
     return words.join(QLatin1Char(' '));

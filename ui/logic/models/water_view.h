@@ -25,6 +25,7 @@ struct WaterView {
     std::vector<double> turns;   ///< hours at which a phase begins, but the first
     QStringList phases;          ///< "bench", "cool rest", "van", "venue"
     double hours = 0;            ///< from left to right
+    model::UnitSystem units = model::UnitSystem::metric; ///< what is in mm here is said in
     double depth = 0;            ///< mm
     double stemEnds = 0;         ///< mm
     std::optional<double> topUp; ///< hours

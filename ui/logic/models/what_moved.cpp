@@ -2,6 +2,7 @@
 #include "ui/logic/models/what_moved.h"
 
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/week_steps.h"
 
@@ -26,8 +27,8 @@ public:
         return tr("%1 stem(s)", nullptr, static_cast<int>(n)).arg(whole(n));
     }
 
-    static QString ribbon(Millimetres length) {
-        return tr("%1 m of ribbon").arg(QString::number(static_cast<double>(length.value) / 1000, 'f', 1));
+    static QString ribbon(Millimetres length, Units units) {
+        return tr("%1 of ribbon").arg(reelWords(length, units, 1));
     }
 
     static QString making(Minutes minutes) { return tr("%1 of making").arg(workWords(minutes)); }
@@ -136,7 +137,7 @@ QString whatMoved(const BookingThen& before, const BookingThen& after) {
         parts << WhatMovedSay::moreOrLess(WhatMovedSay::stems(std::abs(by)), by > 0);
     movedContainers(before, after, parts);
     if (const auto by = ribbonOf(after.plan) - ribbonOf(before.plan); by.value != 0)
-        parts << WhatMovedSay::moreOrLess(WhatMovedSay::ribbon(Millimetres(std::abs(by.value))),
+        parts << WhatMovedSay::moreOrLess(WhatMovedSay::ribbon(Millimetres(std::abs(by.value)), after.season),
                                           by.value > 0);
     if (const auto by = makingOf(after.plan) - makingOf(before.plan); by != 0)
         parts << WhatMovedSay::moreOrLess(WhatMovedSay::making(Minutes(std::abs(by))), by > 0);

@@ -24,8 +24,10 @@ Row gaugeRow(const papers::CuttingGauge& gauge, const QSizeF& sheet) {
     const double foot = sheet.height();
     const double most = foot - kGaugeLeast;
     row.ops.push_back(LineOp{{x, foot - most}, {x, foot - kGaugeLeast}, kHairline});
-    for (int mm = 20; mm <= most; mm += 10)
-        pen.across(foot - mm, x, x + (mm % 50 == 0 ? 2.4 : 1.4));
+    for (int i = 1; i * gauge.tick <= most; ++i) {
+        if (i * gauge.tick < kGaugeLeast) continue;
+        pen.across(foot - i * gauge.tick, x, x + (i % gauge.ticksToLong == 0 ? 2.4 : 1.4));
+    }
     auto marks = gauge.marks;
     std::stable_sort(marks.begin(), marks.end(), [](const auto& a, const auto& b) { return a.mm > b.mm; });
     double free = 0; // the lowest point, from the top, that words take

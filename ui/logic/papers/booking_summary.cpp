@@ -161,7 +161,7 @@ private:
             if (f.accepted) continue;
             if (std::exchange(first, false))
                 d.body.push_back(Block{papers::SectionHead{utf8(tr("To look at")), {}}});
-            d.body.push_back(Block{papers::TickRow{plain(utf8(sentence(f.finding))), {}, false}});
+            d.body.push_back(Block{papers::TickRow{plain(utf8(sentence(f.finding, season_))), {}, false}});
         }
     }
 

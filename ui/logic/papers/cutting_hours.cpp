@@ -2,6 +2,7 @@
 #include "ui/logic/papers/cutting_hours.h"
 
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 
 #include <QCoreApplication>
 
@@ -71,14 +72,15 @@ void noteWarmth(int first, papers::HourStrip& strip) {
 
 } // namespace
 
-papers::HourStrip cuttingHours(const plan::PlaceDay& day, double limit, std::optional<int> from) {
+papers::HourStrip cuttingHours(const plan::PlaceDay& day, double limit, std::optional<int> from,
+                               Units units) {
     papers::HourStrip strip;
     const int first = firstHour(day, from);
     for (int hour = first; hour < first + hoursShown; ++hour) {
         const auto now = warmth(day, hour);
         const auto next = warmth(day, hour + 1);
         const bool closed = now && next && std::max(*now, *next) > limit;
-        const QString value = now ? CuttingHoursSay::tr("%1 °C").arg(std::lround(*now)) : QString();
+        const QString value = now ? temperatureWords(*now, units, 0) : QString();
         strip.cells.push_back(
             {utf8(QStringLiteral("%1").arg(hour, 2, 10, QLatin1Char('0'))), utf8(value), closed});
     }

@@ -94,7 +94,7 @@ private:
                 plain(utf8(tr("%1, %2").arg(shortDay(outing.day), outingHours(outing))))}});
         const auto& day = days_.on(outing.day);
         const auto from = outing.hours ? std::optional(outing.hours->first.minute) : std::nullopt;
-        body.push_back(Block{cuttingHours(day, season_.theSettings().heatLimitCelsius, from), true});
+        body.push_back(Block{cuttingHours(day, season_.theSettings().heatLimitCelsius, from, season_), true});
         if (const QString known = heatKnown(day); !known.isEmpty())
             body.push_back(Block{papers::Paragraph{plain(utf8(known)), true}, true});
         body.push_back(Block{keyOf(outing), true});

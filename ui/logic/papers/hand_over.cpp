@@ -2,6 +2,7 @@
 #include "core/plan/index.h"
 #include "core/plan/piece_water.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/papers/drop_answers.h"
 #include "ui/logic/papers/paper_cautions.h"
 #include "ui/logic/papers/papers.h"
@@ -112,9 +113,12 @@ private:
             if (!seen.insert(line->design).second) continue;
             papers::Text rest = plain(utf8(tr("in each "))) + strong(design->name);
             if (const auto drunk = drunkADay(*found->second))
-                rest = rest + plain(utf8(tr(", which drinks about %1 ml a day at 20 °C").arg(*drunk)));
-            rows.push_back(Block{papers::FigureLine{utf8(tr("%1 ml").arg(found->second->water->water.value)),
-                                                    std::move(rest)}});
+                rest = rest + plain(utf8(tr(", which drinks about %1 a day at %2")
+                                             .arg(millilitresWords(static_cast<double>(*drunk), season_),
+                                                  temperatureWords(20, season_))));
+            rows.push_back(Block{papers::FigureLine{
+                utf8(millilitresWords(static_cast<double>(found->second->water->water.value), season_)),
+                std::move(rest)}});
         }
         if (rows.empty()) return;
         body.push_back(Block{papers::SectionHead{utf8(tr("Water")), plain(utf8(tr("every day")))}});

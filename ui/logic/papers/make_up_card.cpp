@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/conversion.h"
 #include "core/plan/index.h"
 #include "ui/logic/edits/design_edits.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/design_words.h"
 #include "ui/logic/models/share_rows.h"
@@ -110,7 +112,7 @@ private:
             const auto* known = slotPlan(slot->id);
             papers::Text detail;
             if (known && known->cutLength)
-                detail = strong(utf8(MakeUpCardSay::tr("%1 mm").arg(known->cutLength->length.value))) +
+                detail = strong(utf8(lengthWords(known->cutLength->length, season_))) +
                          plain(utf8(MakeUpCardSay::tr(", %1").arg(tierWords(slot->tier))));
             else
                 detail = plain(utf8(tierWords(slot->tier)));
@@ -126,10 +128,10 @@ private:
     void addWater(std::vector<Block>& right) const {
         if (!facts_ || !facts_->water) return;
         right.push_back(Block{papers::Spacer{2}});
-        right.push_back(
-            Block{papers::FigureLine{utf8(MakeUpCardSay::tr("%1 ml").arg(whole(facts_->water->water.value))),
-                                     plain(utf8(MakeUpCardSay::tr("water, %1 mm deep with the stems in")
-                                                    .arg(std::llround(facts_->water->level))))}});
+        right.push_back(Block{papers::FigureLine{
+            utf8(millilitresWords(static_cast<double>(facts_->water->water.value), season_)),
+            plain(utf8(MakeUpCardSay::tr("water, %1 deep with the stems in")
+                           .arg(lengthWords(facts_->water->level, season_))))}});
     }
 
     void addRibbon(std::vector<Block>& right) const {
@@ -139,7 +141,7 @@ private:
             if (design_.ribbonMix && part.mix == *design_.ribbonMix)
                 if (const auto* ribbon = season_.ribbons.find(part.ribbon)) ribbons << text(ribbon->name);
         right.push_back(Block{papers::FigureLine{
-            utf8(MakeUpCardSay::tr("%1 mm").arg(whole(facts_->ribbon->length.value))),
+            utf8(lengthWords(facts_->ribbon->length, season_)),
             plain(utf8(MakeUpCardSay::tr("ribbon, %n wrap(s)", nullptr, static_cast<int>(design_.wraps)) +
                        (ribbons.isEmpty()
                             ? QString()
@@ -252,14 +254,17 @@ private:
 
     [[nodiscard]] papers::CuttingGauge gauge() const {
         papers::CuttingGauge gauge;
+        if (Units(season_).imperial()) gauge.tick = millimetresInInch / 2, gauge.ticksToLong = 2;
         std::set<std::pair<std::int64_t, model::Tier>> seen;
         for (const auto* slot : edits::slotsOf(season_, design_.id)) {
             const auto* known = slotPlan(slot->id);
             if (!known || !known->cutLength) continue;
             const auto mm = known->cutLength->length.value;
             if (!seen.insert({mm, slot->tier}).second) continue;
-            gauge.marks.push_back({static_cast<double>(mm),
-                                   utf8(MakeUpCardSay::tr("%1 %2").arg(tierWords(slot->tier)).arg(mm))});
+            gauge.marks.push_back(
+                {static_cast<double>(mm),
+                 utf8(MakeUpCardSay::tr("%1 %2").arg(tierWords(slot->tier),
+                                                     lengthFigure(static_cast<double>(mm), season_)))});
         }
         gauge.words =
             utf8(MakeUpCardSay::tr("cutting gauge, true at 100 % only: stem foot at the foot of the sheet"));

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/papers/make_up_drawing.h"
 
+#include "core/base/conversion.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/papers/sketch_on_paper.h"
 #include "ui/paint/piece_layout.h"
 #include "ui/paint/piece_painter.h"
@@ -40,8 +42,8 @@ struct Callout {
 
 class PieceOnPaper {
 public:
-    PieceOnPaper(const PieceDrawing& piece, double width, double height)
-        : piece_(piece), mm_(pieceBoundsMm(piece)) {
+    PieceOnPaper(const PieceDrawing& piece, double width, double height, Units units)
+        : piece_(piece), mm_(pieceBoundsMm(piece)), units_(units) {
         const double across = width - ruleRoom - rightRoom;
         for (const double s : scales) {
             over_ = s;
@@ -84,16 +86,20 @@ private:
 
     void addGround() { line({ruleRoom - 4, ground_}, {out_.width - rightRoom + 4, ground_}, 0.4); }
 
-    /// Ticks every ten millimetres of the piece, figures where they have room.
+    /// Ticks every ten millimetres or half inch of the piece, figures where they have room.
     void addRule() {
         const double high = -mm_.top();
-        const int step = high > 700 ? 100 : 10;
-        const int figures = step * 5;
-        for (int mm = 0; mm <= high; mm += step) {
+        const bool inches = units_.imperial();
+        const double step = inches ? millimetresInInch * (high > 700 ? 4 : 0.5) : high > 700 ? 100 : 10;
+        const int figures = inches ? 4 : 5;
+        for (int tick = 0; tick * step <= high; ++tick) {
+            const double mm = tick * step;
             const double y = ground_ - mm / over_;
-            const bool named = mm % figures == 0;
+            const bool named = tick % figures == 0;
             line({ruleRoom - (named ? 6.0 : 5.0), y}, {ruleRoom - 4, y}, helpLine);
-            if (named && mm > 0) out_.labels.push_back({ruleRoom - 6.5, y, std::to_string(mm), 1, false});
+            if (!named || tick == 0) continue;
+            const QString figure = inches ? lengthFigure(mm, units_) : QString::number(std::llround(mm));
+            out_.labels.push_back({ruleRoom - 6.5, y, utf8(figure), 1, false});
         }
         line({ruleRoom - 4, ground_ - high / over_}, {ruleRoom - 4, ground_}, helpLine);
     }
@@ -172,6 +178,7 @@ private:
 
     const PieceDrawing& piece_;
     QRectF mm_;
+    Units units_;
     double over_ = 1;
     double middle_ = 0;
     double ground_ = 0;
@@ -183,14 +190,14 @@ private:
 MakeUpDrawing makeUpDrawing(const model::Season& season, Id<model::Design> design, double width,
                             double height) {
     const auto piece = pieceDrawing(season, design);
-    PieceOnPaper paper(piece, width, height);
+    PieceOnPaper paper(piece, width, height, season);
     MakeUpDrawing made;
     made.scale = MakeUpDrawingSay::tr("1 : %1").arg(paper.over());
     made.drawing = paper.drawn();
     const QSizeF size = pieceSizeMm(piece);
     made.drawing.inWords =
-        utf8(MakeUpDrawingSay::tr("Drawn %1: %2 mm high, %3 mm wide.")
-                 .arg(made.scale, whole(std::llround(size.height())), whole(std::llround(size.width()))));
+        utf8(MakeUpDrawingSay::tr("Drawn %1: %2 high, %3 wide.")
+                 .arg(made.scale, lengthWords(size.height(), season), lengthWords(size.width(), season)));
     return made;
 }
 

@@ -2,6 +2,7 @@
 #include "ui/logic/papers/paper_cautions.h"
 
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 
 #include <QCoreApplication>
 
@@ -88,10 +89,11 @@ void addPlants(const PlantCautions& plants, papers::Cautions& cautions) {
 void addLifting(const model::Season& season, papers::Cautions& cautions) {
     cautions.items.push_back(
         {utf8(PaperCautionsSay::tr("Lifting")),
-         utf8(
-             PaperCautionsSay::tr("over %1 kg: two people, or two goes. A litre of water is a kilo; bend the "
-                                  "knees, never twist.")
-                 .arg(season.theSettings().liftingLimitKg))});
+         utf8(PaperCautionsSay::tr("over %1: two people, or two goes. %2; bend the knees, never twist.")
+                  .arg(weightWords(season.theSettings().liftingLimitKg, season, -1),
+                       Units(season).imperial()
+                           ? PaperCautionsSay::tr("A US gallon of water is over 8 pounds")
+                           : PaperCautionsSay::tr("A litre of water is a kilo")))});
 }
 
 void addDriving(papers::Cautions& cautions) {

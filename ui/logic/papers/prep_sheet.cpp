@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/day_heat.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/design_words.h"
 #include "ui/logic/models/stem_sources.h"
@@ -83,11 +84,11 @@ private:
         if (heatOfDay.basis) {
             const double limit = season_.theSettings().heatLimitCelsius;
             const auto over = garden::firstHourAbove(heat, limit);
-            const QString degrees = QString::number(limit);
+            const QString degrees = temperatureWords(limit, season_);
             if (over.ok() && *over)
-                out.push_back(plain(utf8(tr("over %1 °C from ").arg(degrees))) + strong(hourText(**over)));
+                out.push_back(plain(utf8(tr("over %1 from ").arg(degrees))) + strong(hourText(**over)));
             else
-                out.push_back(plain(utf8(tr("not over %1 °C").arg(degrees))));
+                out.push_back(plain(utf8(tr("not over %1").arg(degrees))));
         }
         out.push_back(plain(utf8(tr("made by "))) + strong(utf8(planBy(hours_.makeUpEnd))));
         return out;
@@ -126,7 +127,10 @@ private:
             else
                 once << tr("%1 %2 %3").arg(record.count.value).arg(text(record.label), text(plants));
             if (!slot.cutLength) continue;
-            const QString length = tr("%1 %2").arg(tierWords(record.tier)).arg(slot.cutLength->length.value);
+            const QString length =
+                tr("%1 %2")
+                    .arg(tierWords(record.tier))
+                    .arg(lengthFigure(static_cast<double>(slot.cutLength->length.value), season_));
             const std::pair at{record.tier, length};
             if (std::find(lengths.begin(), lengths.end(), at) == lengths.end()) lengths.push_back(at);
         }
@@ -139,7 +143,8 @@ private:
             right.push_back(Block{papers::Paragraph{plain(utf8(once.join(QStringLiteral(" · ")))), true}});
         if (!fromLow.isEmpty())
             right.push_back(Block{papers::Paragraph{
-                plain(utf8(tr("Cut %1 mm").arg(fromLow.join(QStringLiteral(", "))))), true}});
+                plain(utf8(tr("Cut %1 %2").arg(fromLow.join(QStringLiteral(", ")), lengthUnit(season_)))),
+                true}});
     }
 
     void addLayOut(std::vector<Block>& right) const {
@@ -167,11 +172,11 @@ private:
             const auto& water = all_.designs.at(line.design)->water;
             if (!water) continue;
             const double litresAll = static_cast<double>(water->water.value * line.pieces.value) / 1000;
-            right.push_back(
-                Block{papers::FigureLine{utf8(tr("%1 litres").arg(litres(litresAll))),
-                                         plain(utf8(tr("%1, %2 ml each")
-                                                        .arg(text(season_.designs.find(line.design)->name))
-                                                        .arg(water->water.value)))}});
+            right.push_back(Block{papers::FigureLine{
+                utf8(litresWords(litresAll, season_)),
+                plain(utf8(tr("%1, %2 each")
+                               .arg(text(season_.designs.find(line.design)->name),
+                                    millilitresWords(static_cast<double>(water->water.value), season_))))}});
         }
     }
 
@@ -179,20 +184,21 @@ private:
         const auto* shed = all_.shed.get();
         for (const auto& need : plan_.kit.ribbons) {
             const auto& ribbon = *season_.ribbons.find(need.ribbon);
-            right.push_back(
-                Block{papers::SectionHead{utf8(tr("Ribbon, %1").arg(text(ribbon.name))),
-                                          plain(utf8(tr("%1 mm wide").arg(ribbon.width.value)))}});
+            right.push_back(Block{
+                papers::SectionHead{utf8(tr("Ribbon, %1").arg(text(ribbon.name))),
+                                    plain(utf8(tr("%1 wide").arg(lengthWords(ribbon.width, season_))))}});
             for (const auto& cut : need.cuts)
                 right.push_back(Block{papers::FigureLine{
-                    utf8(tr("%1 × %2 mm").arg(whole(cut.pieces.value), whole(cut.each.value))),
+                    utf8(tr("%1 × %2").arg(whole(cut.pieces.value), lengthWords(cut.each, season_))),
                     plain(season_.designs.find(season_.lines.find(cut.line)->design)->name)}});
-            QString stock = need.onHand ? tr("%1 on hand, in reels and ends.").arg(metres(*need.onHand))
-                                        : tr("Not counted yet.");
+            QString stock = need.onHand
+                                ? tr("%1 on hand, in reels and ends.").arg(reelWords(*need.onHand, season_))
+                                : tr("Not counted yet.");
             const auto lacking =
                 need.missing ? ribbonLacking(season_, shed, plan_.booking, need) : need.missing;
             if (need.missing && !lacking) stock = tr("%1 How it is cut is not planned yet.").arg(stock);
             if (lacking && lacking->value > 0) {
-                stock = tr("%1 missing: %2").arg(metres(*lacking), stock);
+                stock = tr("%1 missing: %2").arg(reelWords(*lacking, season_), stock);
                 if (*need.missing < *lacking)
                     stock = tr("%1 Bookings cut before it take their share.").arg(stock);
             }
@@ -227,7 +233,9 @@ private:
                  utf8(tr("the venue's rule decides. Never unattended, never near dry stems."))});
         cautions.items.push_back(
             {utf8(tr("Lifting")),
-             utf8(tr("a ten-litre bucket is ten kilos of water. Half-fill, bend knees."))});
+             utf8(Units(season_).imperial()
+                      ? tr("a bucket of three US gallons is 25 pounds of water. Half-fill, bend knees.")
+                      : tr("a ten-litre bucket is ten kilos of water. Half-fill, bend knees."))});
         right.push_back(Block{std::move(cautions)});
     }
 

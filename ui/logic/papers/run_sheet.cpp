@@ -2,6 +2,7 @@
 #include "core/plan/day_heat.h"
 #include "core/plan/index.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/models/run_up_board.h"
 #include "ui/logic/papers/cutting_hours.h"
 #include "ui/logic/papers/drop_answers.h"
@@ -136,13 +137,13 @@ private:
                              plain(utf8(drops_.size() == 1 ? tr(" drop") : tr(" drops")));
         const auto* venue = booking_.venue ? season_.venues.find(*booking_.venue) : nullptr;
         if (venue && venue->distanceKm)
-            drops = drops + plain(utf8(tr(", %1 km out").arg(QString::number(*venue->distanceKm))));
+            drops = drops + plain(utf8(tr(", %1 out").arg(distanceWords(*venue->distanceKm, season_))));
         out.push_back(std::move(drops));
         plan::PlaceDays days(season_);
         const double limit = season_.theSettings().heatLimitCelsius;
         const QString warm = tooWarmFrom(days.on(day), limit, std::nullopt);
         if (!warm.isEmpty())
-            out.push_back(plain(utf8(tr("over %1 °C from ").arg(QString::number(limit)))) +
+            out.push_back(plain(utf8(tr("over %1 from ").arg(temperatureWords(limit, season_)))) +
                           strong(utf8(warm)));
         return out;
     }
@@ -237,7 +238,7 @@ private:
         const QString minutes = tr("%n min", nullptr, static_cast<int>((step.to - step.from).value));
         const bool home = step.key.step == StepKind::driveBack;
         QStringList words;
-        if (venue && venue->distanceKm) words << tr("%1 km").arg(QString::number(*venue->distanceKm));
+        if (venue && venue->distanceKm) words << distanceWords(*venue->distanceKm, season_);
         words << minutes;
         if (home) words << tr("home %1").arg(planClock(step.to));
         return words.join(QStringLiteral(", "));
@@ -287,9 +288,9 @@ private:
         // In one, beside the work; a helper's sheet says it at length.
         return {"",
                 {{utf8(tr("Load and lift:")),
-                  utf8(tr("low, tied and wedged, nothing loose behind the seats; over %1 kg two people. The "
+                  utf8(tr("low, tied and wedged, nothing loose behind the seats; over %1 two people. The "
                           "vehicle's plate and the rules of the road decide how much.")
-                           .arg(season_.theSettings().liftingLimitKg))}}};
+                           .arg(weightWords(season_.theSettings().liftingLimitKg, season_, -1)))}}};
     }
 
     [[nodiscard]] papers::WriteHere writeHere() const {

@@ -20,7 +20,7 @@ std::vector<papers::Block> stemWorkings(const model::Season& season, const plan:
     for (const auto& need : plan.needs) {
         const auto* plant = season.plants.find(need.plant);
         if (!plant) continue;
-        const QString working = lines(need.need.working).join(QStringLiteral(" · "));
+        const QString working = lines(need.need.working, season.theSettings()).join(QStringLiteral(" · "));
         out.push_back(papers::Block{
             papers::Paragraph{papers::strong(plant->name) + papers::plain(": " + utf8(working)), true}});
     }

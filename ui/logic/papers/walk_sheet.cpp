@@ -4,6 +4,7 @@
 #include "ui/logic/answers/walk_answers.h"
 #include "ui/logic/format.h"
 #include "ui/logic/garden_words.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/models/forecast_rows.h"
 #include "ui/logic/papers/papers.h"
 
@@ -125,7 +126,9 @@ std::vector<papers::Text> factsOf(const PaperOrder& order, std::optional<Day> da
         if (!day || w.date != *day) continue;
         facts.push_back(plain(utf8(w.kind == model::WeatherKind::forecast ? WalkSheetSay::tr("forecast ")
                                                                           : WalkSheetSay::tr("measured "))) +
-                        strong(utf8(WalkSheetSay::tr("%1 to %2 °C").arg(w.minCelsius).arg(w.maxCelsius))));
+                        strong(utf8(WalkSheetSay::tr("%1 to %2")
+                                        .arg(temperatureFigure(w.minCelsius, season),
+                                             temperatureWords(w.maxCelsius, season)))));
         break;
     }
     if (const QString lead = leadFigure(order.plan); !lead.isEmpty())

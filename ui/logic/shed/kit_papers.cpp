@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/edits/shed_edits.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/papers/papers.h"
 #include "ui/logic/shed/ribbon_scene.h"
 #include "ui/logic/shed/shed_papers.h"
@@ -130,14 +131,16 @@ private:
         if (plan_.kit.ribbons.empty()) return;
         t.rows.push_back(groupRow(tr("Ribbon")));
         for (const auto& need : plan_.kit.ribbons) {
-            const QString there = need.onHand ? metres(*need.onHand) : tr("not measured");
+            const QString there = need.onHand ? reelWords(*need.onHand, season_) : tr("not measured");
             QString lacking;
             if (need.onHand) {
                 const auto less = ribbonLacking(season_, shed_, booking_.id, need);
-                lacking = !less ? tr("not planned") : less->value > 0 ? metres(*less) : tr("none");
+                lacking = !less             ? tr("not planned")
+                          : less->value > 0 ? reelWords(*less, season_)
+                                            : tr("none");
             }
             t.rows.push_back(rowOf({itemName(season_, {TableKind::ribbons, need.ribbon.value}),
-                                    metres(need.needed),
+                                    reelWords(need.needed, season_),
                                     there,
                                     {},
                                     lacking,

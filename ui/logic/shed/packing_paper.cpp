@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/logic/papers/papers.h"
 #include "ui/logic/run_up_words.h"
@@ -73,12 +74,27 @@ private:
         d.facts.push_back(strong(utf8(pieceCountWords(pieceCount(season_, plan_)))) + plain(", ") +
                           strong(utf8(whole(asCount(packed_->drops.size())))) +
                           plain(utf8(packed_->drops.size() == 1 ? tr(" drop") : tr(" drops"))));
-        d.facts.push_back(plain(utf8(tr("load "))) + strong(utf8(weightWords(packed_->mass, anyUnknown()))));
+        d.facts.push_back(plain(utf8(tr("load "))) +
+                          strong(utf8(weightWords(packed_->mass, anyUnknown(), season_))));
         d.facts.push_back(plain(utf8(tr("heaviest lift "))) +
-                          strong(utf8(weightWords(packed_->heaviest, false))) +
-                          plain(utf8(tr(", limit %1").arg(season_.theSettings().liftingLimitKg))));
+                          strong(utf8(weightWords(packed_->heaviest, false, season_))) +
+                          plain(utf8(tr(", limit %1").arg(liftingLimit()))));
         d.facts.push_back(plain(utf8(tr("carry "))) +
-                          strong(utf8(tr("%1 litres").arg(litres(packed_->carryLitres)))));
+                          strong(utf8(litresWords(packed_->carryLitres, season_))));
+    }
+
+    /// Beside a weight with its unit.
+    [[nodiscard]] QString liftingLimit() const {
+        const double kg = season_.theSettings().liftingLimitKg;
+        return Units(season_).imperial() ? weightWords(kg, season_) : QString::number(kg);
+    }
+
+    [[nodiscard]] QString waterOf(Millilitres ml) const {
+        return millilitresWords(static_cast<double>(ml.value), season_);
+    }
+
+    [[nodiscard]] QString canOf(std::int64_t ml) const {
+        return litresInShort(static_cast<double>(ml) / 1000, season_);
     }
 
     [[nodiscard]] bool anyUnknown() const {
@@ -143,7 +159,7 @@ private:
             if (packed_->drops.size() > 1) words = words + plain(utf8(tr(", drop %1").arg(entry.drop + 1)));
             if (packed_->load && !tooMany && i >= packed_->load->loaded.size())
                 words = words + plain(utf8(tr(", no room on the floor")));
-            const QString kg = entry.mass ? weightWords(*entry.mass, false) : tr("not weighed");
+            const QString kg = entry.mass ? weightWords(*entry.mass, false, season_) : tr("not weighed");
             rows.push_back(Block{papers::TickRow{words, strong(utf8(kg)), true}});
         }
         if (order.size() > mostLoadLines)
@@ -187,26 +203,24 @@ private:
     void addWater(std::vector<Block>& body) const {
         if (packed_->waters.empty()) return;
         body.push_back(Block{papers::SectionHead{
-            utf8(tr("Water")), strong(utf8(tr("carry %1 litres").arg(litres(packed_->carryLitres))))}});
+            utf8(tr("Water")),
+            strong(utf8(tr("carry %1").arg(litresWords(packed_->carryLitres, season_))))}});
         for (const auto& water : packed_->waters) {
             const auto* line = season_.lines.find(water.line);
             const auto* design = line ? season_.designs.find(line->design) : nullptr;
             if (!design) continue;
             papers::Text words = strong(design->name);
             if (water.travel.value > 0)
-                words = words + plain(utf8(tr(" travels with %1 ml; ").arg(whole(water.travel.value))));
+                words = words + plain(utf8(tr(" travels with %1; ").arg(waterOf(water.travel))));
             else
                 words = words + plain(utf8(tr(" travels dry; ")));
             words = words + plain(utf8(tr("pour in ")));
-            words =
-                words + strong(utf8(tr("%1 ml").arg(whole(water.topUp.value)))) +
-                plain(utf8(tr(" each on arrival = %1 l")
-                               .arg(litres(static_cast<double>(water.topUp.value * water.pieces) / 1000))));
+            words = words + strong(utf8(waterOf(water.topUp))) +
+                    plain(utf8(tr(" each on arrival = %1").arg(canOf(water.topUp.value * water.pieces))));
             if (water.checkAt)
                 words = words + plain(utf8(tr("; check "))) +
                         strong(utf8(checkWhen(booking_, *water.checkAt, water.placed.day))) +
-                        plain(utf8(tr(", %1 l for all")
-                                       .arg(litres(static_cast<double>(water.course.toCarry.value) / 1000))));
+                        plain(utf8(tr(", %1 for all").arg(canOf(water.course.toCarry.value))));
             body.push_back(Block{papers::Paragraph{words}});
         }
         const auto* venue = booking_.venue ? season_.venues.find(*booking_.venue) : nullptr;
@@ -223,13 +237,13 @@ private:
                      "for the vehicle's plate and the law of the road."))});
         cautions.items.push_back(
             {utf8(tr("Lifting.")),
-             utf8(tr("Two hands, bent knees, nobody over %1 kg; local rules on lifting come first.")
-                      .arg(season_.theSettings().liftingLimitKg))});
+             utf8(tr("Two hands, bent knees, nobody over %1; local rules on lifting come first.")
+                      .arg(weightWords(season_.theSettings().liftingLimitKg, season_, -1)))});
         if (packed_->load && packed_->load->overPlate && packed_->load->overPlate->value > 0)
             cautions.items.push_back(
                 {utf8(tr("Over the plate")),
-                 utf8(
-                     tr("by %1: drive more than once.").arg(weightWords(*packed_->load->overPlate, false)))});
+                 utf8(tr("by %1: drive more than once.")
+                          .arg(weightWords(*packed_->load->overPlate, false, season_)))});
         body.push_back(Block{std::move(cautions)});
     }
 

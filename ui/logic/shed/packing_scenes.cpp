@@ -22,10 +22,6 @@ double trayMm(Millimetres v) {
     return static_cast<double>(v.value);
 }
 
-QString kilos(double grams) {
-    return QString::number(grams / 1000, 'f', 1);
-}
-
 /// 1, 2, 3, 5: "1 to 3, 5".
 QString runs(const std::set<std::int64_t>& numbers) {
     QStringList words;
@@ -74,10 +70,9 @@ QString designOf(const model::Season& season, const plan::LoadEntry& entry) {
 
 } // namespace
 
-QString weightWords(Grams weight, bool partlyKnown) {
-    const QString kg = kilos(static_cast<double>(weight.value));
-    return partlyKnown ? PackingScenesSay::tr("at least %1 kg").arg(kg)
-                       : PackingScenesSay::tr("%1 kg").arg(kg);
+QString weightWords(Grams weight, bool partlyKnown, Units units) {
+    const QString words = weightWords(static_cast<double>(weight.value) / 1000, units);
+    return partlyKnown ? PackingScenesSay::tr("at least %1").arg(words) : words;
 }
 
 QString tablesOfTray(const plan::PackedTray& tray) {
@@ -109,7 +104,7 @@ QString entryWords(const model::Season& season, const plan::BookingPacking& pack
     case plan::LoadKind::waterCan:
         break;
     }
-    return PackingScenesSay::tr("Water can, %1 l").arg(litres(e.litres));
+    return PackingScenesSay::tr("Water can, %1").arg(litresInShort(e.litres, season));
 }
 
 std::vector<std::size_t> loadOrder(const plan::BookingPacking& packing) {
@@ -144,12 +139,13 @@ Scene trayScene(const model::Season& season, const plan::PackedTray& tray, int n
     }
     const QString tables = tablesOfTray(tray);
     const double line = lineHeight(look);
-    scene.labels.push_back(
-        {{0, size.height() + line * 0.8},
-         PackingScenesSay::tr("Tray %1, %2").arg(number).arg(weightWords(tray.weight, tray.partlyKnown)),
-         0,
-         true,
-         tray.overLimit ? Role::osier : Role::ink});
+    scene.labels.push_back({{0, size.height() + line * 0.8},
+                            PackingScenesSay::tr("Tray %1, %2")
+                                .arg(number)
+                                .arg(weightWords(tray.weight, tray.partlyKnown, season)),
+                            0,
+                            true,
+                            tray.overLimit ? Role::osier : Role::ink});
     bool isOne = false; // "4", not "1 to 4"
     tables.toInt(&isOne);
     const QString under = tables.isEmpty()
@@ -163,7 +159,7 @@ Scene trayScene(const model::Season& season, const plan::PackedTray& tray, int n
     scene.size = {size.width(), size.height() + line * 2.6};
     scene.inWords = PackingScenesSay::tr("Tray %1 holds %2, %3")
                         .arg(number)
-                        .arg(fillWords(season, tray), weightWords(tray.weight, tray.partlyKnown));
+                        .arg(fillWords(season, tray), weightWords(tray.weight, tray.partlyKnown, season));
     return scene;
 }
 

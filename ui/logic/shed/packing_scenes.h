@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/plan/shed_plan.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/shed/scene.h"
 
 namespace withy::ui {
@@ -18,7 +19,7 @@ Scene floorScene(const plan::BookingPacking& packing, const model::Vehicle& vehi
 /// "1 to 4", "9, 10": the tables a tray is for; empty when nobody said.
 QString tablesOfTray(const plan::PackedTray& tray);
 /// "5.7 kg", "at least 5.7 kg".
-QString weightWords(Grams weight, bool partlyKnown);
+QString weightWords(Grams weight, bool partlyKnown, Units units);
 /// "Tray 3", "Bucket, 38 stems of Door pedestal": one entry of the load.
 QString entryWords(const model::Season& season, const plan::BookingPacking& packing, std::size_t entry);
 /// Number of a tray among all of the booking's, from 1.

@@ -3,6 +3,7 @@
 
 #include "core/plan/shed/shed_codes.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/run_up_words.h"
 #include "ui/logic/shed/packing_scenes.h"
 
@@ -61,19 +62,20 @@ Answer packingAnswer(const model::Season& season, const plan::BookingPacking* pa
                                      [](const plan::LoadEntry& e) { return !e.mass; });
     Answer answer{
         {PackingWordsSay::tr("%n tray(s), ", nullptr, trays), Weight::strong},
-        {PackingWordsSay::tr("%1 in all.").arg(weightWords(packed->mass, unknown)), Weight::strong}};
+        {PackingWordsSay::tr("%1 in all.").arg(weightWords(packed->mass, unknown, season)), Weight::strong}};
     const double limit = season.theSettings().liftingLimitKg;
     const bool heavy = static_cast<double>(packed->heaviest.value) > limit * 1000;
-    answer.push_back({PackingWordsSay::tr(" Heaviest lift %1, limit %2.")
-                          .arg(weightWords(packed->heaviest, false))
-                          .arg(limit),
-                      heavy ? Weight::asks : Weight::plain});
+    answer.push_back(
+        {PackingWordsSay::tr(" Heaviest lift %1, limit %2.")
+             .arg(weightWords(packed->heaviest, false, season),
+                  Units(season).imperial() ? weightWords(limit, season) : QString::number(limit)),
+         heavy ? Weight::asks : Weight::plain});
     if (const auto trips = tripsWords(*packed); !trips.isEmpty())
         answer.push_back({QLatin1Char(' ') + trips, Weight::asks});
     if (packed->load && packed->load->overPlate && packed->load->overPlate->value > 0)
-        answer.push_back(
-            {PackingWordsSay::tr(" %1 over the plate.").arg(weightWords(*packed->load->overPlate, false)),
-             Weight::asks});
+        answer.push_back({PackingWordsSay::tr(" %1 over the plate.")
+                              .arg(weightWords(*packed->load->overPlate, false, season)),
+                          Weight::asks});
     return answer;
 }
 
@@ -136,7 +138,8 @@ std::vector<LoadLine> loadLines(const model::Season& season, const plan::Booking
             line.words += PackingWordsSay::tr(", no room on the floor");
             line.asks = true;
         }
-        line.weight = entry.mass ? weightWords(*entry.mass, false) : PackingWordsSay::tr("not weighed");
+        line.weight =
+            entry.mass ? weightWords(*entry.mass, false, season) : PackingWordsSay::tr("not weighed");
         if (entry.overLimit) {
             line.words += PackingWordsSay::tr(", over the lifting limit");
             line.asks = true;
@@ -152,8 +155,8 @@ QString moreThings(int count) {
     return PackingWordsSay::tr("and %n more thing(s)", nullptr, count);
 }
 
-QString carryWords(const plan::BookingPacking& packed) {
-    return PackingWordsSay::tr("%1 litres to carry").arg(litres(packed.carryLitres));
+QString carryWords(const plan::BookingPacking& packed, Units units) {
+    return PackingWordsSay::tr("%1 to carry").arg(litresWords(packed.carryLitres, units));
 }
 
 QString checkWhen(const model::Booking& booking, LocalTime at, std::optional<Day> beside) {
@@ -165,6 +168,7 @@ QString checkWhen(const model::Booking& booking, LocalTime at, std::optional<Day
 
 std::vector<QString> waterLines(const model::Season& season, const plan::BookingPacking& packed) {
     std::vector<QString> out;
+    const auto of = [&](Millilitres ml) { return millilitresWords(static_cast<double>(ml.value), season); };
     for (const auto& water : packed.waters) {
         const auto* line = season.lines.find(water.line);
         const auto* design = line ? season.designs.find(line->design) : nullptr;
@@ -172,10 +176,9 @@ std::vector<QString> waterLines(const model::Season& season, const plan::Booking
         if (!design || !booking) continue;
         QString words = text(design->name) + QStringLiteral(": ");
         words += water.travel.value > 0
-                     ? PackingWordsSay::tr("travels with %1 ml, %2 ml each poured in on arrival")
-                           .arg(whole(water.travel.value), whole(water.topUp.value))
-                     : PackingWordsSay::tr("travels dry, %1 ml each poured in on arrival")
-                           .arg(whole(water.topUp.value));
+                     ? PackingWordsSay::tr("travels with %1, %2 each poured in on arrival")
+                           .arg(of(water.travel), of(water.topUp))
+                     : PackingWordsSay::tr("travels dry, %1 each poured in on arrival").arg(of(water.topUp));
         if (water.checkAt)
             words += PackingWordsSay::tr("; check and top up %1").arg(checkWhen(*booking, *water.checkAt));
         if (water.dryAt)

@@ -3,6 +3,7 @@
 
 #include "core/plan/shed_plan.h"
 #include "ui/logic/answers/answer.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/shed/scene.h"
 
 namespace withy::ui {
@@ -35,7 +36,7 @@ struct LoadLine {
 
 std::vector<LoadLine> loadLines(const model::Season& season, const plan::BookingPacking& packed);
 /// "5.4 litres".
-QString carryWords(const plan::BookingPacking& packed);
+QString carryWords(const plan::BookingPacking& packed, Units units);
 /// "at 14:05 on Sun 13 Jun"; when it is the end of the event "before you leave, by 22:00 on Sat 12 Jun". The
 /// day is left out where it is `beside`.
 QString checkWhen(const model::Booking& booking, LocalTime at, std::optional<Day> beside = std::nullopt);

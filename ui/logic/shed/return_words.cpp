@@ -36,7 +36,8 @@ void sayReturn(ReturnFacts& f) {
 QString leftOf(const model::Season& season, const plan::RibbonCutPlan& plan) {
     QStringList words;
     for (const auto& bar : plan.bars)
-        if (!bar.cuts.empty()) words << ReturnWordsSay::tr("%1, %2").arg(barWords(bar), leftWords(bar));
+        if (!bar.cuts.empty())
+            words << ReturnWordsSay::tr("%1, %2").arg(barWords(bar, season), leftWords(bar, season));
     if (words.isEmpty()) return {};
     return ReturnWordsSay::tr("%1: %2").arg(itemName(season, {model::TableKind::ribbons, plan.ribbon.value}),
                                             words.join(QStringLiteral("; ")));

@@ -2,6 +2,7 @@
 #include "ui/logic/shed/ribbon_scene.h"
 
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -20,8 +21,8 @@ double ribbonMm(Millimetres v) {
     return static_cast<double>(v.value);
 }
 
-QString shortLength(Millimetres v) {
-    return v.value >= 1000 ? metres(v) : RibbonSceneSay::tr("%1 mm").arg(whole(v.value));
+QString shortLength(Millimetres v, Units units) {
+    return v.value >= 1000 ? reelWords(v, units) : lengthWords(v, units);
 }
 
 /// Thousands of cuts are a tint with its ends, not thousands of lines.
@@ -53,24 +54,25 @@ QString cutWords(const model::Season& season, const std::vector<plan::RibbonPiec
     for (const auto& cut : cuts) {
         const auto* line = season.lines.find(cut.line);
         const auto* design = line ? season.designs.find(line->design) : nullptr;
-        words << RibbonSceneSay::tr("%1 × %2 mm %3")
-                     .arg(whole(cut.count), whole(cut.each.value), design ? text(design->name) : QString())
+        words << RibbonSceneSay::tr("%1 × %2 %3")
+                     .arg(whole(cut.count), lengthWords(cut.each, season),
+                          design ? text(design->name) : QString())
                      .trimmed();
     }
     return words.join(QStringLiteral(", "));
 }
 
-QString barWords(const plan::RibbonBar& bar) {
+QString barWords(const plan::RibbonBar& bar, Units units) {
     const QString kind = bar.from.kind == model::RibbonPieceKind::reel
-                             ? RibbonSceneSay::tr("reel %1").arg(shortLength(bar.from.length))
-                             : RibbonSceneSay::tr("end %1").arg(shortLength(bar.from.length));
+                             ? RibbonSceneSay::tr("reel %1").arg(shortLength(bar.from.length, units))
+                             : RibbonSceneSay::tr("end %1").arg(shortLength(bar.from.length, units));
     return bar.from.dyeLot.empty() ? kind : kind + QStringLiteral(", ") + text(bar.from.dyeLot);
 }
 
-QString leftWords(const plan::RibbonBar& bar) {
+QString leftWords(const plan::RibbonBar& bar, Units units) {
     if (bar.left.value == 0) return RibbonSceneSay::tr("nothing left");
-    return bar.keep ? RibbonSceneSay::tr("%1 goes back").arg(shortLength(bar.left))
-                    : RibbonSceneSay::tr("%1 waste").arg(shortLength(bar.left));
+    return bar.keep ? RibbonSceneSay::tr("%1 goes back").arg(shortLength(bar.left, units))
+                    : RibbonSceneSay::tr("%1 waste").arg(shortLength(bar.left, units));
 }
 
 Scene ribbonScene(const model::Season& season, const plan::RibbonCutPlan& plan, const RibbonSceneRoom& room,
@@ -90,15 +92,15 @@ Scene ribbonScene(const model::Season& season, const plan::RibbonCutPlan& plan, 
         const QRectF box(room.lead, y + room.row * 0.18, ribbonMm(bar.from.length) * k, room.row * 0.64);
         addBar(bar, box, k, colour, look, scene.sketch);
         const double middle = box.center().y();
-        scene.labels.push_back({{0, middle}, barWords(bar), 0, true, Role::ink});
-        const QString after = cutWords(season, bar.cuts) + QStringLiteral("; ") + leftWords(bar);
+        scene.labels.push_back({{0, middle}, barWords(bar, season), 0, true, Role::ink});
+        const QString after = cutWords(season, bar.cuts) + QStringLiteral("; ") + leftWords(bar, season);
         y += room.row;
         for (const auto& line : wrapped(after, room.width - room.lead, look)) {
             scene.labels.push_back({{room.lead, y + lineHeight(look) * 0.4}, line, 0, false, Role::ink2});
             y += lineHeight(look);
         }
         y += room.row * 0.2;
-        words << barWords(bar) + QStringLiteral(": ") + after;
+        words << barWords(bar, season) + QStringLiteral(": ") + after;
     }
     scene.size = {room.width, y};
     scene.inWords = words.join(QStringLiteral(". "));

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/plan/shed_plan.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/shed/scene.h"
 
 namespace withy::ui {
@@ -20,8 +21,8 @@ Scene ribbonScene(const model::Season& season, const plan::RibbonCutPlan& plan, 
 /// "20 × 458 mm Supper jar, 4 × 358 mm June jar".
 QString cutWords(const model::Season& season, const std::vector<plan::RibbonPieces>& cuts);
 /// "reel of 9.40 m, lot 118".
-QString barWords(const plan::RibbonBar& bar);
+QString barWords(const plan::RibbonBar& bar, Units units);
 /// "0.24 m left, goes back", "84 mm left, too short to keep".
-QString leftWords(const plan::RibbonBar& bar);
+QString leftWords(const plan::RibbonBar& bar, Units units);
 
 } // namespace withy::ui

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/plan/finding.h"
+#include "ui/logic/measures.h"
 
 #include <QString>
 
@@ -9,6 +10,6 @@ namespace withy::ui {
 
 /// What is noticed of the shed, its trays and tables; empty for a finding of anything else. Part of
 /// sentence() in ui/logic/wording.h, which is what pages ask.
-QString shedSentence(const plan::Finding& finding);
+QString shedSentence(const plan::Finding& finding, Units units);
 
 } // namespace withy::ui

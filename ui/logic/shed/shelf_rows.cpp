@@ -6,6 +6,7 @@
 #include "core/plan/shed/shed_codes.h"
 #include "ui/logic/edits/shed_edits.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/shed/shed_finding_wording.h"
 #include "ui/logic/shed_words.h"
 
@@ -111,12 +112,13 @@ ShelfRow rowOf(const model::Season& season, const plan::KitItem& item, const She
 }
 
 /// The finding that says why a ribbon is not planned on that day.
-QString notCutWords(const plan::ShedPlan* shed, Id<model::Ribbon> ribbon, Day day) {
+QString notCutWords(const model::Season& season, const plan::ShedPlan* shed, Id<model::Ribbon> ribbon,
+                    Day day) {
     for (std::size_t i = 0; shed && i < shed->findings.size(); ++i) {
         const auto& f = shed->findings[i].finding;
         if (f.code == plan::ShedCode::ribbonNotCut && f.place.id == ribbon.value && f.subjects.size() > 1 &&
             f.subjects[1] == day.iso())
-            return shedSentence(f);
+            return shedSentence(f, season);
     }
     return {};
 }
@@ -257,7 +259,7 @@ Answer shelfAnswer(const model::Season& season, const plan::ShedPlan& shed) {
             if (!plan->counted || plan->missingLength.value == 0) continue;
             answer.push_back({ShelfRowsSay::tr(" %1, %2 missing by %3.")
                                   .arg(itemName(season, {TableKind::ribbons, plan->ribbon.value}),
-                                       metres(plan->missingLength), shortDay(day->day)),
+                                       reelWords(plan->missingLength, season), shortDay(day->day)),
                               Weight::asks});
             return answer;
         }
@@ -274,7 +276,7 @@ RibbonRow ribbonRow(const model::Season& season, const plan::RibbonCutPlan& plan
                     Day day) {
     RibbonRow row;
     row.name = itemName(season, {TableKind::ribbons, plan.ribbon.value});
-    row.needs = ShelfRowsSay::tr("needs %1").arg(metres(plan.needed));
+    row.needs = ShelfRowsSay::tr("needs %1").arg(reelWords(plan.needed, season));
     row.working = plan.working;
     if (!plan.counted) {
         row.verdict = ShelfRowsSay::tr("Nobody has measured it yet");
@@ -284,14 +286,15 @@ RibbonRow ribbonRow(const model::Season& season, const plan::RibbonCutPlan& plan
     if (plan::ribbonIsNotCut(plan)) {
         row.asks = true;
         row.verdict = ShelfRowsSay::tr("Not planned: too much is asked of it");
-        row.under = notCutWords(shed, plan.ribbon, day);
+        row.under = notCutWords(season, shed, plan.ribbon, day);
         return row;
     }
-    const QString proof = plan.proved ? ShelfRowsSay::tr("no other cutting wastes less")
-                                      : ShelfRowsSay::tr("at most %1 could be saved").arg(metres(plan.waste));
+    const QString proof =
+        plan.proved ? ShelfRowsSay::tr("no other cutting wastes less")
+                    : ShelfRowsSay::tr("at most %1 could be saved").arg(reelWords(plan.waste, season));
     if (plan.missingLength.value > 0) {
         row.asks = true;
-        row.figure = ShelfRowsSay::tr("%1 missing").arg(metres(plan.missingLength));
+        row.figure = ShelfRowsSay::tr("%1 missing").arg(reelWords(plan.missingLength, season));
         std::int64_t pieces = 0;
         for (const auto& p : plan.missing)
             pieces += p.count;
@@ -300,8 +303,8 @@ RibbonRow ribbonRow(const model::Season& season, const plan::RibbonCutPlan& plan
         return row;
     }
     const bool wastes = plan.waste.value > 0;
-    row.figure =
-        wastes ? ShelfRowsSay::tr("%1 waste").arg(metres(plan.waste)) : ShelfRowsSay::tr("nothing wasted");
+    row.figure = wastes ? ShelfRowsSay::tr("%1 waste").arg(reelWords(plan.waste, season))
+                        : ShelfRowsSay::tr("nothing wasted");
     row.verdict = plan.fromEnds == plan.needed ? ShelfRowsSay::tr("Covered from ends")
                   : plan.fromEnds.value > 0    ? ShelfRowsSay::tr("Covered, ends used first")
                                                : ShelfRowsSay::tr("Covered");
@@ -322,7 +325,7 @@ QString shadeWords(const model::Season& season, const plan::RibbonShades& shades
 }
 
 QString itemAmount(const model::Season& season, const plan::BuyingLine& line) {
-    if (line.item.table == TableKind::ribbons) return metres(Millimetres(line.amount));
+    if (line.item.table == TableKind::ribbons) return reelWords(Millimetres(line.amount), season);
     return line.inThousandths
                ? sundryAmount(season.sundries.find(Id<model::Sundry>(line.item.id)), line.amount)
                : whole(line.amount);

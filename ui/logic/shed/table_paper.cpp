@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/papers/papers.h"
 #include "ui/logic/run_up_words.h"
 #include "ui/logic/shed/packing_words.h"
@@ -84,11 +85,11 @@ private:
         body.push_back(Block{
             papers::SectionHead{utf8(record->howMany > 1 ? tr("Each %1").arg(text(record->label).toLower())
                                                          : text(record->label)),
-                                plain(utf8(tableSize(table)))}});
+                                plain(utf8(tableSize(table, season_)))}});
         body.push_back(Block{
             onPaper(nearScene(season_, *tables_, t, tableColumn * tablePx, {Palette{}, true}), tablePx)});
-        QStringList words{standingWords(season_, table), fitWords(table)};
-        if (table.sight) words << sightWords(table);
+        QStringList words{standingWords(season_, table), fitWords(table, season_)};
+        if (table.sight) words << sightWords(table, season_);
         if (table.without > 0) words << tr("%n table(s) without", nullptr, static_cast<int>(table.without));
         body.push_back(
             Block{papers::Paragraph{plain(utf8(words.join(QStringLiteral("; ")) + QLatin1Char('.')))}});
@@ -114,9 +115,9 @@ private:
         cautions.items.push_back({utf8(tr("Decoration, not food.")), utf8(first)});
         if (packed_ && packed_->checkAt)
             cautions.items.push_back(
-                {utf8(tr("Water")),
-                 utf8(tr("check and top up %1; %2 litres are carried.")
-                          .arg(checkWhen(booking_, *packed_->checkAt), litres(packed_->carryLitres)))});
+                {utf8(tr("Water")), utf8(tr("check and top up %1; %2 are carried.")
+                                             .arg(checkWhen(booking_, *packed_->checkAt),
+                                                  litresWords(packed_->carryLitres, season_)))});
         if (!booking_.candles.empty())
             cautions.items.push_back(
                 {utf8(tr("Candles")), utf8(text(booking_.candles) + QLatin1Char(' ') +
@@ -124,11 +125,12 @@ private:
         body.push_back(Block{std::move(cautions)});
     }
 
-    [[nodiscard]] static papers::WriteHere writeHere() {
-        return {utf8(tr("Write here,\ntype in later")),
-                {{utf8(tr("placed at")), 28},
-                 {utf8(tr("what moved, which table")), 0},
-                 {utf8(tr("topped up, litres")), 38}}};
+    [[nodiscard]] papers::WriteHere writeHere() const {
+        return {
+            utf8(tr("Write here,\ntype in later")),
+            {{utf8(tr("placed at")), 28},
+             {utf8(tr("what moved, which table")), 0},
+             {utf8(Units(season_).imperial() ? tr("topped up, US quarts") : tr("topped up, litres")), 38}}};
     }
 
     const PaperOrder& order_;

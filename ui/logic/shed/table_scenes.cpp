@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/shed/table_scenes.h"
 
+#include "core/base/conversion.h"
 #include "ui/logic/format.h"
+#include "ui/logic/measures.h"
 #include "ui/paint/piece_painter.h"
 #include "ui/paint/table_from_above.h"
 
@@ -137,12 +139,15 @@ QString tableName(const model::Season& season, const plan::PlacedTable& table, s
                                : text(record->label);
 }
 
-void addScaleBar(Scene& scene, double k, double y, const SceneLook& look) {
-    const double metre = 1000 * k;
+void addScaleBar(Scene& scene, double k, double y, const SceneLook& look, Units units) {
+    const double metre = (units.imperial() ? millimetresInYard : 1000) * k;
     const double x = scene.size.width() - metre - sized(look, 120, 34);
     addDimension(scene.sketch, {x, y}, {x + metre, y}, inkOf(look));
-    scene.labels.push_back(
-        {{x + metre + sized(look, 20, 8), y}, TableScenesSay::tr("1 m"), 0, false, Role::ink2});
+    scene.labels.push_back({{x + metre + sized(look, 20, 8), y},
+                            units.imperial() ? TableScenesSay::tr("3 ft") : TableScenesSay::tr("1 m"),
+                            0,
+                            false,
+                            Role::ink2});
 }
 
 } // namespace
@@ -195,20 +200,23 @@ Hall hallScene(const model::Season& season, const plan::BookingTables& tables, d
             scene.labels.push_back(
                 {{at.x() + tableBoundsMm(table.top, false).right() * k + sized(look, 14, 5),
                   at.y() - (table.top.coversAtEnds > 0 ? px.height() * 0.36 : 0)},
-                 fitFigure(table),
+                 fitFigure(table, season),
                  0,
                  over,
                  over ? Role::osier : Role::ink2});
         QString words = tableName(season, table, cells[i].number);
-        if (table.fit) words += QStringLiteral(", ") + fitWords(table);
+        if (table.fit) words += QStringLiteral(", ") + fitWords(table, season);
         hall.tables.push_back({cells[i].kind, cells[i].number, px, words});
     }
-    if (!cells.empty()) addScaleBar(scene, k, scene.size.height() - foot / 2, look);
-    scene.labels.push_back({{0, scene.size.height() - foot / 2},
-                            TableScenesSay::tr("beside a table: mm between a piece and the nearest setting"),
-                            0,
-                            false,
-                            Role::ink3});
+    if (!cells.empty()) addScaleBar(scene, k, scene.size.height() - foot / 2, look, season);
+    scene.labels.push_back(
+        {{0, scene.size.height() - foot / 2},
+         Units(season).imperial()
+             ? TableScenesSay::tr("beside a table: inches between a piece and the nearest setting")
+             : TableScenesSay::tr("beside a table: mm between a piece and the nearest setting"),
+         0,
+         false,
+         Role::ink3});
     QStringList all;
     for (const auto& t : hall.tables)
         if (all.size() < 40) all << t.inWords;
@@ -229,7 +237,7 @@ Scene nearScene(const model::Season& season, const plan::BookingTables& tables, 
     append(scene.sketch, std::move(sketch));
     const QRectF px(middle + box.topLeft() * k, box.size() * k);
     addDimension(scene.sketch, {px.left(), top * 0.5}, {px.right(), top * 0.5}, inkOf(look));
-    const QString size = tableSize(table);
+    const QString size = tableSize(table, season);
     const double half = sized(look, 150, 56);
     addBox(scene.sketch, {px.center().x() - half, top * 0.5 - top * 0.3, 2 * half, top * 0.6},
            look.lineOnly ? QColor(Qt::white) : look.palette.of(Role::paper), {}, 0);
@@ -240,19 +248,19 @@ Scene nearScene(const model::Season& season, const plan::BookingTables& tables, 
         addDimension(scene.sketch, {x, middle.y() + free->top() * k}, {x, middle.y() + free->bottom() * k},
                      inkOf(look));
         scene.labels.push_back({{x + sized(look, 30, 10), middle.y() - sized(look, 26, 9)},
-                                TableScenesSay::tr("%1 free").arg(whole(std::llround(free->height()))),
+                                TableScenesSay::tr("%1 free").arg(lengthFigure(free->height(), season)),
                                 0,
                                 false,
                                 Role::ink2});
         if (table.fit)
             scene.labels.push_back({{x + sized(look, 30, 10), middle.y() + sized(look, 26, 9)},
-                                    TableScenesSay::tr("%1 each side").arg(fitFigure(table)),
+                                    TableScenesSay::tr("%1 each side").arg(fitFigure(table, season)),
                                     0,
                                     true,
                                     asksForRoom(table) ? Role::osier : Role::ink});
     }
     scene.size = {width, px.bottom() + sized(look, 20, 8)};
-    scene.inWords = standingWords(season, table) + QStringLiteral(", ") + fitWords(table);
+    scene.inWords = standingWords(season, table) + QStringLiteral(", ") + fitWords(table, season);
     return scene;
 }
 
@@ -282,7 +290,7 @@ Scene endScene(const model::Season& season, const plan::PlacedTable& table, doub
     addLine(scene.sketch, {x - across / 2 * k, eyeY}, {x + across / 2 * k + sized(look, 10, 10), eyeY}, ink,
             1, Qt::DashLine);
     scene.labels.push_back({{x + across / 2 * k + sized(look, 18, 18), eyeY},
-                            TableScenesSay::tr("eye line %1").arg(whole(400)),
+                            TableScenesSay::tr("eye line %1").arg(lengthFigure(eye, season)),
                             0,
                             false,
                             Role::ink2});
@@ -291,16 +299,18 @@ Scene endScene(const model::Season& season, const plan::PlacedTable& table, doub
         addLine(scene.sketch, {x, topY}, {at + sized(look, 6, 6), topY}, thin);
         addDimension(scene.sketch, {at, std::min(eyeY, topY)}, {at, std::max(eyeY, topY)}, ink);
         const bool over = table.sight->sight == packing::Sightline::inTheWay;
-        scene.labels.push_back({{at + sized(look, 30, 10), (eyeY + topY) / 2 + sized(look, 0, 2)},
-                                over
-                                    ? TableScenesSay::tr("%1 too tall").arg(whole(table.sight->lowerBy.value))
-                                    : TableScenesSay::tr("%1 clear").arg(whole(table.sight->spare.value)),
-                                0,
-                                true,
-                                over ? Role::osier : Role::ink});
+        scene.labels.push_back(
+            {{at + sized(look, 30, 10), (eyeY + topY) / 2 + sized(look, 0, 2)},
+             over ? TableScenesSay::tr("%1 too tall")
+                        .arg(lengthFigure(static_cast<double>(table.sight->lowerBy.value), season))
+                  : TableScenesSay::tr("%1 clear")
+                        .arg(lengthFigure(static_cast<double>(table.sight->spare.value), season)),
+             0,
+             true,
+             over ? Role::osier : Role::ink});
     }
     scene.size.setHeight(ground + sized(look, 12, 12));
-    scene.inWords = sightWords(table);
+    scene.inWords = sightWords(table, season);
     return scene;
 }
 

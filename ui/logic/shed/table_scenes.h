@@ -3,6 +3,7 @@
 
 #include "core/plan/shed_plan.h"
 #include "ui/logic/answers/answer.h"
+#include "ui/logic/measures.h"
 #include "ui/logic/shed/scene.h"
 
 #include <optional>
@@ -43,17 +44,17 @@ Scene endScene(const model::Season& season, const plan::PlacedTable& table, doub
 /// "24 jars stand on 12 tables. Eleven fit ...".
 Answer tablesAnswer(const model::Season& season, const plan::BookingTables& tables);
 /// "fits with 15 mm each side", "tight, 5 mm each side", "6 mm too big"; empty when nothing stands there.
-QString fitWords(const plan::PlacedTable& table);
+QString fitWords(const plan::PlacedTable& table, Units units);
 /// "15", "−6": the figure beside a table.
-QString fitFigure(const plan::PlacedTable& table);
+QString fitFigure(const plan::PlacedTable& table, Units units);
 /// "118 mm under the eye line"; "30 mm too tall to see over"; empty when nobody sits there.
-QString sightWords(const plan::PlacedTable& table);
+QString sightWords(const plan::PlacedTable& table, Units units);
 /// "2 Hedge tumbler, 220 mm across".
 QString standingWords(const model::Season& season, const plan::PlacedTable& table);
 /// "The largest container here that fits is the Tea tin, 90 mm."
 QString largestWords(const model::Season& season, const plan::PlacedTable& table);
 /// "1830 × 760 mm", "1520 mm round".
-QString tableSize(const plan::PlacedTable& table);
+QString tableSize(const plan::PlacedTable& table, Units units);
 bool asksForRoom(const plan::PlacedTable& table);
 
 } // namespace withy::ui
