@@ -26,7 +26,7 @@ public:
         case OrderFigure::stems:
             return tr("Stems");
         case OrderFigure::asked:
-            return tr("Asked");
+            return tr("To pay");
         case OrderFigure::owed:
             return tr("Owed");
         case OrderFigure::given:
