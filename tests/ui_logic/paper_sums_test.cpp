@@ -183,6 +183,16 @@ TEST_F(PaperSums, RibbonIsShortOnPaperByWhatTheShelfReallyLeaves) {
     EXPECT_TRUE(onPage);
 }
 
+/// 46 honey jars are owned and 24 needed, and 28 went out that nobody wrote back: 18 are there for certain.
+TEST_F(PaperSums, WhatNobodyWroteBackIsNotCalledOnTheShelf) {
+    plan::PlanOptions options;
+    options.today = model::sample::day(2027, 9, 6);
+    const auto now = plan::plan(season, options);
+    const auto words = plainWords(kitAnswer(season, *now.bookings.at(roofSupper), now.shed.get()));
+    EXPECT_TRUE(words.startsWith(QStringLiteral("Enough, if what nobody wrote back is home: 28 Honey jar")))
+        << words.toStdString();
+}
+
 TEST_F(PaperSums, WhatIsSignedForIsWhatIsAskedAfter) {
     addSpare();
     const auto home = comingHome(season, *season.bookings.find(roofSupper));

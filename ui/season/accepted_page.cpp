@@ -37,6 +37,10 @@ AcceptedPage::AcceptedPage(Workbench& bench, QWidget* parent)
     connect(this, &RecordPage::chosen, this,
             [this](std::optional<std::int64_t> id) { again_->setEnabled(id.has_value()); });
     again_->setEnabled(chosenId().has_value());
+    // The answer says that there is none: an empty frame would say nothing more.
+    const auto show = [this] { table().setVisible(!bench_.season().acceptedFindings.empty()); };
+    connect(&bench_, &Workbench::changed, this, show);
+    show();
 }
 
 void AcceptedPage::addActions(Actions& actions) {

@@ -48,6 +48,10 @@ public:
         if (!beside_.isEmpty() && short_.isEmpty())
             out.push_back({tr("Short, with what others have out then: %1.").arg(fewOf(beside_)),
                            AnswerPart::Weight::asks});
+        else if (short_.isEmpty() && !unwritten_.isEmpty())
+            out.push_back({tr("Enough, if what nobody wrote back is home: %1. Say so under Returns.")
+                               .arg(fewOf(unwritten_)),
+                           AnswerPart::Weight::asks});
         else if (short_.isEmpty())
             out.push_back({uncounted_ == 0 ? tr("Everything is on the shelf.")
                                            : tr("Nothing that was counted is short."),
@@ -170,6 +174,8 @@ private:
         if (*lacking > 0)
             (day && day->needed <= day->owned ? beside_ : short_)
                 << tr("%1 %2").arg(amountOf(ref, *lacking), name);
+        if (*lacking == 0 && day && day->owned < day->needed + day->others + day->broken + day->unwritten)
+            unwritten_ << tr("%1 %2").arg(amountOf(ref, day->unwritten * scale), name);
         const bool more = *lacking > 0 || (day && day->others + day->broken > 0);
         if (!more) { // what is needed and what is there stand beside it
             row.cells.push_back({tr("none"), SheetCell::Tone::second});
@@ -344,6 +350,7 @@ private:
     const plan::ShedPlan* shed_; ///< null: not planned yet
     QStringList short_;
     QStringList beside_; ///< short only with what other bookings have out
+    QStringList unwritten_; ///< what is there only if it has come home
     int uncounted_ = 0;
 };
 

@@ -77,7 +77,7 @@ public:
         ShareChoice c = common(now_);
         c.head = ShareRowsSay::tr("%1 as the design allows").arg(sharedPieces(season_, now_));
         c.effect = thinnerWords(now_);
-        c.kept = ShareRowsSay::tr("Nothing changes in the booking.");
+        c.kept = ShareRowsSay::tr("The booking stays as promised.");
         return c;
     }
 

@@ -83,7 +83,7 @@ QString cameInWords(const model::Season& season, const ShareFound& found, const 
         if (tallied.contains(plant) && came < of)
             all << ShareSumsSay::tr("%1 of %2").arg(countedPlant(season, plant, came), whole(of));
     }
-    if (!all.isEmpty()) return ShareSumsSay::tr("In came %1. So:").arg(all.join(QStringLiteral(", ")));
+    if (!all.isEmpty()) return ShareSumsSay::tr("%1 came in. So:").arg(all.join(QStringLiteral(", ")));
     std::int64_t stems = 0;
     for (const auto& [plant, came] : tallied)
         stems += came;

@@ -205,6 +205,7 @@ std::optional<KitOnDay> kitOnDay(const plan::ShedPlan* shed, const model::Ref& r
     on.needed = own->amount;
     on.owned = *item->owned - std::max<std::int64_t>(0, used);
     on.broken = item->usedUp ? 0 : item->broken;
+    on.unwritten = item->usedUp ? 0 : unwritten(*item);
     on.others = std::max<std::int64_t>(0, plan::awayOn(*item, day) - own->amount - on.broken - used);
     if (!over) on.lacking = std::max<std::int64_t>(0, on.needed + on.others + on.broken - on.owned);
     return on;

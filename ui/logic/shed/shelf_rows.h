@@ -64,6 +64,8 @@ struct KitOnDay {
     std::int64_t others = 0; ///< out with other bookings then, or to be used by them before
     std::int64_t broken = 0;
     std::int64_t lacking = 0; ///< never below nought; none of what lies behind today
+    /// Of what is owned: went out, was due back and nobody wrote it back.
+    std::int64_t unwritten = 0;
 };
 
 /// Blank: nobody counted it, or the booking has none of it.
