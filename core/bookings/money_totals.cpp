@@ -105,7 +105,7 @@ Result<GiftSplit, Problem> giftShare(Money income, std::int64_t perTenThousand, 
                      from(origin, lineOf(Step::given, "gift share", static_cast<double>(perTenThousand) / 100,
                                          Unit::percent, Basis::mine)),
                      moneyLine(Step::minus, "given", split.given),
-                     moneyLine(Step::result, "asked", split.asked)};
+                     moneyLine(Step::result, "to pay", split.asked)};
     return split;
 }
 
@@ -113,7 +113,7 @@ Result<Owed, Problem> owed(Money asked, const std::vector<PaymentLine>& payments
     if (const auto p = notMoney("asked", asked, 0)) return *p;
     Owed state;
     state.asked = asked;
-    state.working.push_back(moneyLine(Step::given, "asked", asked));
+    state.working.push_back(moneyLine(Step::given, "to pay", asked));
     for (const auto& payment : payments) {
         if (const auto p = notMoney("amount", payment.amount, -mostMoney)) return *p;
         if (const auto p = addTo(state.paid, payment.amount, "amount")) return *p;
@@ -134,7 +134,7 @@ Result<GiftValue, Problem> giftValue(Money list, Money asked) {
     GiftValue value;
     value.gift = std::max(list - asked, Money{});
     value.aboveList = std::max(asked - list, Money{});
-    value.working = {moneyLine(Step::given, "list value", list), moneyLine(Step::minus, "asked", asked),
+    value.working = {moneyLine(Step::given, "list value", list), moneyLine(Step::minus, "to pay", asked),
                      moneyLine(Step::result, asked > list ? "above list" : "gift value",
                                asked > list ? value.aboveList : value.gift)};
     return value;

@@ -55,7 +55,7 @@ FigureOf figureOf(const OrderRow& row, OrderFigure figure) {
     case OrderFigure::stems:
         return {row.stems.value, Unit::stems, "stems"};
     case OrderFigure::asked:
-        return {row.income.minor, Unit::minorMoney, "asked"};
+        return {row.income.minor, Unit::minorMoney, "to pay"};
     case OrderFigure::owed:
         return {row.owed.minor, Unit::minorMoney, "owed"};
     case OrderFigure::given:

@@ -248,4 +248,29 @@ TEST(PlanRunnerFaults, AFaultOfTheGardenLeavesTheBookingsNew) {
     EXPECT_EQ(plan::planJson(more, runner.wait()->plan), plan::planJson(more, plan::plan(more, {})));
 }
 
+TEST_F(BackgroundPlan, AfterAFaultThePlanIsNotTakenForTheSeasons) {
+    std::atomic<bool> faulty = false;
+    PlanRunner::Planners planners;
+    planners.bookings = [&](const auto& season, const auto& options, const auto& was, const auto& before,
+                            const auto& optionsBefore) {
+        if (faulty) throw std::runtime_error("out of numbers");
+        return plan::replanBookings(season, options, was, before, optionsBefore);
+    };
+    Workbench bench(store::SeasonFile::create(at("a.withy"), demoSeason()), std::nullopt, nullptr, planners);
+    bench.waitForPlan();
+    ASSERT_TRUE(bench.planIsCurrent());
+    QStringList said;
+    QObject::connect(&bench, &Workbench::refused, [&](const QString& why) { said << why; });
+    faulty = true;
+    ASSERT_EQ(bench.apply(piecesOf(bench, 333)), QString());
+    bench.waitForPlan();
+    EXPECT_FALSE(bench.planIsCurrent());
+    EXPECT_EQ(said.size(), 1);
+    faulty = false;
+    ASSERT_EQ(bench.apply(piecesOf(bench, 334)), QString());
+    bench.waitForPlan();
+    EXPECT_TRUE(bench.planIsCurrent());
+    EXPECT_EQ(shown(bench), freshly(bench));
+}
+
 } // namespace withy::ui

@@ -104,6 +104,9 @@ TEST(Measures, TemperaturesAndWarmth) {
     EXPECT_EQ(said(temperatureWords(22, imperial, 0)), "72 °F");
     EXPECT_EQ(said(warmthWords(1000, imperial)), "1,800 °F days");
     EXPECT_EQ(said(distanceWords(16.09344, imperial)), "10 miles");
+    EXPECT_EQ(said(distanceWords(1.609344, imperial)), "1 mile");
+    EXPECT_EQ(said(distanceWords(1.6, imperial)), "1 mile"); // 0.994
+    EXPECT_EQ(said(distanceWords(0, imperial)), "0 miles");
 }
 
 /// Fine enough that the lines of a working come to their sum: as the fields.

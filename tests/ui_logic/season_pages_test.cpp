@@ -8,6 +8,7 @@
 #include "ui/logic/answers/diary_answers.h"
 #include "ui/logic/answers/season_answers.h"
 #include "ui/logic/answers/shed_answers.h"
+#include "ui/logic/english_plurals.h"
 #include "ui/logic/models/copied_rows.h"
 #include "ui/logic/models/kit_rows.h"
 #include "ui/logic/models/order_figures.h"
@@ -150,7 +151,9 @@ TEST(Orders, RowsAreCopiedWithTheirHeadsAndNoCellBreaksThem) {
     const auto expected = QStringLiteral("Booking\tPieces + spare\nTab here\t%1\nlost ones left out\t14\n")
                               .arg(cell(model, row, 4));
     EXPECT_EQ(text.toStdString(), expected.toStdString());
-    EXPECT_EQ(rowsCopiedWords(1).isEmpty(), false);
+    installEnglishPlurals();
+    EXPECT_EQ(rowsCopiedWords(1).toStdString(), "1 row copied; paste it into a spreadsheet.");
+    EXPECT_EQ(rowsCopiedWords(3).toStdString(), "3 rows copied; paste them into a spreadsheet.");
 }
 
 TEST(Orders, AnOlderPlanIsPassedOverInSilence) {

@@ -18,7 +18,10 @@ protected:
         bench = benchOn(demoSeason());
         bench->setPatience(milliseconds(0));
         QObject::connect(bench.get(), &Workbench::written, [this] { ++written; });
-        QObject::connect(bench.get(), &Workbench::takenBack, [this](const QString& why) { said << why; });
+        QObject::connect(bench.get(), &Workbench::takenBack, [this](const QString& why, bool again) {
+            said << why;
+            redo = again;
+        });
         QObject::connect(bench.get(), &Workbench::refused, [this](const QString& why) { said << why; });
     }
 
@@ -44,6 +47,7 @@ protected:
     std::unique_ptr<Workbench> bench;
     int written = 0;
     QStringList said;
+    std::optional<bool> redo; ///< what takenBack() promised
 };
 
 } // namespace
@@ -109,6 +113,23 @@ TEST_F(SlowFile, AnUndoneEditIsDoneAgainWhenItsUndoCouldNotBeWritten) {
     EXPECT_EQ(bench->undo(), QString());
     EXPECT_NE(name(), "Alder Reach");
     EXPECT_FALSE(bench->canUndo());
+}
+
+TEST_F(SlowFile, NothingIsPromisedOfRedoWhenAnUndoCouldNotBeWritten) {
+    ASSERT_TRUE(call("Alder Reach"));
+    ASSERT_TRUE(bench->waitForFile());
+    {
+        const HeldFile held(bench->path());
+        EXPECT_EQ(bench->undo(), QString());
+        ASSERT_TRUE(settled());
+    }
+    EXPECT_EQ(name(), "Alder Reach");
+    EXPECT_EQ(redo, false);
+    EXPECT_FALSE(bench->canRedo());
+    EXPECT_TRUE(bench->canUndo());
+    EXPECT_TRUE(
+        said.join(' ').endsWith(QStringLiteral("1 change was not in the file yet and is taken back.")))
+        << said.join('|').toStdString();
 }
 
 TEST_F(SlowFile, WhoWaitsIsToldAtOnceThatItFails) {

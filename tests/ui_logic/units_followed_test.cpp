@@ -54,7 +54,7 @@ const QRegularExpression& metricWord() {
 
 const QRegularExpression& imperialWord() {
     static const QRegularExpression words(
-        QStringLiteral("\\d (in|ft|lb|oz|miles)\\b(?! [A-Za-z])|°F|US (fl|qt|gal)"));
+        QStringLiteral("\\d (in|ft|lb|oz|miles?)\\b(?! [A-Za-z])|°F|US (fl|qt|gal)"));
     return words;
 }
 

@@ -139,6 +139,47 @@ TEST_F(WorkedSteps, TheNightIsNoWork) {
     EXPECT_EQ(asleep, Minutes(0));
 }
 
+/// Begun on Sunday and taken up again on Monday: that is not "nothing to do", and it has its letter.
+TEST_F(WorkedSteps, ADayOnWhichAStepOnlyGoesOnIsNotEmpty) {
+    auto settings = season.theSettings();
+    settings.heatLimitCelsius = 60; // no day is warm
+    season.settings.put(settings);
+    lay([&](plan::RunUpPlan& runUp) {
+        const auto made = std::find_if(runUp.steps.begin(), runUp.steps.end(), [](const auto& s) {
+            return s.key.step == StepKind::make && s.bookings == std::vector{roofSupper};
+        });
+        ASSERT_NE(made, runUp.steps.end());
+        plan::RunUpStep step = *made;
+        step.splittable = true;
+        step.from = at(12, 15, 0);
+        step.to = at(13, 11, 0);
+        step.minutes = Minutes(300);
+        step.who = {{wilf}};
+        runUp.steps = {step};
+        for (auto& person : runUp.people)
+            if (person.worker.helper)
+                person.there = {{at(12, 13, 0), at(12, 18, 0)}, {at(13, 9, 0), at(13, 17, 0)}};
+    });
+    // Whatever else has steps that week is no part of this.
+    std::erase_if(plan.bookings, [](const auto& booked) { return booked.first != roofSupper; });
+    const auto board =
+        paperOf(PaperKind::weekBoard, {season, plan, std::nullopt, {}, std::nullopt, at(13, 0, 0).day});
+    for (const auto& fact : board.facts)
+        EXPECT_THAT(papers::words(fact), Not(HasSubstr("Nothing to do")));
+    const auto lanes = blocksIn<papers::Lanes>(board.body).front().lanes;
+    EXPECT_EQ(blocksIn<papers::BoardHead>(lanes[0]).front().note, "goes on");
+    EXPECT_EQ(blocksIn<papers::BoardHead>(lanes[1]).front().note, "nothing to do");
+    bool told = false;
+    for (const auto& item : blocksIn<papers::BoardItem>(lanes[0])) {
+        if (item.title.rfind("Make up", 0) != 0) continue;
+        told = true;
+        EXPECT_EQ(item.time, "09:00–11:00");
+        EXPECT_THAT(item.title, HasSubstr("goes on"));
+        EXPECT_FALSE(item.mark.empty());
+    }
+    EXPECT_TRUE(told);
+}
+
 /// Two together work when both are there.
 TEST_F(WorkedSteps, TwoWorkWhenBothAreThere) {
     plan::RunUpPlan runUp;

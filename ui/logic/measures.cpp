@@ -143,10 +143,6 @@ QString temperatureFigure(double celsius, Units units, int decimals) {
     return units.imperial() ? trimmedFigure(degrees, 1) : QString::number(degrees);
 }
 
-QString temperatureUnit(Units units) {
-    return units.imperial() ? MeasuresSay::tr("°F") : MeasuresSay::tr("°C");
-}
-
 QString temperatureWords(double celsius, Units units, int decimals) {
     const QString figure = temperatureFigure(celsius, units, decimals);
     return units.imperial() ? MeasuresSay::tr("%1 °F").arg(figure) : MeasuresSay::tr("%1 °C").arg(figure);
@@ -164,8 +160,10 @@ QString warmthWords(double celsiusDays, Units units) {
 }
 
 QString distanceWords(double km, Units units) {
-    return units.imperial() ? MeasuresSay::tr("%1 miles").arg(trimmedFigure(km / kilometresInMile, 1))
-                            : MeasuresSay::tr("%1 km").arg(QString::number(km));
+    if (!units.imperial()) return MeasuresSay::tr("%1 km").arg(QString::number(km));
+    const QString miles = trimmedFigure(km / kilometresInMile, 1);
+    return miles == QLatin1String("1") ? MeasuresSay::tr("%1 mile").arg(miles)
+                                       : MeasuresSay::tr("%1 miles").arg(miles);
 }
 
 QString workingNumber(double value) {

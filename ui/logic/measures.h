@@ -6,13 +6,14 @@
 #include <QString>
 
 /// Lengths, volumes, weights, temperatures and distances with their unit, in the system of units the season
-/// is kept in. No other source writes a unit's word. Metric reads as it always did. What is customary in
-/// inches, pounds and gallons is decided here, once:
-/// lengths to a tenth of an inch, as decimals (which is how the fields show and read them, to a hundredth);
-/// below one inch to a hundredth; tables from 36 in on in feet and inches; ribbon and beds in feet, as their
-/// fields; volumes in US fluid ounces, from a quart on in US quarts, from a gallon on in US gallons, always
-/// with the "US", as other ounces and gallons are larger or smaller; weights in ounces, from a pound on in
-/// pounds and ounces, from 20 lb on in pounds; temperatures in degrees Fahrenheit; ways in miles.
+/// is kept in. Beside the fields (fields/units.h) and the rules of drawings no other source writes a unit's
+/// word. Metric reads as it always did. What is customary in inches, pounds and gallons is decided here,
+/// once: lengths to a tenth of an inch, as decimals (which is how the fields show and read them, to a
+/// hundredth); below one inch to a hundredth; tables from 36 in on in feet and inches; ribbon and beds in
+/// feet, as their fields; volumes in US fluid ounces, from a quart on in US quarts, from a gallon on in US
+/// gallons, always with the "US", as other ounces and gallons are larger or smaller; weights in ounces, from
+/// a pound on in pounds and ounces, from 20 lb on in pounds; temperatures in degrees Fahrenheit; ways in
+/// miles.
 namespace withy::ui {
 
 /// The system of units, out of whatever is at hand.
@@ -50,7 +51,6 @@ QString weightWords(double kg, Units units, int decimals = 1); ///< "4.2 kg", "9
 /// -1: as many decimals as it has, in Fahrenheit a tenth at most.
 QString temperatureWords(double celsius, Units units, int decimals = -1); ///< "22 °C", "71.6 °F"
 QString temperatureFigure(double celsius, Units units, int decimals = -1);
-QString temperatureUnit(Units units);                  ///< "°C"
 QString warmthFigure(double celsiusDays, Units units); ///< "1,318"
 QString warmthWords(double celsiusDays, Units units);  ///< "1,318 °C days", "2,372 °F days"
 QString distanceWords(double km, Units units);         ///< "12.5 km", "7.8 miles"

@@ -4,6 +4,7 @@
 #include "ui/logic/format.h"
 #include "ui/logic/garden_words.h"
 #include "ui/logic/models/run_up_board.h"
+#include "ui/logic/run_up_stretches.h"
 #include "ui/logic/step_wording.h"
 
 #include <QCoreApplication>
@@ -244,8 +245,14 @@ std::vector<Id<model::Booking>> bookingsOfBoard(const model::Season& season, con
     };
     for (const auto& booking : season.bookings)
         if (booking.standing != model::Standing::lost && isInWeek(booking.eventStart.day)) add(booking.id);
+    const auto goesOn = [&](const plan::RunUpStep& step) {
+        if (step.from.day >= monday || step.to.day < monday) return false;
+        const auto worked = workedAt(plan.runUp.get(), step);
+        return std::any_of(worked.begin(), worked.end(),
+                           [&](const auto& span) { return isInWeek(span.from.day); });
+    };
     for (const auto& step : runUpSteps(season, plan))
-        if (isInWeek(step.from.day))
+        if (isInWeek(step.from.day) || goesOn(step))
             for (const auto id : step.bookings)
                 add(id);
     std::stable_sort(out.begin(), out.end(), [&](auto a, auto b) {

@@ -26,17 +26,20 @@ std::shared_ptr<const PlanRunner::Run> noRun() {
 
 } // namespace
 
-Workbench::Workbench(store::SeasonFile file, std::optional<Day> today, QObject* parent)
+Workbench::Workbench(store::SeasonFile file, std::optional<Day> today, QObject* parent,
+                     PlanRunner::Planners planners)
     : QObject(parent)
     , season_(file.season())
     , options_{today, {}}
     , run_(noRun())
     , writer_(std::move(file),
               [this] { QMetaObject::invokeMethod(this, &Workbench::hearWriter, Qt::QueuedConnection); })
-    , runner_([this] {
-        QMetaObject::invokeMethod(
-            this, [this] { showPlan(runner_.finished()); }, Qt::QueuedConnection);
-    }) {
+    , runner_(
+          [this] {
+              QMetaObject::invokeMethod(
+                  this, [this] { showPlan(runner_.finished()); }, Qt::QueuedConnection);
+          },
+          std::move(planners)) {
     // After the first picture: until then the window needs the processors for itself.
     QTimer::singleShot(0, this, [this] { askOnce(runner_, season_, options_); });
 }
@@ -119,21 +122,30 @@ QString Workbench::hearWriter() {
 void Workbench::takeBack(const QString& trouble) {
     auto steps = std::exchange(unwritten_, {});
     bool cleared = false; // a new edit left nothing to redo of what was undone before it
+    int again = 0;        // wait in redo
     for (auto step = steps.rbegin(); step != steps.rend(); ++step) {
         if (step->kind == Step::Kind::undo) {
-            if (!cleared) redo_.pop_back();
+            if (!cleared) {
+                redo_.pop_back();
+                again = std::max(0, again - 1);
+            }
             undo_.push_back(std::move(step->edit));
         } else {
             cleared = cleared || step->kind == Step::Kind::edit;
             undo_.pop_back();
             redo_.push_back(std::move(step->edit));
+            ++again;
         }
         show(step->before, step->inverse);
     }
-    Q_EMIT takenBack(trouble + QLatin1Char(' ') +
-                     tr("%n change(s) (was|were) not in the file yet and (is|are) taken back; Redo brings "
-                        "(it|them) again.",
-                        nullptr, static_cast<int>(steps.size())));
+    const int count = static_cast<int>(steps.size());
+    const QString words =
+        again == count
+            ? tr("%n change(s) (was|were) not in the file yet and (is|are) taken back; Redo brings "
+                 "(it|them) again.",
+                 nullptr, count)
+            : tr("%n change(s) (was|were) not in the file yet and (is|are) taken back.", nullptr, count);
+    Q_EMIT takenBack(trouble + QLatin1Char(' ') + words, again > 0);
 }
 
 bool Workbench::waitForFile() {

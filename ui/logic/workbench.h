@@ -25,7 +25,7 @@ class Workbench : public QObject {
 
 public:
     explicit Workbench(store::SeasonFile file, std::optional<Day> today = std::nullopt,
-                       QObject* parent = nullptr);
+                       QObject* parent = nullptr, PlanRunner::Planners planners = {});
     ~Workbench() override;
 
     [[nodiscard]] const model::Season& season() const { return season_; }
@@ -37,8 +37,11 @@ public:
     /// The plan is that of season() as it stands, garden and cover with it.
     [[nodiscard]] bool planIsCurrent() const { return bookingsAreCurrent() && run_->whole; }
 
-    /// Designs and bookings are; who gets which stems may follow.
-    [[nodiscard]] bool bookingsAreCurrent() const { return run_->turn == runner_.asked(); }
+    /// Designs and bookings are; who gets which stems may follow. Not after a fault: the plan is an older
+    /// one.
+    [[nodiscard]] bool bookingsAreCurrent() const {
+        return run_->turn == runner_.asked() && run_->fault.isEmpty();
+    }
 
     /// Waits until it is, and sends planned() if that brought a new one. For papers, and whatever must not
     /// work from an older plan.
@@ -85,8 +88,9 @@ Q_SIGNALS:
     void changed(const withy::model::Edit& done);
     /// All of season() is on the disk now, of which some was not a moment ago.
     void written();
-    /// What could not be written after all is undone, each edit with its own changed(), and waits in redo.
-    void takenBack(const QString& sentence);
+    /// What could not be written after all is undone, each edit with its own changed(). `redo`: redo() brings
+    /// it again.
+    void takenBack(const QString& sentence, bool redo);
     /// A new plan() is there; planIsCurrent() says whether an edit has come since it began.
     void planned();
     /// today() is another day.

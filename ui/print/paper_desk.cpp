@@ -218,6 +218,7 @@ void PaperDesk::keepAll(All all) {
             return;
         }
         bench_.waitForPlan(); // a batch must not leave with an older plan
+        if (!bench_.planIsCurrent()) return Q_EMIT refused(noPlan());
         auto tasks = tasksOf(all);
         batchFolder_ = folder;
         batchSize_ = static_cast<int>(tasks.size());
@@ -243,6 +244,7 @@ void PaperDesk::printAll(All all) {
             return;
         }
         bench_.waitForPlan();
+        if (!bench_.planIsCurrent()) return Q_EMIT refused(noPlan());
         auto tasks = tasksOf(all);
         batchFolder_.clear();
         batchSize_ = static_cast<int>(tasks.size());

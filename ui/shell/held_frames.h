@@ -20,7 +20,7 @@ public:
     explicit HeldFrames(QObject* parent = nullptr);
     ~HeldFrames() override;
 
-    /// Instead of the one watched before.
+    /// The one watched before is gone by then.
     void watch(Workbench& bench);
 
     bool eventFilter(QObject* watched, QEvent* event) override;

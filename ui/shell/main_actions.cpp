@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/action_finder.h"
 #include "ui/shell/find_targets.h"
+#include "ui/shell/help_window.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/menus.h"
 #include "ui/shell/season_view.h"
 
 #include <QMenuBar>
+#include <QStackedWidget>
 
 namespace withy::ui {
 
@@ -58,6 +60,12 @@ void MainWindow::addViewActions() {
                  [this] { look_.setTextPercent(look_.textPercent() - 10); });
     actions_.add({"view.usual", tr("&Usual text"), QKeySequence(Qt::CTRL | Qt::Key_0)},
                  [this] { look_.setTextPercent(100); });
+}
+
+void MainWindow::help() {
+    if (!help_) help_ = new HelpWindow(this);
+    const auto* place = view_ && stack_->currentWidget() == view_ ? view_->current() : nullptr;
+    help_->open(place ? place->helpPage() : QStringLiteral("first-run"));
 }
 
 } // namespace withy::ui

@@ -10,7 +10,6 @@
 #include "ui/logic/shell_wording.h"
 #include "ui/logic/starting_seasons.h"
 #include "ui/paint/spacing.h"
-#include "ui/shell/help_window.h"
 #include "ui/shell/menus.h"
 #include "ui/shell/rail.h"
 #include "ui/shell/season_view.h"
@@ -69,7 +68,8 @@ MainWindow::MainWindow(std::optional<Day> today)
     };
     connect(&door_, &SeasonDoor::refused, notices_, &NoticeBar::refuse);
     door_.mayLeave = [this] { return mayLeave(); };
-    door_.letGo = [this] { letSeasonGo(); };
+    door_.letGo = [this] { letSeasonGo(true); }; // begun afresh: what was there stays among the backups
+    door_.isDemo = [this] { return view_ && demoDay(bench().season()).has_value(); };
     connect(&door_, &SeasonDoor::said, notices_, &NoticeBar::say);
     ViewSettings::restoreWindow(*this);
     showTitle();
@@ -128,14 +128,15 @@ void MainWindow::showWelcome() {
 void MainWindow::restore(const store::Backup& backup) {
     if (!mayLeave()) return;
     const QString path = bench().path();
-    letSeasonGo();
+    letSeasonGo(false);
     door_.restore(path, backup);
 }
 
-/// Without a last backup: the file is about to be another.
-void MainWindow::letSeasonGo() {
+/// The file is about to be another. No last backup when an older one is to be put back: it would be thinned
+/// out.
+void MainWindow::letSeasonGo(bool lastBackup) {
     view_->keepLook();
-    if (auto* keeper = view_->backups()) keeper->leave();
+    if (auto* keeper = view_->backups()) lastBackup ? keeper->finish() : keeper->leave();
     delete view_;
     view_ = nullptr;
     actions_.keepFirst(ownActions_);
@@ -178,8 +179,9 @@ void MainWindow::wireSeason() {
     connect(view_, &SeasonView::restoreWanted, this, &MainWindow::restore, Qt::QueuedConnection);
     frames_.watch(bench());
     connect(&bench(), &Workbench::refused, this, [this](const QString& why) { notices_->refuse(why); });
-    connect(&bench(), &Workbench::takenBack, this, [this](const QString& why) {
-        notices_->refuse(why, {tr("&Redo"), [this] { step(&Workbench::redo); }});
+    connect(&bench(), &Workbench::takenBack, this, [this](const QString& why, bool redo) {
+        using Way = NoticeBar::WayOut;
+        notices_->refuse(why, redo ? Way{tr("&Redo"), [this] { step(&Workbench::redo); }} : Way{});
     });
     connect(&bench(), &Workbench::changed, this, [this] {
         notices_->clear();
@@ -218,12 +220,6 @@ void MainWindow::showTitle() {
     kept_->setText(there ? keptWords(bench().season(), bench().canWrite(), keptAt_, bench().today())
                          : tr("Nothing kept yet"));
     menuBar()->setCornerWidget(kept_); // lays the bar out anew around the longer words
-}
-
-void MainWindow::help() {
-    if (!help_) help_ = new HelpWindow(this);
-    const auto* place = view_ && stack_->currentWidget() == view_ ? view_->current() : nullptr;
-    help_->open(place ? place->helpPage() : QStringLiteral("first-run"));
 }
 
 void MainWindow::showEvent(QShowEvent* event) {

@@ -60,7 +60,7 @@ private:
     /// Keeps what is being typed. What cannot be kept stays on screen with its sentence, once: who leaves
     /// again without a change in between leaves it.
     bool mayLeave();
-    void letSeasonGo();
+    void letSeasonGo(bool lastBackup);
     void closeSeason();
     void addOwnActions();
     void addSeasonActions();

@@ -114,7 +114,9 @@ void SeasonDoor::openDemo() {
         return;
     }
     open(path);
-    if (isOpen && isOpen(path))
+    if (!isOpen || !isOpen(path)) // damaged, or in another window
+        create(freeName(QFileInfo(path).path(), QFileInfo(path).fileName()), demoSeason());
+    else if (isDemo && isDemo()) // not once it was made somebody's own
         Q_EMIT said(tr("This is the demo season as it was left."),
                     {tr("&Begin it afresh"), [this, path] { beginDemoAgain(path); }});
 }

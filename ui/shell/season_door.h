@@ -56,6 +56,8 @@ public:
     std::function<bool()> mayLeave;
     /// Lets go of the season that is open here, and of its file.
     std::function<void()> letGo;
+    /// Whether the season that is open is still the demo, and nobody's own.
+    std::function<bool()> isDemo;
     AskFile askOpen;
     AskFile askSave;
 

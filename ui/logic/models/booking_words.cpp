@@ -200,9 +200,8 @@ QString standingWords(model::Standing standing) {
 }
 
 QString owedWords(const model::Settings& settings, model::Standing standing, Money owed, Money overpaid) {
-    if (standing == model::Standing::lost) return QStringLiteral("–");
-    return overpaid.minor > 0 ? BookingWordsSay::toPayBack(amount(overpaid, settings))
-                              : amount(owed, settings);
+    if (overpaid.minor > 0) return BookingWordsSay::toPayBack(amount(overpaid, settings));
+    return standing == model::Standing::lost ? QStringLiteral("–") : amount(owed, settings);
 }
 
 QString bookingKindWords(model::BookingKind kind) {

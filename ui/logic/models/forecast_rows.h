@@ -53,7 +53,7 @@ std::vector<ForecastRow> forecastRows(const model::Season& season, const plan::P
 Answer forecastAnswer(const model::Season& season, const plan::Plan& plan);
 /// "6 days ahead", "as in a usual year"; empty without a lead.
 QString leadFigure(const plan::Plan& plan);
-/// "Heat so far 1,318 °C days; a usual year has 1,244 by now. 158 days measured, 7 forecast."
+/// "Warmth since Mon 1 Mar: 1,318 °C days, and 1,244 in a usual year by now. 158 days measured, 7 forecast."
 QString leadWarmth(const model::Season& season, const plan::Plan& plan);
 /// "Why 6 days early", "Why its dates stand"; empty for a patch without dates.
 QString whyHead(const plan::PatchOutlook& outlook);

@@ -33,6 +33,8 @@ public:
             {m.owed.paid.minor != 0 ? tr(", %1 paid").arg(in(m.owed.paid)) : tr(", nothing paid yet"), {}});
         if (m.owed.overpaid.minor > 0)
             out.push_back({tr(": %1 to pay back.").arg(in(m.owed.overpaid)), AnswerPart::Weight::asks});
+        else if (isLost())
+            out.push_back({tr("; of a lost booking nothing is owed."), {}});
         else if (m.owed.owed.minor > 0)
             out.push_back({tr(", %1 still owed.").arg(in(m.owed.owed)), {}});
         else
@@ -72,9 +74,11 @@ public:
         sheet.rows.push_back(
             sumRow("paid", tr("Paid, less refunds"), {}, m.owed.paid, paidWorking(), std::nullopt));
         const bool over = m.owed.overpaid.minor > 0;
-        sheet.rows.push_back(sumRow("owed", over ? tr("To pay back") : tr("Owed"), {},
-                                    over ? m.owed.overpaid : m.owed.owed, m.owed.working, std::nullopt));
-        sheet.rows.back().look = RowLook::total;
+        if (over || !isLost()) {
+            sheet.rows.push_back(sumRow("owed", over ? tr("To pay back") : tr("Owed"), {},
+                                        over ? m.owed.overpaid : m.owed.owed, m.owed.working, std::nullopt));
+            sheet.rows.back().look = RowLook::total;
+        }
         if (m.gift.gift != m.split.given)
             sheet.rows.push_back(sumRow("gift", tr("Given in all"), tr("list price less what is paid for"),
                                         m.gift.gift, m.gift.working, std::nullopt));
@@ -82,6 +86,11 @@ public:
     }
 
 private:
+    [[nodiscard]] bool isLost() const {
+        const auto* booking = season_.bookings.find(plan_.booking);
+        return booking && booking->standing == model::Standing::lost;
+    }
+
     [[nodiscard]] QString in(Money money) const { return amount(money, settings_); }
 
     [[nodiscard]] SheetRow priceRow(const model::Line& line) const {

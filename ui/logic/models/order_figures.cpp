@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/models/order_figures.h"
 
+#include "ui/logic/models/booking_words.h"
 #include "ui/logic/wording.h"
 
 #include <QCoreApplication>
@@ -22,7 +23,7 @@ public:
     static QString name(OrderFigure figure) {
         switch (figure) {
         case OrderFigure::pieces:
-            return tr("Pieces");
+            return tr("Pieces + spare");
         case OrderFigure::stems:
             return tr("Stems");
         case OrderFigure::asked:
@@ -38,16 +39,19 @@ public:
     static QString means(const QString& name, const QString& whose) { return tr("%1, %2").arg(name, whose); }
 };
 
-QString wordsOf(const review::OrderRow& row, OrderFigure figure, const model::Settings& settings) {
+/// As the row says it. `booking`: null for the sum.
+QString wordsOf(const review::OrderRow& row, OrderFigure figure, const model::Settings& settings,
+                const model::Booking* booking) {
     switch (figure) {
     case OrderFigure::pieces:
-        return whole(row.pieces.value);
+        return pieceFigure({row.pieces.value, row.spare.value});
     case OrderFigure::stems:
         return whole(row.stems.value);
     case OrderFigure::asked:
-        return amount(row.income, settings);
+        return amount(row.income, settings) + (row.unpriced > 0 ? QStringLiteral(" +?") : QString());
     case OrderFigure::owed:
-        return amount(row.owed, settings);
+        return booking ? owedWords(settings, booking->standing, row.owed, row.overpaid)
+                       : amount(row.owed, settings);
     case OrderFigure::given:
         break;
     }
@@ -70,7 +74,7 @@ OrderSums orderSums(const model::Season& season, const plan::Plan& plan, const r
                               OrderFigure::given}) {
         SheetFigure f;
         const QString name = OrderSumsSay::name(figure);
-        f.words = wordsOf(one ? *row : orders.sum, figure, settings);
+        f.words = wordsOf(one ? *row : orders.sum, figure, settings, one ? record : nullptr);
         f.means = OrderSumsSay::means(name, out.whose);
         f.working = one ? review::orderWorking(season, plan, *booking, figure)
                         : review::sumWorking(season, orders, figure);

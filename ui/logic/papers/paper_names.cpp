@@ -85,6 +85,12 @@ QString stillWriting() {
     return PaperNamesSay::tr("Papers are still being written. Wait for them, or stop them.");
 }
 
+QString noPlan() {
+    return PaperNamesSay::tr(
+        "What stands now could not be planned, so nothing was printed. Undo the last change, or "
+        "change it otherwise.");
+}
+
 QString batchDone(int written, int all, const QString& folder) {
     const QString where = folder.isEmpty()
                               ? PaperNamesSay::tr("printed")

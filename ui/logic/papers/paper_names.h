@@ -21,6 +21,8 @@ QString printerRefused();
 QString sentToPrinter();
 QString chooseBookingFirst();
 QString stillWriting();
+/// When what there is to print could not be planned.
+QString noPlan();
 /// "4 papers are in Papers."
 QString batchDone(int written, int all, const QString& folder);
 /// "Laying out Library roof supper, prep sheet: 2 of 6."

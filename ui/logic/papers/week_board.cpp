@@ -86,6 +86,12 @@ private:
         return toldWork(sum);
     }
 
+    /// Something begun on a day before.
+    [[nodiscard]] bool goesOn(Day day) const {
+        return std::any_of(shownSteps_.begin(), shownSteps_.end(),
+                           [&](const Shown& s) { return s.again && s.span.from.day == day; });
+    }
+
     /// "1 h 16" is one word.
     static QString close(Minutes work) { return workWords(work).replace(QLatin1Char(' '), QChar::Nbsp); }
 
@@ -97,10 +103,12 @@ private:
             all += workOn(monday_ + i);
             if (workOn(monday_ + i) > workOn(full)) full = monday_ + i;
         }
-        if (all.value == 0) return {plain(utf8(tr("Nothing to do this week.")))};
-        out.push_back(strong(utf8(close(all))) + plain(utf8(tr(" of work"))));
-        out.push_back(plain(utf8(tr("fullest day: "))) +
-                      strong(utf8(tr("%1, %2").arg(shortDay(full), close(workOn(full))))));
+        if (all.value == 0 && shownSteps_.empty()) return {plain(utf8(tr("Nothing to do this week.")))};
+        if (all.value > 0) {
+            out.push_back(strong(utf8(close(all))) + plain(utf8(tr(" of work"))));
+            out.push_back(plain(utf8(tr("fullest day: "))) +
+                          strong(utf8(tr("%1, %2").arg(shortDay(full), close(workOn(full))))));
+        }
         const QString over = tooMuchWords(stepsOfWeek(season_, order_.plan, monday_), season_, order_.plan);
         if (!over.isEmpty()) out.push_back(strong(utf8(over)));
         return out;
@@ -125,7 +133,10 @@ private:
 
     [[nodiscard]] QString dayNote(Day day, Minutes work) {
         const QString warm = tooWarmFrom(heat_.on(day), season_.theSettings().heatLimitCelsius, std::nullopt);
-        if (work.value == 0) return warm.isEmpty() ? tr("nothing to do") : tr("warm from %1").arg(warm);
+        if (work.value == 0) {
+            const QString rest = goesOn(day) ? tr("goes on") : tr("nothing to do");
+            return warm.isEmpty() ? rest : tr("warm from %1").arg(warm);
+        }
         const QString hours = close(work);
         return warm.isEmpty() ? hours : tr("%1, warm %2").arg(hours, warm);
     }

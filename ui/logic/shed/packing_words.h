@@ -35,7 +35,7 @@ struct LoadLine {
 };
 
 std::vector<LoadLine> loadLines(const model::Season& season, const plan::BookingPacking& packed);
-/// "5.4 litres".
+/// "5.4 litres to carry".
 QString carryWords(const plan::BookingPacking& packed, Units units);
 /// "at 14:05 on Sun 13 Jun"; when it is the end of the event "before you leave, by 22:00 on Sat 12 Jun". The
 /// day is left out where it is `beside`.

@@ -20,9 +20,9 @@ Scene ribbonScene(const model::Season& season, const plan::RibbonCutPlan& plan, 
 
 /// "20 × 458 mm Supper jar, 4 × 358 mm June jar".
 QString cutWords(const model::Season& season, const std::vector<plan::RibbonPieces>& cuts);
-/// "reel of 9.40 m, lot 118".
+/// "reel 9.40 m, 118".
 QString barWords(const plan::RibbonBar& bar, Units units);
-/// "0.24 m left, goes back", "84 mm left, too short to keep".
+/// "240 mm goes back", "84 mm waste".
 QString leftWords(const plan::RibbonBar& bar, Units units);
 
 } // namespace withy::ui
