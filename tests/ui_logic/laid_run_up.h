@@ -5,6 +5,8 @@
 #include "ui/logic/run_up_words.h"
 #include "ui/logic/starting_seasons.h"
 
+#include <gtest/gtest.h>
+
 /// The demo season with a run-up laid by hand, for papers that read one.
 namespace withy::ui::tests {
 
@@ -47,5 +49,22 @@ inline plan::Plan withRunUp(const model::Season& season, plan::Plan plan) {
     plan.runUp = std::move(runUp);
     return plan;
 }
+
+/// The demo season and its plan, planned once, for each test to change.
+class ChangedDemo : public testing::Test {
+protected:
+    static const model::Season& demo() {
+        static const model::Season season = demoSeason();
+        return season;
+    }
+
+    static const plan::Plan& demoPlanned() {
+        static const plan::Plan planned = demoPlan(demo());
+        return planned;
+    }
+
+    model::Season season = demo();
+    plan::Plan plan = demoPlanned();
+};
 
 } // namespace withy::ui::tests

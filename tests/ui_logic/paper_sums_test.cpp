@@ -29,21 +29,8 @@ using testing::Not;
 
 } // namespace
 
-class PaperSums : public testing::Test {
+class PaperSums : public ChangedDemo {
 protected:
-    static const model::Season& demo() {
-        static const model::Season season = demoSeason();
-        return season;
-    }
-
-    static const plan::Plan& demoPlanned() {
-        static const plan::Plan planned = demoPlan(demo());
-        return planned;
-    }
-
-    model::Season season = demo();
-    plan::Plan plan = demoPlanned();
-
     void replan() { plan = demoPlan(season); }
 
     [[nodiscard]] const plan::BookingPlan& ofSupper() const { return *plan.bookings.at(roofSupper); }

@@ -35,21 +35,8 @@ std::vector<B> blocksIn(const std::vector<papers::Block>& body) {
 
 } // namespace
 
-class WorkedSteps : public testing::Test {
+class WorkedSteps : public ChangedDemo {
 protected:
-    static const model::Season& demo() {
-        static const model::Season season = demoSeason();
-        return season;
-    }
-
-    static const plan::Plan& demoPlanned() {
-        static const plan::Plan planned = demoPlan(demo());
-        return planned;
-    }
-
-    model::Season season = demo();
-    plan::Plan plan = demoPlanned();
-
     /// The demo's steps laid by hand, then changed.
     template <class Change>
     void lay(Change change) {
