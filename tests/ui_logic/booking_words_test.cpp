@@ -26,6 +26,18 @@ protected:
         return plainWords(openAnswer(season, supper, today)).toStdString();
     }
 
+    [[nodiscard]] model::Booking booked() const {
+        auto b = *season.bookings.find(supper);
+        b.standing = model::Standing::booked;
+        return b;
+    }
+
+    [[nodiscard]] plan::BookingPlan withoutFindings() const {
+        auto own = *plan::plan(season).bookings.at(supper);
+        own.findings.clear();
+        return own;
+    }
+
     void put(const model::Edit& edit) {
         const auto applied = model::apply(season, edit);
         ASSERT_TRUE(applied.ok());
@@ -107,11 +119,9 @@ TEST_F(BookingWords, StateSaysWhatIsKnown) {
 }
 
 TEST_F(BookingWords, FindingsAreToMendUntilTheyAreAccepted) {
-    auto b = *season.bookings.find(supper);
-    b.standing = model::Standing::booked;
+    const auto b = booked();
     plan::Plan plan;
-    auto own = *plan::plan(season).bookings.at(supper);
-    own.findings.clear();
+    auto own = withoutFindings();
     const auto state = [&] {
         plan.bookings[supper] = std::make_shared<plan::BookingPlan>(own);
         return bookingState(season, b, plan, std::nullopt);
@@ -133,11 +143,9 @@ TEST_F(BookingWords, FindingsAreToMendUntilTheyAreAccepted) {
 /// The list, the tabs and the moved line count what the season's shed and run-up say of a booking, and leave
 /// to the run-up whether a day is too long.
 TEST_F(BookingWords, WhatIsWrongIsTheSameInTheListAndOnThePage) {
-    auto b = *season.bookings.find(supper);
-    b.standing = model::Standing::booked;
+    const auto b = booked();
     plan::Plan plan;
-    auto own = *plan::plan(season).bookings.at(supper);
-    own.findings.clear();
+    auto own = withoutFindings();
     plan::Finding tooLong;
     tooLong.code = plan::FindingCode::dayTooLong;
     tooLong.severity = plan::Severity::warning;

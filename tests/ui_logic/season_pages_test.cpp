@@ -5,6 +5,7 @@
 #include "core/review/orders.h"
 #include "tests/model/sample.h"
 #include "tests/support/season_text.h"
+#include "tests/ui_logic/supper_jars.h"
 #include "ui/logic/answers/diary_answers.h"
 #include "ui/logic/answers/season_answers.h"
 #include "ui/logic/answers/shed_answers.h"
@@ -41,23 +42,11 @@ model::Season with(const model::Season& season, const model::Edit& edit) {
 model::Season threeOrders() {
     auto season = model::sample::season();
     model::Edit edit("orders");
-    model::Container jar;
-    jar.id = Id<model::Container>(1);
-    jar.name = "Honey jar";
-    jar.innerRim = Millimetres(68);
-    jar.innerDepth = Millimetres(100);
-    jar.owned = 6;
-    edit.put(jar);
+    tests::putSupperJar(edit);
     edit.put(model::sample::plant(1, "Zinnia, coral"));
-    model::Design design;
-    design.id = Id<model::Design>(1);
-    design.name = "Supper jar";
-    design.container = jar.id;
-    design.price = Money{950};
-    edit.put(design);
     model::Slot slot;
     slot.id = Id<model::Slot>(1);
-    slot.design = design.id;
+    slot.design = Id<model::Design>(1);
     slot.label = "Round";
     slot.count = Stems(3);
     edit.put(slot);
@@ -66,21 +55,9 @@ model::Season threeOrders() {
     filled.slot = slot.id;
     filled.plant = Id<model::Plant>(1);
     edit.put(filled);
-    const std::int64_t pieces[] = {10, 4, 7};
-    const int months[] = {9, 8, 7};
-    for (int n = 1; n <= 3; ++n) {
-        auto b = model::sample::booking(n, n == 1 ? "Supper, with a comma" : n == 2 ? "Lunch" : "Lost fair");
-        b.eventStart = model::sample::at(2027, months[n - 1], 11, 18, 30);
-        b.eventEnd = model::sample::at(2027, months[n - 1], 11, 22, 30);
-        b.standing = n == 3 ? model::Standing::lost : model::Standing::booked;
-        edit.put(b);
-        model::Line line;
-        line.id = Id<model::Line>(n);
-        line.booking = b.id;
-        line.design = design.id;
-        line.pieces = Pieces(pieces[n - 1]);
-        edit.put(line);
-    }
+    tests::putSupper(edit, 1, "Supper, with a comma", 9, 10);
+    tests::putSupper(edit, 2, "Lunch", 8, 4);
+    tests::putSupper(edit, 3, "Lost fair", 7, 7, model::Standing::lost);
     return with(season, edit);
 }
 

@@ -21,10 +21,11 @@ inline void addPlant(model::Edit& e, Id<model::Plant> id, const char* name, cons
 }
 
 inline void addSlot(model::Edit& e, std::int64_t id, const char* label, model::Purpose purpose,
-                    std::int64_t count, Id<model::Plant> plant) {
+                    std::int64_t count, Id<model::Plant> plant,
+                    Id<model::Design> design = Id<model::Design>(1)) {
     model::Slot s;
     s.id = Id<model::Slot>(id);
-    s.design = Id<model::Design>(1);
+    s.design = design;
     s.position = id;
     s.label = label;
     s.purpose = purpose;

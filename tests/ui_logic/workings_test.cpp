@@ -5,6 +5,7 @@
 #include "core/plan/size_faults.h"
 #include "tests/model/sample.h"
 #include "tests/ui_logic/planned_demo.h"
+#include "tests/ui_logic/supper_jars.h"
 #include "ui/logic/edits/finding_edits.h"
 #include "ui/logic/models/booking_pieces.h"
 #include "ui/logic/models/cut_times.h"
@@ -48,33 +49,9 @@ model::Season put(const model::Season& season, const model::Edit& edit) {
 /// Six jars, and two suppers on one Saturday of ten and four.
 model::Season twoSuppers() {
     model::Edit edit("suppers");
-    model::Container jar;
-    jar.id = Id<model::Container>(1);
-    jar.name = "Honey jar";
-    jar.innerRim = Millimetres(68);
-    jar.innerDepth = Millimetres(100);
-    jar.owned = 6;
-    edit.put(jar);
-    model::Design design;
-    design.id = Id<model::Design>(1);
-    design.name = "Supper jar";
-    design.container = jar.id;
-    design.price = Money{950};
-    edit.put(design);
-    const std::int64_t pieces[] = {10, 4};
-    for (int n = 1; n <= 2; ++n) {
-        auto b = model::sample::booking(n, n == 1 ? "Library supper" : "Barn lunch");
-        b.eventStart = model::sample::at(2027, 9, 11, 18, 30);
-        b.eventEnd = model::sample::at(2027, 9, 11, 22, 30);
-        b.standing = model::Standing::booked;
-        edit.put(b);
-        model::Line line;
-        line.id = Id<model::Line>(n);
-        line.booking = b.id;
-        line.design = design.id;
-        line.pieces = Pieces(pieces[n - 1]);
-        edit.put(line);
-    }
+    putSupperJar(edit);
+    putSupper(edit, 1, "Library supper", 9, 10);
+    putSupper(edit, 2, "Barn lunch", 9, 4);
     return put(model::sample::season(), edit);
 }
 

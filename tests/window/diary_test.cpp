@@ -52,11 +52,7 @@ TEST_F(Diary, TheWeeksSumOpensAndLeadsToTheBookings) {
 TEST_F(Diary, TheChosenStepsAreCopied) {
     openPlace<DiaryPlace>(demoSeason());
     auto* view = in<QTableView>("diary.week.steps");
-    view->setFocus();
-    view->setCurrentIndex(view->model()->index(1, 1));
-    QTest::keyClick(view, Qt::Key_Down, Qt::ShiftModifier);
-    QTest::keySequence(view, QKeySequence::Copy);
-    const auto rows = QGuiApplication::clipboard()->text().split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    const auto rows = copiedFrom(*view);
     ASSERT_EQ(rows.size(), 3);
     EXPECT_EQ(rows[1].section(QLatin1Char('\t'), 1, 1), view->model()->index(1, 1).data().toString());
     EXPECT_FALSE(said_.isEmpty());

@@ -10,9 +10,11 @@
 #include "ui/shell/actions.h"
 #include "ui/shell/place.h"
 
+#include <QClipboard>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMainWindow>
+#include <QTableView>
 #include <QVBoxLayout>
 
 namespace withy::ui {
@@ -57,6 +59,15 @@ protected:
         ASSERT_TRUE(QTest::qWaitForWindowActive(bare_.get()));
         place_->enter();
         QApplication::processEvents();
+    }
+
+    /// The lines of what is copied when the second row and the one below are chosen with the keys.
+    static QStringList copiedFrom(QTableView& view) {
+        view.setFocus();
+        view.setCurrentIndex(view.model()->index(1, 1));
+        QTest::keyClick(&view, Qt::Key_Down, Qt::ShiftModifier);
+        QTest::keySequence(&view, QKeySequence::Copy);
+        return QGuiApplication::clipboard()->text().split(QLatin1Char('\n'), Qt::SkipEmptyParts);
     }
 
     template <class W>

@@ -90,11 +90,7 @@ TEST_F(SeasonPages, AnOrdersFiguresOpenAndLead) {
 TEST_F(SeasonPages, TheChosenOrdersAreCopied) {
     openPlace<SeasonPlace>(demoSeason());
     auto* view = in<QTableView>("season.orders.table");
-    view->setFocus();
-    view->setCurrentIndex(view->model()->index(1, 1));
-    QTest::keyClick(view, Qt::Key_Down, Qt::ShiftModifier);
-    QTest::keySequence(view, QKeySequence::Copy);
-    const auto rows = QGuiApplication::clipboard()->text().split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    const auto rows = copiedFrom(*view);
     ASSERT_EQ(rows.size(), 3); // the heads and two rows
     EXPECT_TRUE(rows[0].startsWith(QStringLiteral("Day\tBooking\t")));
     EXPECT_EQ(rows[1].section(QLatin1Char('\t'), 1, 1), view->model()->index(1, 1).data().toString());
