@@ -2,6 +2,7 @@
 #include "core/plan/size_faults.h"
 
 #include "core/designs/volume.h"
+#include "core/plan/best_plant.h"
 #include "core/plan/convert.h"
 
 #include <algorithm>
@@ -45,7 +46,9 @@ struct SizeSearch {
 
 const model::Plant* bestOf(const Index& index, Id<model::Slot> slot) {
     const auto& choices = Index::of(index.slotPlants, slot);
-    return choices.empty() ? nullptr : index.season.plants.find(choices.front()->plant);
+    const auto best = std::min_element(choices.begin(), choices.end(),
+                                       [](const auto* a, const auto* b) { return isBefore(*a, *b); });
+    return best == choices.end() ? nullptr : index.season.plants.find((*best)->plant);
 }
 
 void checkContainer(SizeSearch& s) {

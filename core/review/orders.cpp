@@ -126,9 +126,7 @@ Working orderWorking(const model::Season& season, const plan::Plan& plan, Id<mod
 
 Orders seasonOrders(const model::Season& season, const plan::Plan& plan) {
     Orders orders;
-    const auto lost = [&](const OrderRow& r) {
-        return season.bookings.find(r.booking)->standing == model::Standing::lost;
-    };
+    const auto lost = [&](const OrderRow& r) { return isLost(season, r.booking); };
     for (const auto& [id, booking] : plan.bookings) {
         if (season.bookings.find(id)) orders.rows.push_back(rowOf(season, *booking));
     }

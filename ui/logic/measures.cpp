@@ -20,10 +20,6 @@ struct MeasuresSay {
 constexpr int inchesOfTable = 36; ///< from here on in feet and inches
 constexpr double poundsAlone = 20;
 
-double asDouble(Millimetres mm) {
-    return static_cast<double>(mm.value);
-}
-
 /// At most so many decimals, none of them a nought at the end, with the thousands' comma.
 QString trimmedFigure(double x, int decimals) {
     const double scale = std::pow(10.0, decimals);
@@ -81,12 +77,12 @@ QString lengthWords(double mm, Units units) {
 }
 
 QString lengthWords(Millimetres mm, Units units) {
-    return lengthWords(asDouble(mm), units);
+    return lengthWords(asMm(mm), units);
 }
 
 QString tapeFigure(Millimetres mm, Units units, int decimals) {
-    if (units.imperial()) return inchesFigure(asDouble(mm));
-    const double cm = asDouble(mm) / 10;
+    if (units.imperial()) return inchesFigure(asMm(mm));
+    const double cm = asMm(mm) / 10;
     return decimals < 0 ? QString::number(cm, 'g', 4) : QString::number(cm, 'f', decimals);
 }
 
@@ -96,7 +92,7 @@ QString tapeWords(Millimetres mm, Units units, int decimals) {
 }
 
 QString tableLengthWords(Millimetres mm, Units units) {
-    const double inches = asDouble(mm) / millimetresInInch;
+    const double inches = asMm(mm) / millimetresInInch;
     if (!units.imperial() || inches < inchesOfTable) return lengthWords(mm, units);
     const auto tenths = std::llround(inches * 10);
     const QString feet = MeasuresSay::tr("%1 ft").arg(whole(tenths / 120));
@@ -106,15 +102,14 @@ QString tableLengthWords(Millimetres mm, Units units) {
 
 QString sidesWords(Millimetres length, Millimetres width, Units units) {
     return MeasuresSay::tr("%1 × %2").arg(units.imperial() ? tableLengthWords(length, units)
-                                                           : lengthFigure(asDouble(length), units),
+                                                           : lengthFigure(asMm(length), units),
                                           tableLengthWords(width, units));
 }
 
 QString reelWords(Millimetres mm, Units units, int decimals) {
     return units.imperial()
-               ? MeasuresSay::tr("%1 ft").arg(
-                     QString::number(asDouble(mm) / millimetresInFoot, 'f', decimals))
-               : MeasuresSay::tr("%1 m").arg(QString::number(asDouble(mm) / 1000, 'f', decimals));
+               ? MeasuresSay::tr("%1 ft").arg(QString::number(asMm(mm) / millimetresInFoot, 'f', decimals))
+               : MeasuresSay::tr("%1 m").arg(QString::number(asMm(mm) / 1000, 'f', decimals));
 }
 
 QString millilitresWords(double ml, Units units) {

@@ -8,9 +8,7 @@
 
 #include <QAbstractItemView>
 #include <QPainter>
-#include <QPlainTextEdit>
 #include <QScrollArea>
-#include <QTextEdit>
 
 namespace withy::ui {
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/models/booking_tables.h"
 
+#include "core/base/conversion.h"
 #include "ui/logic/format.h"
 #include "ui/logic/measures.h"
 
@@ -81,9 +82,9 @@ double millimetresIn(const QString& unit) {
     const QString u = unit.toLower();
     if (u == QLatin1String("m")) return 1000;
     if (u == QLatin1String("cm")) return 10;
-    // The international foot and inch of 1959, exact.
-    if (u == QLatin1String("ft") || u == QLatin1String("foot") || u == QLatin1String("'")) return 304.8;
-    if (u == QLatin1String("in")) return 25.4;
+    if (u == QLatin1String("ft") || u == QLatin1String("foot") || u == QLatin1String("'"))
+        return millimetresInFoot;
+    if (u == QLatin1String("in")) return millimetresInInch;
     return 1;
 }
 

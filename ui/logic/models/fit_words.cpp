@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logic/models/fit_words.h"
 
+#include "core/plan/best_plant.h"
 #include "ui/logic/format.h"
 #include "ui/logic/models/booking_words.h"
 #include "ui/logic/models/stem_sources.h"
@@ -261,10 +262,7 @@ private:
 
     [[nodiscard]] QString slotName(const plan::FitStems& s) const {
         const auto* slot = season_.slots.find(s.slot);
-        const model::SlotPlant* first = nullptr;
-        for (const auto& p : season_.slotPlants)
-            if (p.slot == s.slot && (!first || p.position < first->position)) first = &p;
-        if (first) return inPassing(season_, first->plant);
+        if (const auto* plant = plan::bestPlant(season_, s.slot)) return inPassing(season_, plant->id);
         return slot ? text(slot->label) : QString();
     }
 

@@ -3,6 +3,7 @@
 
 #include "core/base/working_lines.h"
 #include "core/model/origin.h"
+#include "core/plan/best_plant.h"
 #include "ui/logic/models/week_steps.h"
 
 #include <QCoreApplication>
@@ -86,21 +87,15 @@ private:
                                    : lineOf(Step::result, "left over", left, unit));
     }
 
-    [[nodiscard]] const model::Plant* plantOf(Id<model::Slot> slot) const {
-        const model::SlotPlant* first = nullptr;
-        for (const auto& p : season_.slotPlants)
-            if (p.slot == slot && (!first || p.position < first->position)) first = &p;
-        return first ? season_.plants.find(first->plant) : nullptr;
-    }
-
     [[nodiscard]] std::string nameOf(Id<model::Slot> id) const {
-        if (const auto* plant = plantOf(id)) return plant->name;
+        if (const auto* plant = plan::bestPlant(season_, id)) return plant->name;
         const auto* slot = season_.slots.find(id);
         return slot ? slot->label : std::string();
     }
 
     [[nodiscard]] Origin originOf(Id<model::Slot> id) const {
-        if (const auto* plant = plantOf(id)) return model::originOf(TableKind::plants, plant->id.value);
+        if (const auto* plant = plan::bestPlant(season_, id))
+            return model::originOf(TableKind::plants, plant->id.value);
         const auto* slot = season_.slots.find(id);
         return slot ? model::originOf(TableKind::designs, slot->design.value) : Origin{};
     }

@@ -13,7 +13,6 @@
 #include <QCoreApplication>
 
 #include <algorithm>
-#include <cmath>
 #include <set>
 
 namespace withy::ui {

@@ -6,8 +6,6 @@
 
 #include <QCoreApplication>
 
-#include <cmath>
-
 namespace withy::ui {
 
 namespace {

@@ -7,8 +7,6 @@
 
 #include <QCoreApplication>
 
-#include <cmath>
-
 namespace withy::ui {
 
 namespace {
